@@ -1,0 +1,84 @@
+namespace Gylebook.Recipes.Foods;
+
+/// <summary>What a food is made of and how it behaves, ready for the balance: kilograms per kilogram as is.</summary>
+/// <remarks>
+/// All masses together are 1. What the label or the table does not say is filled from the food's family; each such
+/// filling is listed in <see cref="Assumed"/>.
+/// </remarks>
+public sealed record FoodMakeup
+{
+    /// <summary>Stable id.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Name to show.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Family whose habits it borrows: <c>nut or seed flour, defatted</c>.</summary>
+    public required string Family { get; init; }
+
+    /// <summary>Water.</summary>
+    public required double Water { get; init; }
+
+    /// <summary>Sucrose.</summary>
+    public double Sucrose { get; init; }
+
+    /// <summary>Glucose.</summary>
+    public double Glucose { get; init; }
+
+    /// <summary>Fructose.</summary>
+    public double Fructose { get; init; }
+
+    /// <summary>Maltose.</summary>
+    public double Maltose { get; init; }
+
+    /// <summary>Lactose.</summary>
+    public double Lactose { get; init; }
+
+    /// <summary>Sugar alcohols.</summary>
+    public double Polyols { get; init; }
+
+    /// <summary>Starch.</summary>
+    public double Starch { get; init; }
+
+    /// <summary>Whether the starch is gelatinised already, or gelatinises in an ordinary mash.</summary>
+    public bool StarchIsOpen { get; init; }
+
+    /// <summary>Soluble carbohydrate no yeast takes: dextrins of syrups, pectin, soluble fibre.</summary>
+    public double Dextrin { get; init; }
+
+    /// <summary>Protein that dissolves.</summary>
+    public double SolubleProtein { get; init; }
+
+    /// <summary>Minerals that dissolve.</summary>
+    public double Minerals { get; init; }
+
+    /// <summary>Ethanol.</summary>
+    public double Ethanol { get; init; }
+
+    /// <summary>Fat.</summary>
+    public double Fat { get; init; }
+
+    /// <summary>What never dissolves: fibre, bound protein, some ash.</summary>
+    public double Insoluble { get; init; }
+
+    /// <summary>Sodium, mg per kg; its mass is part of the minerals.</summary>
+    public double SodiumMilligramsPerKilogram { get; init; }
+
+    /// <summary>Kilograms of beer that a kilogram of the insolubles holds once settled.</summary>
+    public required double SettledHold { get; init; }
+
+    /// <summary>Kilograms of wort that a kilogram of the insolubles holds in the bag.</summary>
+    public required double BagHold { get; init; }
+
+    /// <summary>Allergen words this food brings: <c>sesame</c>, <c>milk</c>, <c>wheat</c>.</summary>
+    public IReadOnlyList<string> Allergens { get; init; } = [];
+
+    /// <summary>What was assumed, and from where.</summary>
+    public IReadOnlyList<FoodAssumption> Assumed { get; init; } = [];
+}
+
+/// <summary>Something taken from the food's family because nobody stated it.</summary>
+/// <param name="What">The figure's name.</param>
+/// <param name="Value">What was taken.</param>
+/// <param name="Source">From where.</param>
+public sealed record FoodAssumption(string What, string Value, string Source);

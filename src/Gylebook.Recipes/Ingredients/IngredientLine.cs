@@ -1,0 +1,96 @@
+using Gylebook.Science.Quantities;
+
+namespace Gylebook.Recipes.Ingredients;
+
+/// <summary>One line of a recipe: what, how much, when.</summary>
+public sealed record IngredientLine
+{
+    /// <summary>What sort of thing it is.</summary>
+    public required IngredientKind Kind { get; init; }
+
+    /// <summary>Id or name in the tables, as typed: <c>pale ale malt</c>.</summary>
+    public required string Of { get; init; }
+
+    /// <summary>A name to show instead; null to show the table's own.</summary>
+    public string? As { get; init; }
+
+    /// <summary>How much.</summary>
+    public required Amount Amount { get; init; }
+
+    /// <summary>When it goes in.</summary>
+    public required AdditionTime At { get; init; }
+
+    /// <summary>The portion it goes into; null for all.</summary>
+    public string? Portion { get; init; }
+
+    /// <summary>A hop's alpha acids by mass; null for the cultivar's typical value.</summary>
+    public Entered<Fraction>? Alpha { get; init; }
+
+    /// <summary>Whole or pellet for hops, dry or liquid for yeast; null when unsaid.</summary>
+    public IngredientForm? Form { get; init; }
+
+    /// <summary>A malt's own colour; null for the table's.</summary>
+    public Entered<MaltColour>? Colour { get; init; }
+}
+
+/// <summary>What sort of thing goes in.</summary>
+public enum IngredientKind
+{
+    /// <summary>Malt or mashed grain.</summary>
+    Malt,
+
+    /// <summary>Extract of malt, dry or syrup.</summary>
+    Extract,
+
+    /// <summary>Sugar or syrup.</summary>
+    Sugar,
+
+    /// <summary>Anything else to eat: it has a food sheet.</summary>
+    Food,
+
+    /// <summary>Hops.</summary>
+    Hop,
+
+    /// <summary>A spice: a food in grams.</summary>
+    Spice,
+
+    /// <summary>Yeast.</summary>
+    Yeast,
+
+    /// <summary>Helps beer to clear.</summary>
+    Fining,
+
+    /// <summary>A brewing salt.</summary>
+    Salt,
+
+    /// <summary>An acid.</summary>
+    Acid,
+
+    /// <summary>Plain liquor.</summary>
+    Water,
+}
+
+/// <summary>The form a hop or a yeast is bought in.</summary>
+public enum IngredientForm
+{
+    /// <summary>Whole cones, which stay in the kettle.</summary>
+    Whole,
+
+    /// <summary>Pellets, whose debris goes where wort goes.</summary>
+    Pellet,
+
+    /// <summary>Dry yeast.</summary>
+    Dry,
+
+    /// <summary>Liquid yeast.</summary>
+    Liquid,
+}
+
+/// <summary>A mass or a volume, as the brewer measured it.</summary>
+/// <param name="Mass">When weighed.</param>
+/// <param name="Volume">When measured in a jug.</param>
+public readonly record struct Amount(Entered<Mass>? Mass, Entered<VolumeAt20C>? Volume)
+{
+    /// <summary>The text as typed.</summary>
+    public string Text => Mass?.Text ?? Volume?.Text ?? "";
+}

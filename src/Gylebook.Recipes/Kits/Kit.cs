@@ -1,0 +1,107 @@
+using Gylebook.Science.Quantities;
+
+namespace Gylebook.Recipes.Kits;
+
+/// <summary>One brewer's equipment as numbers.</summary>
+public sealed record Kit
+{
+    /// <summary>What the brewer calls it.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The kettle and its burner.</summary>
+    public required Kettle Kettle { get; init; }
+
+    /// <summary>A mash tun; null when the bag stands in the kettle.</summary>
+    public Tun? Tun { get; init; }
+
+    /// <summary>The bag; null when there is none.</summary>
+    public Bag? Bag { get; init; }
+
+    /// <summary>Share of the grist's laboratory extract that the mash reaches; the shortfall is starch.</summary>
+    public required Entered<Fraction> Conversion { get; init; }
+
+    /// <summary>What cools the wort; null for overnight.</summary>
+    public Chiller? Chiller { get; init; }
+
+    /// <summary>The fermenter.</summary>
+    public required Fermenter Fermenter { get; init; }
+
+    /// <summary>Clear beer that stays in the fermenter or the siphon when racking.</summary>
+    public required Entered<VolumeAt20C> RackingLeftBehind { get; init; }
+
+    /// <summary>What the beer can be packaged in.</summary>
+    public required IReadOnlyList<PackageKind> Packages { get; init; }
+
+    /// <summary>Height above the sea.</summary>
+    public Entered<Length>? Altitude { get; init; }
+
+    /// <summary>Temperature of the grain before it is mashed.</summary>
+    public required Entered<Temperature> GrainTemperature { get; init; }
+
+    /// <summary>How far the instruments may be off.</summary>
+    public Instruments? Instruments { get; init; }
+}
+
+/// <summary>The kettle and its burner.</summary>
+/// <param name="Brim">Litres to the rim.</param>
+/// <param name="Usable">Litres it may hold at work.</param>
+/// <param name="Evaporation">Water boiled off per hour.</param>
+/// <param name="Power">Heat at full flame; null when unknown.</param>
+/// <param name="LeftBehind">Clear wort that cannot be poured or pumped out.</param>
+/// <param name="SolidsLeft">Share of break and food solids that stays in the kettle with the wort it holds.</param>
+/// <param name="HeldBySpentHops">Wort that a kilogram of whole hops keeps.</param>
+public sealed record Kettle(
+    Entered<VolumeAt20C> Brim,
+    Entered<VolumeAt20C> Usable,
+    Entered<Evaporation> Evaporation,
+    Entered<Power>? Power,
+    Entered<VolumeAt20C> LeftBehind,
+    Entered<Fraction> SolidsLeft,
+    Entered<SpecificVolume> HeldBySpentHops);
+
+/// <summary>A mash tun.</summary>
+/// <param name="Brim">Litres to the rim.</param>
+/// <param name="DeadSpace">Wort below the outlet.</param>
+/// <param name="HeatCapacity">Heat it takes up per degree when it starts cold.</param>
+/// <param name="LiquorKept">Litres of liquor in, less litres of wort out, per kilogram of grist as weighed.</param>
+public sealed record Tun(
+    Entered<VolumeAt20C> Brim,
+    Entered<VolumeAt20C> DeadSpace,
+    Entered<HeatCapacity> HeatCapacity,
+    Entered<SpecificVolume> LiquorKept);
+
+/// <summary>A mesh bag for the grain.</summary>
+/// <param name="LiquorKept">Litres of liquor in, less litres of wort out, per kilogram of grist as weighed.</param>
+/// <param name="RinsingShare">Share of the held wort that a poured rinse mixes with.</param>
+/// <param name="BrewsInKettle">Whether the bag hangs in the kettle, which is then warm already.</param>
+public sealed record Bag(Entered<SpecificVolume> LiquorKept, Entered<Fraction> RinsingShare, bool BrewsInKettle);
+
+/// <summary>What cools the wort.</summary>
+/// <param name="Kind">Such as <c>immersion</c>.</param>
+/// <param name="Coolant">Temperature of the water that cools it.</param>
+public sealed record Chiller(string Kind, Entered<Temperature>? Coolant);
+
+/// <summary>The fermenter.</summary>
+/// <param name="Brim">Litres to the rim.</param>
+/// <param name="Usable">Litres it may hold below the foam.</param>
+public sealed record Fermenter(Entered<VolumeAt20C> Brim, Entered<VolumeAt20C> Usable);
+
+/// <summary>A kind of package the brewer has.</summary>
+/// <param name="Kind">What recipes call it by.</param>
+/// <param name="Brim">Litres to the rim.</param>
+/// <param name="Fill">Litres it is filled with; null for the brim.</param>
+/// <param name="MaxVolumes">Carbonation it is made for; null when unsaid.</param>
+/// <param name="MaxPressure">Gauge pressure it is rated for; null when unsaid.</param>
+public sealed record PackageKind(
+    string Kind,
+    Entered<VolumeAt20C> Brim,
+    Entered<VolumeAt20C>? Fill,
+    Entered<Carbonation>? MaxVolumes,
+    Entered<GaugePressure>? MaxPressure);
+
+/// <summary>How far the instruments may be off, as typed: "± 0.001".</summary>
+/// <param name="Hydrometer">In specific gravity.</param>
+/// <param name="Volume">In litres.</param>
+/// <param name="Thermometer">In degrees.</param>
+/// <param name="Scale">In grams.</param>
+public sealed record Instruments(string? Hydrometer, string? Volume, string? Thermometer, string? Scale);
