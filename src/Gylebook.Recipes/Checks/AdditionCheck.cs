@@ -1,0 +1,69 @@
+using System.Globalization;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Interchange;
+
+namespace Gylebook.Recipes.Checks;
+
+/// <summary>Whether each addition has a moment to be added at, and hops could be that bitter.</summary>
+internal static class AdditionCheck
+{
+    private const double MostAlphaPercent = 30;
+
+    internal static void Check(Recipe recipe, FindingList findings)
+    {
+        for (var i = 0; i < recipe.Ingredients.Count; i++)
+        {
+            var line = recipe.Ingredients[i];
+            Time(recipe, line, $"ingredients[{i}].at", findings);
+            if (line.Alpha is { } alpha && alpha.Value.Percent > MostAlphaPercent)
+            {
+                findings.Error(
+                    "hop.alpha", $"ingredients[{i}].alpha", $"{alpha}; must be at most {MostAlphaPercent} %: no hop cone or pellet has more alpha acids",
+                    alpha.Text, $"{MostAlphaPercent} %");
+            }
+        }
+    }
+
+    private static void Time(Recipe recipe, IngredientLine line, string where, FindingList findings)
+    {
+        var typed = AdditionTimeText.Write(line.At);
+        if (line.Kind == IngredientKind.Malt && line.At.Point != AdditionPoint.Mash)
+        {
+            findings.Error("malt.late", where, $"{typed}; malt goes into the mash (for a small steep beside extract, method \"part\")", typed, "mash");
+            return;
+        }
+
+        switch (line.At.Point)
+        {
+            case AdditionPoint.Mash when recipe.Mash is not { Method: not MashMethod.None } && line.Kind != IngredientKind.Malt:
+                findings.Error("at.noMash", where, $"{typed}; this recipe has no mash", typed, "a mash");
+                break;
+            case AdditionPoint.Boil:
+                Within(line.At, recipe.Boil?.Time.Value.Minutes, "boil", where, findings);
+                break;
+            case AdditionPoint.Stand:
+                Within(line.At, recipe.Stand?.Time.Value.Minutes, "stand", where, findings);
+                break;
+            case AdditionPoint.Ferment when line.At.Count > FermentCheck.Days(recipe):
+                var days = string.Create(CultureInfo.InvariantCulture, $"day {FermentCheck.Days(recipe):0.#}");
+                findings.Error("at.afterFerment", where, $"{typed}; fermentation is over on {days}", typed, days);
+                break;
+            default:
+                break;
+        }
+    }
+
+    private static void Within(AdditionTime at, double? lasts, string stage, string where, FindingList findings)
+    {
+        var typed = AdditionTimeText.Write(at);
+        if (lasts is not { } minutes)
+        {
+            findings.Error($"at.no{char.ToUpperInvariant(stage[0])}{stage[1..]}", where, $"{typed}; this recipe has no {stage}", typed, $"a {stage}");
+        }
+        else if (at.Count > minutes)
+        {
+            var limit = string.Create(CultureInfo.InvariantCulture, $"{minutes:0.###} min");
+            findings.Error($"at.before{char.ToUpperInvariant(stage[0])}{stage[1..]}", where, $"{typed}; the {stage} lasts {limit}, counted back from its end", typed, limit);
+        }
+    }
+}

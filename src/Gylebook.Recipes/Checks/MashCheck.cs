@@ -1,0 +1,89 @@
+using Gylebook.Recipes.Ingredients;
+
+namespace Gylebook.Recipes.Checks;
+
+/// <summary>Whether grain and mash belong together, and whether the mash could work.</summary>
+internal static class MashCheck
+{
+    private const double Coolest = 30;
+    private const double Hottest = 85;
+    private const double Boiling = 100;
+    private const double HarshRinse = 80;
+
+    internal static void Check(Recipe recipe, FindingList findings)
+    {
+        var hasMalt = recipe.Ingredients.Any(line => line.Kind == IngredientKind.Malt);
+        if (recipe.Mash is not { Method: not MashMethod.None } mash)
+        {
+            if (hasMalt)
+            {
+                var where = recipe.Mash is null ? "mash" : "mash.method";
+                var value = recipe.Mash is null ? "no mash" : "none";
+                findings.Error("mash.missing", where, $"{value}; there is malt among the ingredients, and malt gives nothing unless it is mashed", value, "a mash");
+            }
+
+            return;
+        }
+
+        if (!hasMalt && !recipe.Ingredients.Any(line => line.At.Point == AdditionPoint.Mash))
+        {
+            findings.Error("mash.empty", "mash", "nothing goes into this mash; leave it out, or write malt among the ingredients", "0 kg", "above 0 kg");
+        }
+
+        Rests(mash, findings);
+        Sparge(mash, findings);
+    }
+
+    private static void Rests(MashPlan mash, FindingList findings)
+    {
+        if (mash.Rests.Count == 0)
+        {
+            findings.Error("mash.rests", "mash.rests", "no rests; a mash needs at least one, its first sets the strike temperature", "0 rests", "1 rest");
+        }
+
+        for (var i = 0; i < mash.Rests.Count; i++)
+        {
+            var temperature = mash.Rests[i].Temperature;
+            if (temperature.Value.Celsius is < Coolest or > Hottest)
+            {
+                findings.Error(
+                    "mash.rest", $"mash.rests[{i}].temperature",
+                    $"{temperature}; must be {Coolest} °C to {Hottest} °C: below, starch stays shut; above, the enzymes are gone at once",
+                    temperature.Text, $"{Coolest} °C to {Hottest} °C");
+            }
+        }
+    }
+
+    private static void Sparge(MashPlan mash, FindingList findings)
+    {
+        var sparge = mash.Sparge;
+        if (sparge.Method == SpargeMethod.None && sparge.Volume is { } unused && unused.Value.Litres > 0)
+        {
+            findings.Error("sparge.unused", "mash.sparge.volume", $"{unused}; the method is none, so no liquor can be given", unused.Text, "0 L");
+        }
+
+        if (sparge.Method != SpargeMethod.None && sparge.Volume is null)
+        {
+            findings.Error("sparge.volume", "mash.sparge.volume", "no volume; a rinse needs its litres", "none", "a volume");
+        }
+
+        if (sparge.Temperature is not { } temperature)
+        {
+            return;
+        }
+
+        if (temperature.Value.Celsius is < 0 or > Boiling)
+        {
+            findings.Error(
+                "sparge.temperature", "mash.sparge.temperature", $"{temperature}; must be 0 °C to {Boiling} °C, or it is not liquid water",
+                temperature.Text, $"0 °C to {Boiling} °C");
+        }
+        else if (temperature.Value.Celsius > HarshRinse)
+        {
+            findings.Warning(
+                "sparge.hot", "mash.sparge.temperature",
+                $"{temperature}; above {HarshRinse} °C a rinse draws harshness from husks and starch that is no longer converted (common practice, no source)",
+                temperature.Text, $"{HarshRinse} °C");
+        }
+    }
+}

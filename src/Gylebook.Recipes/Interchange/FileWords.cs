@@ -1,0 +1,45 @@
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Interchange.Json;
+
+namespace Gylebook.Recipes.Interchange;
+
+/// <summary>The words our files have for the choices in a recipe.</summary>
+internal static class FileWords
+{
+    internal static readonly WordTable<IngredientKind> Kinds = new(
+        (IngredientKind.Malt, "malt"),
+        (IngredientKind.Extract, "extract"),
+        (IngredientKind.Sugar, "sugar"),
+        (IngredientKind.Food, "food"),
+        (IngredientKind.Hop, "hop"),
+        (IngredientKind.Spice, "spice"),
+        (IngredientKind.Yeast, "yeast"),
+        (IngredientKind.Fining, "fining"),
+        (IngredientKind.Salt, "salt"),
+        (IngredientKind.Acid, "acid"),
+        (IngredientKind.Water, "water"));
+
+    internal static readonly WordTable<MashMethod> MashMethods = new(
+        (MashMethod.Bag, "bag"), (MashMethod.Tun, "tun"), (MashMethod.Part, "part"), (MashMethod.None, "none"));
+
+    internal static readonly WordTable<SpargeMethod> SpargeMethods = new(
+        (SpargeMethod.None, "none"),
+        (SpargeMethod.Pour, "pour"),
+        (SpargeMethod.Dunk, "dunk"),
+        (SpargeMethod.Batch, "batch"),
+        (SpargeMethod.Continuous, "continuous"));
+
+    internal static readonly WordTable<IngredientForm> HopForms = new(
+        (IngredientForm.Whole, "whole"), (IngredientForm.Pellet, "pellet"));
+
+    internal static readonly WordTable<IngredientForm> YeastForms = new(
+        (IngredientForm.Dry, "dry"), (IngredientForm.Liquid, "liquid"));
+
+    /// <summary>How the form of that kind is written; null for kinds that come in one form only.</summary>
+    internal static WordTable<IngredientForm>? FormsOf(IngredientKind kind) => kind switch
+    {
+        IngredientKind.Hop => HopForms,
+        IngredientKind.Yeast => YeastForms,
+        _ => null,
+    };
+}

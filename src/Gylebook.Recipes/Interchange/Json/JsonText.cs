@@ -1,0 +1,160 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using System.Text.Unicode;
+
+namespace Gylebook.Recipes.Interchange.Json;
+
+/// <summary>Bytes to a JSON document, or the line and column where they stop being one.</summary>
+/// <remarks>Nothing here recurses, so no depth of nesting can overflow the stack.</remarks>
+internal static class JsonText
+{
+    internal const int MostBytes = 50_000_000;
+    internal const int DeepestNesting = 64;
+
+    private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    internal static JsonDocument? Open(string text, FindingList findings)
+    {
+        if (text.Length > MostBytes)
+        {
+            TooLarge(text.Length, findings);
+            return null;
+        }
+
+        try
+        {
+            return Open(Strict.GetBytes(text), findings);
+        }
+        catch (EncoderFallbackException broken)
+        {
+            findings.Error("file.encoding", "", $"character {broken.Index + 1} is half of a pair; the text cannot be written as UTF-8");
+            return null;
+        }
+    }
+
+    internal static JsonDocument? Open(Stream stream, FindingList findings)
+    {
+        if (stream.CanSeek && stream.Length - stream.Position > MostBytes)
+        {
+            TooLarge(stream.Length - stream.Position, findings);
+            return null;
+        }
+
+        using var copy = new MemoryStream();
+        var part = new byte[81_920];
+        for (int read; (read = stream.Read(part)) > 0;)
+        {
+            copy.Write(part, 0, read);
+            if (copy.Length > MostBytes)
+            {
+                TooLarge(copy.Length, findings);
+                return null;
+            }
+        }
+
+        return Open(copy.GetBuffer().AsMemory(0, (int)copy.Length), findings);
+    }
+
+    internal static JsonDocument? Open(ReadOnlyMemory<byte> bytes, FindingList findings)
+    {
+        if (bytes.Length > MostBytes)
+        {
+            TooLarge(bytes.Length, findings);
+            return null;
+        }
+
+        if (bytes.Span.StartsWith(Encoding.UTF8.Preamble))
+        {
+            bytes = bytes[Encoding.UTF8.Preamble.Length..];
+        }
+
+        return IsUtf8(bytes.Span, findings) && IsSound(bytes.Span, findings)
+            ? JsonDocument.Parse(bytes, new JsonDocumentOptions { MaxDepth = DeepestNesting })
+            : null;
+    }
+
+    private static bool IsUtf8(ReadOnlySpan<byte> bytes, FindingList findings)
+    {
+        if (Utf8.IsValid(bytes))
+        {
+            return true;
+        }
+
+        var at = 0;
+        while (Rune.DecodeFromUtf8(bytes[at..], out _, out var length) == OperationStatus.Done)
+        {
+            at += length;
+        }
+
+        findings.Error("file.encoding", "", $"{Place(bytes, at)}: not UTF-8; save the file as UTF-8", $"byte 0x{bytes[at]:X2}");
+        return false;
+    }
+
+    /// <summary>Walks every token once: grammar, depth, and escapes that are no character.</summary>
+    private static bool IsSound(ReadOnlySpan<byte> bytes, FindingList findings)
+    {
+        var reader = new Utf8JsonReader(bytes, new JsonReaderOptions { MaxDepth = 2 * DeepestNesting });
+        try
+        {
+            while (reader.Read())
+            {
+                if (reader.TokenType is JsonTokenType.StartArray or JsonTokenType.StartObject && reader.CurrentDepth >= DeepestNesting)
+                {
+                    findings.Error(
+                        "file.depth", "", $"{Place(bytes, (int)reader.TokenStartIndex)}: nested more than {DeepestNesting} deep",
+                        null, $"{DeepestNesting}");
+                    return false;
+                }
+
+                if (reader.TokenType is JsonTokenType.String or JsonTokenType.PropertyName && reader.ValueIsEscaped)
+                {
+                    _ = reader.GetString();
+                }
+            }
+
+            return true;
+        }
+        catch (JsonException broken)
+        {
+            var at = Offset(bytes, broken.LineNumber ?? 0, broken.BytePositionInLine ?? 0);
+            findings.Error("file.json", "", $"{Place(bytes, at)}: the JSON is broken: {Reason(broken.Message)}");
+            return false;
+        }
+        catch (InvalidOperationException)
+        {
+            findings.Error("file.encoding", "", $"{Place(bytes, (int)reader.TokenStartIndex)}: an escape in this text is half of a character pair");
+            return false;
+        }
+    }
+
+    private static string Reason(string message)
+    {
+        var end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
+        return FindingList.Shorten(end < 0 ? message : message[..end].TrimEnd('.'));
+    }
+
+    private static int Offset(ReadOnlySpan<byte> bytes, long line, long column)
+    {
+        var start = 0;
+        for (; line > 0; line--)
+        {
+            start += bytes[start..].IndexOf((byte)'\n') + 1;
+        }
+
+        return (int)Math.Min(start + column, bytes.Length);
+    }
+
+    private static string Place(ReadOnlySpan<byte> bytes, int at)
+    {
+        var before = bytes[..at];
+        var line = before.Count((byte)'\n') + 1;
+        var column = Encoding.UTF8.GetCharCount(before[(before.LastIndexOf((byte)'\n') + 1)..]) + 1;
+        return string.Create(CultureInfo.InvariantCulture, $"line {line}, column {column}");
+    }
+
+    private static void TooLarge(long length, FindingList findings) => findings.Error(
+        "file.large", "", $"the file is larger than {MostBytes / 1_000_000} MB and was not read",
+        string.Create(CultureInfo.InvariantCulture, $"{length} bytes"), $"{MostBytes / 1_000_000} MB");
+}

@@ -1,0 +1,28 @@
+using Gylebook.Recipes.Interchange.Json;
+
+namespace Gylebook.Recipes.Interchange;
+
+/// <summary>Recipe files, <c>gylebook-recipe/1</c>: JSON that people write by hand; see <c>docs/guide/files.md</c>.</summary>
+/// <remarks>
+/// Reading reports everything that is wrong at once and throws for nothing that stands in the file. It checks the form;
+/// whether the beer makes sense is for <see cref="RecipeCheck"/>.
+/// </remarks>
+public static class RecipeFile
+{
+    /// <summary>What the file's <c>format</c> key says.</summary>
+    public const string Format = "gylebook-recipe/1";
+
+    private static readonly FileForm<Recipe> Form = new(Format, RecipeReader.Read);
+
+    /// <summary>Reads a recipe from the text of a file.</summary>
+    public static Reading<Recipe> Read(string text) => Form.From(text);
+
+    /// <summary>Reads a recipe from an open file; the stream stays open.</summary>
+    public static Reading<Recipe> Read(Stream stream) => Form.From(stream);
+
+    /// <summary>Reads a recipe from UTF-8 bytes.</summary>
+    public static Reading<Recipe> Read(ReadOnlyMemory<byte> bytes) => Form.From(bytes);
+
+    /// <summary>The text of the recipe's file: keys in a fixed order, quantities as they were typed.</summary>
+    public static string Write(Recipe recipe) => JsonLayout.Write(RecipeWriter.Write(recipe));
+}

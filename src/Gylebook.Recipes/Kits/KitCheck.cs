@@ -1,0 +1,167 @@
+using System.Globalization;
+using Gylebook.Science.Quantities;
+
+namespace Gylebook.Recipes.Kits;
+
+/// <summary>Finds what cannot be, or cannot be meant, in a kit whose quantities are all legal.</summary>
+/// <remarks>Bounds on what is sensible are our own, common practice without a source, unless said.</remarks>
+public static class KitCheck
+{
+    private const double LeastConversionPercent = 50;
+    private const double MostKeptPerKilogram = 5;
+    private const double MostVolumes = 10;
+
+    // Latent heat of water at 100 °C, 2256.5 kJ/kg (IAPWS-IF97 steam tables), over 3600 s, for a litre at 20 °C, 0.998 kg.
+    private const double KilowattHoursPerLitre = 2256.5 / 3600 * 0.9982;
+
+    /// <summary>All findings at once, each with field, value, limit and reason; empty when nothing is doubtful.</summary>
+    public static IReadOnlyList<Finding> Findings(Kit kit)
+    {
+        var findings = new FindingList();
+        Kettle(kit.Kettle, findings);
+        Grain(kit, findings);
+        Above(kit.Fermenter.Usable, kit.Fermenter.Brim, "fermenter.usable", "it overflows at the brim", findings);
+        Above(kit.RackingLeftBehind, kit.Fermenter.Usable, "racking.leftBehind", "nothing would be left to package", findings);
+        Temperatures(kit, findings);
+        Packages(kit.Packages, findings);
+        return findings.All;
+    }
+
+    private static void Kettle(Kettle kettle, FindingList findings)
+    {
+        Above(kettle.Usable, kettle.Brim, "kettle.usable", "it overflows at the brim", findings);
+        Above(kettle.LeftBehind, kettle.Usable, "kettle.leftBehind", "nothing would leave the kettle", findings);
+        if (kettle.Usable.Value.Litres == 0)
+        {
+            findings.Error("vessel.empty", "kettle.usable", $"{kettle.Usable}; must be above 0 L", kettle.Usable.Text, "above 0 L");
+        }
+
+        if (kettle.Evaporation.Value.LitresPerHour > kettle.Usable.Value.Litres)
+        {
+            findings.Error(
+                "kettle.evaporation", "kettle.evaporation",
+                $"{kettle.Evaporation}; must be at most {kettle.Usable} per hour, or the full kettle boils dry within the hour",
+                kettle.Evaporation.Text, kettle.Usable.Text);
+        }
+
+        var needed = kettle.Evaporation.Value.LitresPerHour * KilowattHoursPerLitre;
+        if (kettle.Power is { } power && power.Value.Kilowatts < needed)
+        {
+            var limit = Number(needed, "kW");
+            findings.Warning("kettle.power", "kettle.power", $"{power}; boiling off {kettle.Evaporation} takes at least {limit} of heat", power.Text, limit);
+        }
+
+        Kept(kettle.HeldBySpentHops, 20, "kettle.heldBySpentHops", "a kilogram of hops", findings);
+    }
+
+    private static void Grain(Kit kit, FindingList findings)
+    {
+        if (kit.Conversion.Value.Ratio == 0)
+        {
+            findings.Error("kit.conversion", "conversion", $"{kit.Conversion}; must be above 0 %, or no mash gives anything", kit.Conversion.Text, "above 0 %");
+        }
+        else if (kit.Conversion.Value.Percent < LeastConversionPercent)
+        {
+            findings.Warning(
+                "kit.conversionLow", "conversion", $"{kit.Conversion}; below {LeastConversionPercent} % something is wrong with the crush, the enzymes or the reading",
+                kit.Conversion.Text, $"{LeastConversionPercent} %");
+        }
+
+        if (kit.Tun is { } tun)
+        {
+            Above(tun.DeadSpace, tun.Brim, "tun.deadSpace", "nothing would run off", findings);
+            Kept(tun.LiquorKept, MostKeptPerKilogram, "tun.liquorKept", "a kilogram of grist", findings);
+        }
+
+        if (kit.Bag is { } bag)
+        {
+            Kept(bag.LiquorKept, MostKeptPerKilogram, "bag.liquorKept", "a kilogram of grist", findings);
+        }
+    }
+
+    private static void Temperatures(Kit kit, FindingList findings)
+    {
+        Between(kit.GrainTemperature, -30, 60, "grainTemperature", "grain is stored at the temperature of a room", findings);
+        if (kit.Chiller?.Coolant is { } coolant)
+        {
+            Between(coolant, -30, 60, "chiller.coolant", "it could not cool wort to where yeast lives", findings);
+        }
+
+        if (kit.Altitude is { } altitude && altitude.Value.Metres is < -450 or > 6000)
+        {
+            findings.Error(
+                "kit.altitude", "altitude", $"{kit.Altitude}; must be -450 m to 6000 m: nobody lives lower or higher", kit.Altitude.Value.Text, "-450 m to 6000 m");
+        }
+    }
+
+    private static void Packages(IReadOnlyList<PackageKind> packages, FindingList findings)
+    {
+        if (packages.Count == 0)
+        {
+            findings.Error("package.none", "packages", "no package; write at least one, or the beer has nowhere to go", "0", "1");
+        }
+
+        for (var i = 0; i < packages.Count; i++)
+        {
+            var package = packages[i];
+            if (package.Brim.Value.Litres == 0)
+            {
+                findings.Error("vessel.empty", $"packages[{i}].brim", $"{package.Brim}; must be above 0 L", package.Brim.Text, "above 0 L");
+            }
+
+            if (package.Fill is { } fill)
+            {
+                Above(fill, package.Brim, $"packages[{i}].fill", "it overflows at the brim", findings);
+            }
+
+            Ratings(package, $"packages[{i}]", findings);
+            if (packages.Take(i).Any(before => before.Kind == package.Kind))
+            {
+                findings.Error("package.twice", $"packages[{i}].kind", $"\"{package.Kind}\" names an earlier package too; recipes could not tell them apart", package.Kind);
+            }
+        }
+    }
+
+    private static void Ratings(PackageKind package, string where, FindingList findings)
+    {
+        if (package.MaxVolumes is { } volumes && volumes.Value.Volumes > MostVolumes)
+        {
+            findings.Error(
+                "package.maxVolumes", $"{where}.maxVolumes", $"{volumes}; must be at most {MostVolumes}: no bottle or keg holds more; read the maker's rating",
+                volumes.Text, $"{MostVolumes}");
+        }
+
+        if (package.MaxPressure is { } pressure && pressure.Value.Bar <= 0)
+        {
+            findings.Error("package.maxPressure", $"{where}.maxPressure", $"{pressure}; must be above 0 bar; read the maker's rating", pressure.Text, "above 0 bar");
+        }
+    }
+
+    private static void Above(Entered<VolumeAt20C> inside, Entered<VolumeAt20C> whole, string where, string reason, FindingList findings)
+    {
+        if (inside.Value.Litres > whole.Value.Litres)
+        {
+            findings.Error("vessel.over", where, $"{inside}; must be at most {whole}: {reason}", inside.Text, whole.Text);
+        }
+    }
+
+    private static void Kept(Entered<SpecificVolume> kept, double most, string where, string ofWhat, FindingList findings)
+    {
+        if (kept.Value.LitresPerKilogram > most)
+        {
+            var limit = Number(most, "L/kg");
+            findings.Error("kit.kept", where, $"{kept}; must be at most {limit}: {ofWhat} cannot hold more", kept.Text, limit);
+        }
+    }
+
+    private static void Between(Entered<Temperature> entered, double low, double high, string where, string reason, FindingList findings)
+    {
+        if (entered.Value.Celsius < low || entered.Value.Celsius > high)
+        {
+            var limit = string.Create(CultureInfo.InvariantCulture, $"{low} °C to {high} °C");
+            findings.Error("kit.temperature", where, $"{entered}; must be {limit}: {reason}", entered.Text, limit);
+        }
+    }
+
+    private static string Number(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {unit}");
+}
