@@ -75,7 +75,8 @@ internal static class NonLinearUnits
         double p = byVolume is >= 0 and <= 100
             ? Root([0, .. EthanolWater], byVolume / 100 * PureEthanol, start: byVolume / 110)
             : double.NaN;
-        byMass = 100 * p;
+        // Rounding may leave pure ethanol or pure water a hair outside.
+        byMass = 100 * Math.Clamp(p, 0, 1);
         return double.IsFinite(p);
     }
 
