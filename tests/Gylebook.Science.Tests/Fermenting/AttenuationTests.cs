@@ -1,0 +1,34 @@
+using Gylebook.Science.Fermenting;
+using Gylebook.Science.Quantities;
+using Gylebook.Tests.Shared;
+
+namespace Gylebook.Science.Tests.Fermenting;
+
+public class AttenuationTests
+{
+    public static IEnumerable<object[]> Pairs => RepositoryFile.Numbers(
+        "data/fermenting/gravity-pairs.csv", "original_plato", "apparent_plato", "real", "adf", "rdf");
+
+    // asbc-beer-6, evaluated: two decimals of per cent; three decimals of extract reach them with 0.01.
+    [Theory, MemberData(nameof(Pairs))]
+    public void Pairs_of_gravities_are_met(double original, double apparent, double real, double adf, double rdf)
+    {
+        ApparentExtract typed = ApparentExtract.FromPlato(original);
+        Near.Equal(adf, 100 * Attenuation.Apparent(original, apparent), 0.015);
+        Near.Equal(adf, 100 * Attenuation.Apparent(typed, ApparentExtract.FromPlato(apparent)), 0.015);
+        Near.Equal(rdf, 100 * Attenuation.Real(original, real), 0.015);
+        Near.Equal(rdf, 100 * Attenuation.Real(typed, RealExtract.FromPlato(real)), 0.015);
+    }
+
+    [Fact]
+    public void A_dry_beer_is_attenuated_by_more_than_all() =>
+        Assert.True(Attenuation.Apparent(ApparentExtract.FromPlato(12), ApparentExtract.FromPlato(-0.4)) > 1);
+
+    [Fact]
+    public void Water_has_no_attenuation()
+    {
+        ApparentExtract water = default;
+        Assert.Throws<ArgumentOutOfRangeException>(() => Attenuation.Apparent(water, water));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Attenuation.Real(water, default(RealExtract)));
+    }
+}
