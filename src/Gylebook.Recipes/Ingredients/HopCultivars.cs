@@ -1,0 +1,27 @@
+using Gylebook.Recipes.Data;
+using Gylebook.Science.Quantities;
+
+namespace Gylebook.Recipes.Ingredients;
+
+/// <summary>A row of the hop table: a public cultivar.</summary>
+/// <param name="Id">Stable id: <c>fuggle</c>.</param>
+/// <param name="Name">Cultivar name.</param>
+/// <param name="Alpha">Typical alpha acids by mass.</param>
+/// <param name="Provenance">Where the row comes from.</param>
+public sealed record HopCultivar(string Id, string Name, Fraction Alpha, Provenance Provenance);
+
+/// <summary>Hop cultivars: <c>data/hops.csv</c>.</summary>
+public static class HopCultivars
+{
+    private static readonly Lazy<Table<HopCultivar>> Rows =
+        new(() => new Table<HopCultivar>(CsvTable.Embedded("hops.csv"), Make));
+
+    /// <summary>All of them, in the order of the file.</summary>
+    public static IReadOnlyList<HopCultivar> All => Rows.Value.All;
+
+    /// <summary>The one of that id or name, or the names that come nearest.</summary>
+    public static Found<HopCultivar> Find(string idOrName) => Rows.Value.Find(idOrName);
+
+    private static HopCultivar Make(CsvRow row) => new(
+        row.Required("id"), row.Required("name"), Fraction.FromPercent(row.Number("alpha")), row.Provenance);
+}

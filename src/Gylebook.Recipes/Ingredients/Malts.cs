@@ -1,0 +1,63 @@
+using Gylebook.Recipes.Data;
+using Gylebook.Science.Quantities;
+
+namespace Gylebook.Recipes.Ingredients;
+
+/// <summary>How a malt's laboratory extract is made up.</summary>
+public enum MaltFamily
+{
+    /// <summary>Pale malts and unmalted grains: mostly starch, some sugar of their own.</summary>
+    Base,
+
+    /// <summary>Caramel malts: stewed, all extract already sugar and dextrin.</summary>
+    Caramel,
+
+    /// <summary>Roasted malts and grains: all extract already dextrin-like.</summary>
+    Roast,
+}
+
+/// <summary>A row of the malt table.</summary>
+/// <param name="Id">Stable id: <c>pale-ale-malt</c>.</param>
+/// <param name="Name">Trade name: <c>pale ale malt</c>.</param>
+/// <param name="Family">What its extract is made of.</param>
+/// <param name="ExtractFineDry">Laboratory extract, fine grind, on dry matter.</param>
+/// <param name="Moisture">Water, as is.</param>
+/// <param name="Colour">Certificate colour.</param>
+/// <param name="DiastaticPower">Degrees Lintner; 0 when it brings no enzyme.</param>
+/// <param name="Cereal">The cereal, for allergens: barley, wheat, rye, oats, maize, rice.</param>
+/// <param name="Provenance">Where the row comes from.</param>
+public sealed record Malt(
+    string Id, string Name, MaltFamily Family, Fraction ExtractFineDry, Fraction Moisture, MaltColour Colour,
+    double DiastaticPower, string Cereal, Provenance Provenance);
+
+/// <summary>Malts and mashed grains, by generic type: <c>data/malts.csv</c>.</summary>
+public static class Malts
+{
+    private static readonly Lazy<Table<Malt>> Rows =
+        new(() => new Table<Malt>(CsvTable.Embedded("malts.csv"), Make));
+
+    /// <summary>All of them, in the order of the file.</summary>
+    public static IReadOnlyList<Malt> All => Rows.Value.All;
+
+    /// <summary>The one of that id or name, or the names that come nearest.</summary>
+    public static Found<Malt> Find(string idOrName) => Rows.Value.Find(idOrName);
+
+    private static Malt Make(CsvRow row) => new(
+        row.Required("id"),
+        row.Required("name"),
+        Family(row),
+        Fraction.FromPercent(row.Number("extract")),
+        Fraction.FromPercent(row.Number("moisture")),
+        MaltColour.FromEbc(row.Number("colour")),
+        row.Number("power"),
+        row.Required("cereal"),
+        row.Provenance);
+
+    private static MaltFamily Family(CsvRow row) => row.Required("family") switch
+    {
+        "base" => MaltFamily.Base,
+        "caramel" => MaltFamily.Caramel,
+        "roast" => MaltFamily.Roast,
+        var other => throw row.Wrong("family", $"is not base, caramel or roast: {other}"),
+    };
+}

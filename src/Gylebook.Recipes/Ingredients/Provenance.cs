@@ -1,0 +1,6 @@
+namespace Gylebook.Recipes.Ingredients;
+
+/// <summary>Where a figure comes from, and how far to trust it.</summary>
+/// <param name="Source">Publication, data set or measurement.</param>
+/// <param name="Status"><c>seen</c>, <c>memory</c>, <c>common practice</c>, <c>computed</c> or <c>invented</c>.</param>
+public sealed record Provenance(string Source, string Status);

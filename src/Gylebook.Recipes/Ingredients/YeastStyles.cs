@@ -1,0 +1,55 @@
+using Gylebook.Recipes.Data;
+using Gylebook.Science.Quantities;
+
+namespace Gylebook.Recipes.Ingredients;
+
+/// <summary>A row of the yeast table: a style-type, no brand.</summary>
+/// <param name="Id">Stable id: <c>english-ale</c>.</param>
+/// <param name="Name">Trade name: <c>English ale</c>.</param>
+/// <param name="MaltoseShare">Share of maltose it takes: 1 for all but low-alcohol strains.</param>
+/// <param name="MaltotrioseShare">Share of maltotriose it takes.</param>
+/// <param name="DextrinShare">Share of dextrins it takes: 0 for all but diastatic strains.</param>
+/// <param name="Low">Coolest it is usually fermented at.</param>
+/// <param name="High">Warmest it is usually fermented at.</param>
+/// <param name="PitchRate">Million cells per millilitre and degree Plato.</param>
+/// <param name="Provenance">Where the row comes from.</param>
+public sealed record YeastStyle(
+    string Id, string Name, Fraction MaltoseShare, Fraction MaltotrioseShare, Fraction DextrinShare,
+    Temperature Low, Temperature High, double PitchRate, Provenance Provenance)
+{
+    /// <summary>Low end of its usual apparent attenuation; null when unknown. To compare with, not to reckon from.</summary>
+    public Fraction? AttenuationLow { get; init; }
+
+    /// <summary>High end of its usual apparent attenuation; null when unknown.</summary>
+    public Fraction? AttenuationHigh { get; init; }
+}
+
+/// <summary>Yeast by style-type: <c>data/yeasts.csv</c>.</summary>
+public static class YeastStyles
+{
+    private static readonly Lazy<Table<YeastStyle>> Rows =
+        new(() => new Table<YeastStyle>(CsvTable.Embedded("yeasts.csv"), Make));
+
+    /// <summary>All of them, in the order of the file.</summary>
+    public static IReadOnlyList<YeastStyle> All => Rows.Value.All;
+
+    /// <summary>The one of that id or name, or the names that come nearest.</summary>
+    public static Found<YeastStyle> Find(string idOrName) => Rows.Value.Find(idOrName);
+
+    private static YeastStyle Make(CsvRow row) => new(
+        row.Required("id"),
+        row.Required("name"),
+        Fraction.FromRatio(row.Number("maltose")),
+        Fraction.FromRatio(row.Number("maltotriose")),
+        Fraction.FromRatio(row.Number("dextrin")),
+        Temperature.FromCelsius(row.Number("low")),
+        Temperature.FromCelsius(row.Number("high")),
+        row.Number("pitch"),
+        row.Provenance)
+    {
+        AttenuationLow = Percent(row.NumberOrNull("attenuationLow")),
+        AttenuationHigh = Percent(row.NumberOrNull("attenuationHigh")),
+    };
+
+    private static Fraction? Percent(double? percent) => percent is { } known ? Fraction.FromPercent(known) : null;
+}

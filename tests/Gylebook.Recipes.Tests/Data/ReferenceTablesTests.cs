@@ -1,0 +1,86 @@
+using Gylebook.Recipes.Data;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
+
+namespace Gylebook.Recipes.Tests.Data;
+
+public class ReferenceTablesTests
+{
+    private static readonly string[] Statuses =
+        ["seen", "seen-suspect", "memory", "common practice", "computed", "invented"];
+
+    /// <summary>Capitals that a generic name may have: places, peoples and two abbreviations.</summary>
+    private static readonly string[] Capitals =
+        ["European", "English", "Indian", "American", "Scottish", "Irish", "Belgian", "Kölsch", "Altbier", "Weissbier", "Witbier",
+         "Brettanomyces", "EBC", "DE"];
+
+    public static TheoryData<string> Files =>
+        [.. typeof(CsvTable).Assembly.GetManifestResourceNames()
+            .Where(name => name.StartsWith("data/", StringComparison.Ordinal)).Select(name => name["data/".Length..])];
+
+    [Fact]
+    public void All_tables_travel_in_the_assembly() => Assert.Equal(
+        ["allergen-words.csv", "food-families.csv", "foods.csv", "hops.csv", "malts.csv", "starting-values.csv", "sugars.csv", "yeasts.csv"],
+        Files.Select(row => row.Data).Order(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Every_head_says_source_and_licence(string file)
+    {
+        var head = string.Join('\n', CsvTable.Embedded(file).Head);
+        Assert.Contains("source", head, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("licence", head, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Every_row_has_a_source_and_a_known_status(string file)
+    {
+        var table = CsvTable.Embedded(file);
+        Assert.NotEmpty(table.Rows);
+        Assert.All(table.Rows, row =>
+        {
+            Assert.NotEmpty(row.Required("source"));
+            Assert.Contains(row.Required("status"), Statuses);
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Ids_and_names_are_unique(string file)
+    {
+        var table = CsvTable.Embedded(file);
+        foreach (var column in table.Columns.Intersect(["id", "name", "phrase"]))
+        {
+            Assert.Distinct(table.Rows.Select(row => row.Required(column)), StringComparer.OrdinalIgnoreCase);
+        }
+    }
+
+    [Fact]
+    public void No_name_looks_like_a_brand()
+    {
+        string[] names =
+        [
+            .. Malts.All.Select(row => row.Name), .. Sugars.All.Select(row => row.Name), .. YeastStyles.All.Select(row => row.Name),
+            .. FoodTable.All.Select(row => row.Name), .. FoodFamilies.All.Select(row => row.Name),
+        ];
+        Assert.All(names, name =>
+        {
+            Assert.DoesNotContain(name, letter => letter is '®' or '™' or '©');
+            Assert.All(name.Split(' ', ',', '-').Where(word => word.Any(char.IsUpper)), word => Assert.Contains(word, Capitals));
+        });
+        Assert.All(HopCultivars.All, hop => Assert.DoesNotContain(hop.Name, letter => letter is '®' or '™'));
+    }
+
+    [Fact]
+    public void Every_id_and_every_name_finds_its_own_row()
+    {
+        Assert.All(Malts.All, row => Assert.Same(row, Malts.Find(row.Id).Match));
+        Assert.All(Malts.All, row => Assert.Same(row, Malts.Find(row.Name).Match));
+        Assert.All(Sugars.All, row => Assert.Same(row, Sugars.Find(row.Name).Match));
+        Assert.All(HopCultivars.All, row => Assert.Same(row, HopCultivars.Find(row.Name).Match));
+        Assert.All(YeastStyles.All, row => Assert.Same(row, YeastStyles.Find(row.Name).Match));
+        Assert.All(FoodTable.All, row => Assert.Same(row, FoodTable.Find(row.Name).Match));
+        Assert.All(FoodFamilies.All, row => Assert.Same(row, FoodFamilies.Find(row.Name).Match));
+    }
+}
