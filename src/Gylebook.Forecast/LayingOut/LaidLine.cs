@@ -1,0 +1,40 @@
+using Gylebook.Forecast.State;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
+
+namespace Gylebook.Forecast.LayingOut;
+
+/// <summary>A recipe line with what the tables know of it.</summary>
+/// <param name="Number">Its place in the recipe, from 0.</param>
+/// <param name="Line">The line as written.</param>
+/// <param name="Name">Name to show.</param>
+/// <param name="Kilograms">How much, weighed.</param>
+public sealed record LaidLine(int Number, IngredientLine Line, string Name, double Kilograms)
+{
+    /// <summary>Where findings point to.</summary>
+    public string Path => $"ingredients[{Number}]";
+
+    /// <summary>The malt it is, or null.</summary>
+    public Malt? Malt { get; init; }
+
+    /// <summary>The sugar or extract it is, or null.</summary>
+    public Sugar? Sugar { get; init; }
+
+    /// <summary>The food it is, or null.</summary>
+    public FoodMakeup? Food { get; init; }
+
+    /// <summary>The yeast it is, or null.</summary>
+    public YeastStyle? Yeast { get; init; }
+
+    /// <summary>Alpha acids by mass, for a hop.</summary>
+    public double Alpha { get; init; }
+
+    /// <summary>Where the alpha acids are from: the brewer's own figure, or the table.</summary>
+    public Provenance? AlphaFrom { get; init; }
+
+    /// <summary>All of it as components, at the medians.</summary>
+    public Wort Makeup { get; init; }
+
+    /// <summary>Whether hops go in whole, and so stay in the kettle.</summary>
+    public bool IsWholeHop => Line.Kind == IngredientKind.Hop && Line.Form == IngredientForm.Whole;
+}

@@ -1,0 +1,25 @@
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.Solving;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Kits;
+
+namespace Gylebook.Forecast.LayingOut;
+
+/// <summary>A recipe laid out for a kit, liquor planned.</summary>
+/// <param name="Recipe">The recipe.</param>
+/// <param name="Kit">The kit.</param>
+/// <param name="Lines">Its lines with what the tables know.</param>
+/// <param name="Plan">What to run; null when a finding of severity error forbids it.</param>
+/// <param name="AdditionLines">The line behind each of the plan's additions.</param>
+/// <param name="PortionNames">Names by portion, for those that have one.</param>
+/// <param name="Outcome">How planning backwards went.</param>
+/// <param name="Findings">All that is wrong or doubtful.</param>
+public sealed record LaidOut(
+    Recipe Recipe,
+    Kit Kit,
+    IReadOnlyList<LaidLine> Lines,
+    RunPlan? Plan,
+    IReadOnlyList<LaidLine> AdditionLines,
+    IReadOnlyDictionary<int, string> PortionNames,
+    PlanOutcome Outcome,
+    IReadOnlyList<Finding> Findings);

@@ -1,0 +1,156 @@
+using Gylebook.Forecast.State;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Data;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
+
+namespace Gylebook.Forecast.LayingOut;
+
+/// <summary>Finds what each line of a recipe is, in the foods beside it and in the tables.</summary>
+internal static class Larder
+{
+    /// <summary>Looks every line up; what is not found becomes a finding, with the nearest names.</summary>
+    public static IReadOnlyList<LaidLine> Find(Recipe recipe, Func<string, FoodMakeup?> foods, List<Finding> findings)
+    {
+        List<LaidLine> found = [];
+        for (int i = 0; i < recipe.Ingredients.Count; i++)
+        {
+            IngredientLine line = recipe.Ingredients[i];
+            string path = $"ingredients[{i}]";
+            LaidLine? laid = line.Kind switch
+            {
+                IngredientKind.Malt => Malt(i, line, path, findings),
+                IngredientKind.Extract or IngredientKind.Sugar => Sugar(i, line, path, findings),
+                IngredientKind.Food or IngredientKind.Spice => Food(i, line, path, foods, findings),
+                IngredientKind.Hop => Hop(i, line, path, findings),
+                IngredientKind.Yeast => Yeast(i, line, path, findings),
+                _ => Chemistry.Find(i, line, path, findings),
+            };
+            if (laid is not null)
+            {
+                found.Add(laid);
+            }
+        }
+
+        return found;
+    }
+
+    private static LaidLine? Malt(int number, IngredientLine line, string path, List<Finding> findings)
+    {
+        if (Match(Malts.Find(line.Of), "malt", line, path, findings) is not Malt malt || Weighed(line, path, findings) is not double kg)
+        {
+            return null;
+        }
+
+        Wort one = MaltMakeup.OfOneKilogram(malt, (line.Colour?.Value ?? malt.Colour).Lovibond);
+        return new LaidLine(number, line, line.As ?? malt.Name, kg) { Malt = malt, Makeup = Times(one, kg) };
+    }
+
+    private static LaidLine? Sugar(int number, IngredientLine line, string path, List<Finding> findings)
+    {
+        if (Match(Sugars.Find(line.Of), line.Kind == IngredientKind.Sugar ? "sugar" : "extract", line, path, findings) is not Sugar sugar
+            || Weighed(line, path, findings) is not double kg)
+        {
+            return null;
+        }
+
+        Wort one = default;
+        one[Component.Water] = sugar.Water;
+        one[Component.Sucrose] = sugar.Sucrose;
+        one[Component.Glucose] = sugar.Glucose;
+        one[Component.Fructose] = sugar.Fructose;
+        one[Component.Maltose] = sugar.Maltose;
+        one[Component.Maltotriose] = sugar.Maltotriose;
+        one[Component.Dextrin] = sugar.Dextrin;
+        one[Component.Lactose] = sugar.Lactose;
+        one[Component.Protein] = sugar.Protein;
+        one[Component.Minerals] = sugar.Minerals;
+        one[Component.MaltColour] = line.At.Point < AdditionPoint.KnockOut ? (line.Colour?.Value ?? sugar.Colour)?.Lovibond ?? 0 : 0;
+        return new LaidLine(number, line, line.As ?? sugar.Name, kg) { Sugar = sugar, Makeup = Times(one, kg) };
+    }
+
+    private static LaidLine? Food(
+        int number, IngredientLine line, string path, Func<string, FoodMakeup?> foods, List<Finding> findings)
+    {
+        FoodMakeup? food = foods(line.Of)
+            ?? (Match(FoodTable.Find(line.Of), "food", line, path, findings) is Food row ? FoodMakeups.From(row).Makeup : null);
+        return food is null || Weighed(line, path, findings) is not double kg
+            ? null
+            : new LaidLine(number, line, line.As ?? food.Name, kg) { Food = food, Makeup = FoodPlace.Of(food, kg, line.At.Point) };
+    }
+
+    private static LaidLine? Hop(int number, IngredientLine line, string path, List<Finding> findings)
+    {
+        HopCultivar? cultivar = HopCultivars.Find(line.Of).Match;
+        if (cultivar is null && line.Alpha is null)
+        {
+            Match(HopCultivars.Find(line.Of), "hop", line, path, findings);
+            return null;
+        }
+
+        if (Weighed(line, path, findings) is not double kg)
+        {
+            return null;
+        }
+
+        bool staysInKettle = line.Form == IngredientForm.Whole && line.At.Point <= AdditionPoint.Stand;
+        Wort one = default;
+        one[staysInKettle ? Component.SpentHops : Component.HopMatter] = StartingValues.Of("hops.solids").Value;
+        one[Component.Water] = StartingValues.Of("hops.water").Value;
+        one[Component.Dextrin] = StartingValues.Of("hops.soluble").Value;
+        Provenance from = line.Alpha is null ? cultivar!.Provenance : new("the brewer's own figure", "entered");
+        double alpha = line.Alpha?.Value.Ratio ?? cultivar!.Alpha.Ratio;
+        return new LaidLine(number, line, line.As ?? cultivar?.Name ?? line.Of, kg) { Alpha = alpha, AlphaFrom = from, Makeup = Times(one, kg) };
+    }
+
+    private static LaidLine? Yeast(int number, IngredientLine line, string path, List<Finding> findings)
+    {
+        if (Match(YeastStyles.Find(line.Of), "yeast", line, path, findings) is not YeastStyle yeast)
+        {
+            return null;
+        }
+
+        // Liquid yeast is counted as one part dry matter in ten, at a kilogram a litre: from memory.
+        bool dry = line.Form != IngredientForm.Liquid && line.Amount.Mass is not null;
+        double kg = line.Amount.Mass?.Value.Kilograms ?? line.Amount.Volume!.Value.Value.Litres;
+        Wort one = default;
+        one[Component.Yeast] = dry ? 1 : 0.1;
+        one[Component.Water] = dry ? 0 : 0.9;
+        return new LaidLine(number, line, line.As ?? yeast.Name, kg) { Yeast = yeast, Makeup = Times(one, kg) };
+    }
+
+    private static T? Match<T>(Found<T> found, string kind, IngredientLine line, string path, List<Finding> findings)
+        where T : class
+    {
+        if (found.Match is null)
+        {
+            string nearest = string.Join(", ", found.Nearest);
+            findings.Add(new(
+                $"{kind}.unknown", Severity.Error, $"{path}.{kind}",
+                $"{path}.{kind}: {line.Of}; not in the tables. Nearest: {nearest}", line.Of, nearest));
+        }
+
+        return found.Match;
+    }
+
+    private static double? Weighed(IngredientLine line, string path, List<Finding> findings)
+    {
+        if (line.Amount.Mass is { } mass)
+        {
+            return mass.Value.Kilograms;
+        }
+
+        findings.Add(new(
+            "amount.weigh", Severity.Error, $"{path}.amount",
+            $"{path}.amount: {line.Amount.Text}; {line.Of} is weighed, in kg or g: its litres do not say how much is in them",
+            line.Amount.Text, "a mass"));
+        return null;
+    }
+
+    internal static Wort Times(in Wort one, double kilograms)
+    {
+        Wort all = default;
+        all.Add(one, kilograms);
+        return all;
+    }
+}

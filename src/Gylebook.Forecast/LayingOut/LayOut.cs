@@ -1,0 +1,176 @@
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.Solving;
+using Gylebook.Forecast.Stages;
+using Gylebook.Forecast.State;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Kits;
+
+namespace Gylebook.Forecast.LayingOut;
+
+/// <summary>Lays a recipe out for a kit: once, with names and allocations, so that the run needs neither.</summary>
+public static class LayOut
+{
+    /// <summary>Litres of liquor per kilogram of grist in a part mash, when the recipe does not fix it. Common practice, no source.</summary>
+    private const double PartMashLitresPerKilogram = 3;
+
+    /// <summary>Grist with less diastatic power than this, in degrees Lintner over all, converts only in proportion. Common practice, no source.</summary>
+    public const double EnoughDiastaticPower = 30;
+
+    /// <summary>Lays out, plans backwards, and says all that is wrong.</summary>
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="kit">The kit.</param>
+    /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
+    public static LaidOut Of(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods)
+    {
+        List<Finding> findings = [.. RecipeCheck.Findings(recipe), .. KitCheck.Findings(kit)];
+        IReadOnlyList<LaidLine> lines = Larder.Find(recipe, foods, findings);
+        CheckMeans(recipe, kit, findings);
+        if (findings.Any(f => f.Severity == Severity.Error))
+        {
+            return new(recipe, kit, lines, null, [], new Dictionary<int, string>(), default, findings);
+        }
+
+        ParameterList parameters = new();
+        RunParameters.SetAll(parameters, recipe, kit);
+        StepList steps = new(recipe, lines, parameters);
+        steps.Write(YeastByPortion(recipe, lines, parameters));
+        RunPlan plan = Assemble(recipe, kit, lines, parameters, steps);
+        PlanOutcome outcome = PlanLiquor(recipe, kit, plan, lines);
+        if (!outcome.Solved)
+        {
+            findings.Add(NoSolution(recipe, outcome));
+        }
+
+        Dictionary<int, string> names = [];
+        foreach (int portion in steps.Packaged)
+        {
+            names[portion] = steps.NameOf(portion) ?? "main";
+        }
+
+        return new(recipe, kit, lines, outcome.Solved ? plan : null, steps.AdditionLines, names, outcome, findings);
+    }
+
+    private static RunPlan Assemble(
+        Recipe recipe, Kit kit, IReadOnlyList<LaidLine> lines, ParameterList parameters, StepList steps)
+    {
+        IReadOnlyList<Parameter> all = parameters.All;
+        double gas = IsGassed(recipe, kit) ? recipe.Package.Carbonation?.Value.Volumes ?? 0 : 0;
+        return new RunPlan
+        {
+            Steps = [.. steps.Steps],
+            PortionCount = Math.Max(2, steps.PortionCount),
+            Packaged = steps.Packaged,
+            Parameters = all,
+            Medians = [.. all.Select(p => p.Median)],
+            Reactions = Reactions.Published,
+            Liquors = new double[steps.LiquorCount],
+            Additions = [.. steps.Additions],
+            Mash = MashOf(lines),
+            Rinse = RinseOf(recipe),
+            BoilMinutes = [.. steps.BoilMinutes],
+            BoiledHops = [.. steps.BoiledHops],
+            SplitShares = [.. steps.SplitShares],
+            Ferments = [.. steps.Ferments],
+            Packages = [.. steps.Packaged.Select(_ => new PackageStep(0, gas))],
+        };
+    }
+
+    private static Dictionary<string, FermentStep> YeastByPortion(
+        Recipe recipe, IReadOnlyList<LaidLine> lines, ParameterList parameters)
+    {
+        List<LaidLine> yeasts = [.. lines.Where(l => l.Yeast is not null)];
+        IEnumerable<string> portions = recipe.Portions.Count == 0 ? [""] : recipe.Portions.Select(p => p.Name);
+        return portions.ToDictionary(
+            name => name,
+            name => RunParameters.Yeast(parameters, recipe, yeasts.Where(l => l.Line.Portion is null || l.Line.Portion == name)));
+    }
+
+    private static MashStep MashOf(IReadOnlyList<LaidLine> lines)
+    {
+        double grist = 0;
+        double extract = 0;
+        double fromStarch = 0;
+        double power = 0;
+        foreach (LaidLine line in lines.Where(l => l.Line.At.Point == AdditionPoint.Mash))
+        {
+            grist += line.Line.Kind is IngredientKind.Malt or IngredientKind.Food ? line.Kilograms : 0;
+            if (line.Malt is Malt malt)
+            {
+                double its = line.Kilograms * malt.ExtractFineDry.Ratio * (1 - malt.Moisture.Ratio);
+                extract += its;
+                fromStarch += its * MaltMakeup.StarchShareOf(malt.Family);
+                power += line.Kilograms * malt.DiastaticPower;
+            }
+        }
+
+        double enzyme = grist > 0 ? Math.Min(1, power / grist / EnoughDiastaticPower) : 1;
+        return new MashStep(extract > 0 ? fromStarch / extract : 0, enzyme, grist);
+    }
+
+    private static RinseStep RinseOf(Recipe recipe)
+    {
+        SpargePlan? sparge = recipe.Mash?.Sparge;
+        double litres = sparge?.Volume?.Value.Litres ?? 0;
+        return new RinseStep(litres * Wort.WaterKilogramsPerLitre, sparge?.Method == SpargeMethod.Continuous);
+    }
+
+    private static PlanOutcome PlanLiquor(Recipe recipe, Kit kit, RunPlan plan, IReadOnlyList<LaidLine> lines)
+    {
+        double grist = plan.Mash.GristKilograms;
+        bool part = plan.Liquors.Length == 2;
+        double? strike = recipe.Liquor?.Strike?.Value.Litres ?? (part ? PartMashLitresPerKilogram * grist : null);
+        double? topUp = recipe.Liquor?.TopUp?.Value.Litres;
+        plan.Liquors[0] = (strike ?? 0) * Wort.WaterKilogramsPerLitre;
+        if (part)
+        {
+            plan.Liquors[1] = (topUp ?? 0) * Wort.WaterKilogramsPerLitre;
+        }
+
+        int unknown = part ? (topUp is null ? 1 : -1) : strike is null ? 0 : -1;
+        double wished = recipe.Package.Volume.Value.Litres;
+        double guess = wished + grist + (plan.Medians[(int)Known.Evaporation] * (recipe.Boil?.Time.Value.Hours ?? 0))
+            + plan.Medians[(int)Known.KettleLeftBehind] - (recipe.Mash?.Sparge.Volume?.Value.Litres ?? 0) - (part ? strike ?? 0 : 0);
+        return LiquorPlanner.Solve(plan, unknown, wished, guess, PrimeTo(recipe, kit, lines));
+    }
+
+    /// <summary>Volumes to reach with sugar: the wish, where there is one, no cylinder, and no priming of the brewer's own.</summary>
+    private static double PrimeTo(Recipe recipe, Kit kit, IReadOnlyList<LaidLine> lines) =>
+        IsGassed(recipe, kit) || HasOwnPriming(lines) ? 0 : recipe.Package.Carbonation?.Value.Volumes ?? 0;
+
+    /// <summary>Whether the brewer has put sugar into the package by hand.</summary>
+    internal static bool HasOwnPriming(IReadOnlyList<LaidLine> lines) => lines.Any(l =>
+        l.Line.At.Point == AdditionPoint.Package && l.Line.Kind is IngredientKind.Sugar or IngredientKind.Food or IngredientKind.Extract);
+
+    /// <summary>Whether gas comes from a cylinder: the package has a pressure rating.</summary>
+    internal static bool IsGassed(Recipe recipe, Kit kit) => PackageOf(recipe, kit)?.MaxPressure is not null;
+
+    /// <summary>The kit's package the recipe asks for; null when it has none.</summary>
+    internal static PackageKind? PackageOf(Recipe recipe, Kit kit) =>
+        kit.Packages.FirstOrDefault(p => string.Equals(p.Kind, recipe.Package.In, StringComparison.OrdinalIgnoreCase));
+
+    private static void CheckMeans(Recipe recipe, Kit kit, List<Finding> findings)
+    {
+        if (PackageOf(recipe, kit) is null)
+        {
+            string has = string.Join(", ", kit.Packages.Select(p => p.Kind));
+            findings.Add(new("package.unknown", Severity.Error, "package.in", $"package.in: {recipe.Package.In}; kit {kit.Name} has {has}", recipe.Package.In, has));
+        }
+
+        if (recipe.Mash?.Method == MashMethod.Tun && kit.Tun is null)
+        {
+            findings.Add(new("kit.noTun", Severity.Error, "mash.method", $"mash.method: tun; kit {kit.Name} has no tun", "tun", "a kit with a tun"));
+        }
+
+        if (recipe.Mash?.Method is MashMethod.Bag or MashMethod.Part && kit.Bag is null)
+        {
+            findings.Add(new("kit.noBag", Severity.Error, "mash.method", $"mash.method: the grain goes into a bag; kit {kit.Name} has none", null, "a kit with a bag"));
+        }
+    }
+
+    private static Finding NoSolution(Recipe recipe, PlanOutcome outcome) => new(
+        "volumes.noSolution", Severity.Error, "package.volume",
+        $"package.volume: {recipe.Package.Volume.Text}; no amount of liquor gives it: {outcome.Binding}",
+        recipe.Package.Volume.Text, outcome.Binding);
+}

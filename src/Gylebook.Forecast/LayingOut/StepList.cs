@@ -1,0 +1,236 @@
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.Stages;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Ingredients;
+
+namespace Gylebook.Forecast.LayingOut;
+
+/// <summary>The moves of a run in order, with the rows they point to.</summary>
+internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, ParameterList parameters)
+{
+    private const int Main = 0;
+    private const int Bed = 1;
+
+    private readonly List<(double Share, string? Name, int Portion)> _portions = PortionsOf(recipe);
+
+    public List<Step> Steps { get; } = [];
+
+    public List<Addition> Additions { get; } = [];
+
+    /// <summary>The line behind each addition.</summary>
+    public List<LaidLine> AdditionLines { get; } = [];
+
+    public List<double> BoilMinutes { get; } = [];
+
+    public List<BoiledHop> BoiledHops { get; } = [];
+
+    public List<double> SplitShares { get; } = [];
+
+    public List<FermentStep> Ferments { get; } = [];
+
+    /// <summary>Liquor rows: the strike is row 0, the top-up row 1.</summary>
+    public int LiquorCount => recipe.Mash?.Method == MashMethod.Part ? 2 : 1;
+
+    public int[] Packaged => [.. _portions.Select(p => p.Portion)];
+
+    public int PortionCount => _portions.Max(p => p.Portion) + 1;
+
+    /// <summary>Name of a portion, or null when there is just one.</summary>
+    public string? NameOf(int portion) => _portions.FirstOrDefault(p => p.Portion == portion).Name;
+
+    /// <summary>Writes all steps.</summary>
+    public void Write(IReadOnlyDictionary<string, FermentStep> yeastOfPortion)
+    {
+        WriteMash();
+        WriteKettle();
+        WriteSplits();
+        foreach ((_, string? name, int portion) in _portions)
+        {
+            Ferments.Add(yeastOfPortion[name ?? ""]);
+            WriteCellar(portion, Ferments.Count - 1);
+        }
+    }
+
+    private void WriteMash()
+    {
+        Move(StepKind.Strike, Main);
+        if (recipe.Mash is null or { Method: MashMethod.None })
+        {
+            AddAll(AdditionPoint.Mash);
+            return;
+        }
+
+        AddAll(AdditionPoint.Mash);
+        Move(StepKind.Mash, Main);
+        Move(StepKind.Lift, Main, Bed);
+        if (recipe.Mash.Sparge.Volume is not null)
+        {
+            Move(StepKind.Rinse, Bed, Main);
+        }
+
+        Move(StepKind.SpentGrain, Bed, Main);
+        if (recipe.Mash.Method == MashMethod.Part)
+        {
+            Steps.Add(new Step(StepKind.TopUp, Main, Main, 1));
+        }
+    }
+
+    private void WriteKettle()
+    {
+        AddAll(AdditionPoint.CopperUp);
+        Move(StepKind.CopperUp, Main);
+        WriteBoil();
+        Move(StepKind.KnockOut, Main);
+        AddAll(AdditionPoint.KnockOut);
+        if (recipe.Stand is not null)
+        {
+            foreach (LaidLine line in At(AdditionPoint.Stand).OrderByDescending(l => l.Line.At.Count))
+            {
+                Add(line, Main, 1);
+            }
+
+            Move(StepKind.Stand, Main);
+        }
+
+        Move(StepKind.Chill, Main);
+        Move(StepKind.Cast, Main);
+    }
+
+    private void WriteBoil()
+    {
+        double left = recipe.Boil?.Time.Value.Minutes ?? 0;
+        foreach (LaidLine line in At(AdditionPoint.Boil).OrderByDescending(l => l.Line.At.Count))
+        {
+            BoilFor(left - line.Line.At.Count);
+            left = line.Line.At.Count;
+            Add(line, Main, 1);
+        }
+
+        BoilFor(left);
+    }
+
+    private void BoilFor(double minutes)
+    {
+        if (minutes > 0)
+        {
+            BoilMinutes.Add(minutes);
+            Steps.Add(new Step(StepKind.Boil, Main, Main, BoilMinutes.Count - 1));
+        }
+    }
+
+    private void WriteSplits()
+    {
+        double left = 1;
+        foreach ((double share, _, int portion) in _portions.Skip(1))
+        {
+            SplitShares.Add(share / left);
+            Steps.Add(new Step(StepKind.Split, Main, portion, SplitShares.Count - 1));
+            left -= share;
+        }
+    }
+
+    private void WriteCellar(int portion, int ferment)
+    {
+        AddAll(AdditionPoint.Pitch, portion);
+        Steps.Add(new Step(StepKind.Ferment, portion, portion, ferment));
+        foreach (IGrouping<double, LaidLine> day in At(AdditionPoint.Ferment).GroupBy(l => l.Line.At.Count).OrderBy(d => d.Key))
+        {
+            AddAll(day, portion);
+            Steps.Add(new Step(StepKind.Ferment, portion, portion, ferment));
+        }
+
+        Move(StepKind.EndFerment, portion);
+        if (Crashes(recipe))
+        {
+            Move(StepKind.Crash, portion);
+        }
+
+        Move(StepKind.Rack, portion);
+        AddAll(AdditionPoint.Rack, portion);
+        AddAll(AdditionPoint.Package, portion);
+        Steps.Add(new Step(StepKind.Package, portion, portion, ferment));
+        Steps.Add(new Step(StepKind.Condition, portion, portion, ferment));
+        Move(StepKind.Pour, portion);
+    }
+
+    /// <summary>A last rest near freezing is a crash. Common practice, no source.</summary>
+    internal static bool Crashes(Recipe recipe) => recipe.Ferment.Count > 1 && recipe.Ferment[^1].Temperature.Value.Celsius <= 5;
+
+    private void Move(StepKind kind, int from, int to = -1) => Steps.Add(new Step(kind, from, to < 0 ? from : to, 0));
+
+    private IEnumerable<LaidLine> At(AdditionPoint point) => lines.Where(l => l.Line.At.Point == point);
+
+    private void AddAll(AdditionPoint point, int portion = Main) => AddAll(At(point), portion);
+
+    private void AddAll(IEnumerable<LaidLine> additions, int portion)
+    {
+        foreach (LaidLine line in additions)
+        {
+            if (line.Line.At.Point < AdditionPoint.Pitch)
+            {
+                Add(line, portion, 1);
+            }
+            else if (ShareFor(line, portion) is double share)
+            {
+                Add(line, portion, share);
+            }
+        }
+    }
+
+    /// <summary>What of a cellar addition goes into a portion: its share of the cast, or all of it if it is named; null for none.</summary>
+    private double? ShareFor(LaidLine line, int portion)
+    {
+        (double share, string? name, _) = _portions.Single(p => p.Portion == portion);
+        return line.Line.Portion is null ? share : line.Line.Portion == name ? 1 : null;
+    }
+
+    private void Add(LaidLine line, int portion, double share)
+    {
+        State.Wort makeup = default;
+        makeup.Add(line.Makeup, share);
+        AdditionPoint point = line.Line.At.Point;
+        bool beforeRacking = point is AdditionPoint.Pitch or AdditionPoint.Ferment;
+        Additions.Add(new Addition(StageOf(point), makeup, BendsOf(line), beforeRacking));
+        AdditionLines.Add(line);
+        int index = Additions.Count - 1;
+        Steps.Add(new Step(StepKind.Add, portion, portion, index));
+        if (line.Line.Kind == IngredientKind.Hop && point is AdditionPoint.CopperUp or AdditionPoint.Boil && line.Alpha > 0)
+        {
+            int alpha = parameters.Of($"{line.Path}.alpha", line.Alpha, "kg/kg", line.AlphaFrom!);
+            BoiledHops.Add(new BoiledHop(index, line.Kilograms * 1000, alpha));
+        }
+    }
+
+    private Bend[] BendsOf(LaidLine line)
+    {
+        if (line.Malt is Malt malt)
+        {
+            double extract = malt.ExtractFineDry.Ratio;
+            return [new Bend(parameters.Of($"malt.{malt.Id}.extract", extract, "kg/kg dry", malt.Provenance), extract, BendOf.Extract)];
+        }
+
+        if (line.Food is { Insoluble: > 0, SettledHold: > 0 } food)
+        {
+            Provenance from = new(food.Assumed.FirstOrDefault(a => a.What == "settledHold")?.Source ?? "food sheet", "assumed");
+            return [new Bend(parameters.Of($"food.{food.Id}.settledHold", food.SettledHold, "kg/kg", from), food.SettledHold, BendOf.SettledHold)];
+        }
+
+        return [];
+    }
+
+    private static Stage StageOf(AdditionPoint point) => point switch
+    {
+        AdditionPoint.Mash => Stage.Mash,
+        AdditionPoint.CopperUp => Stage.CopperUp,
+        AdditionPoint.Boil => Stage.Boil,
+        AdditionPoint.KnockOut => Stage.KnockOut,
+        AdditionPoint.Stand => Stage.Stand,
+        AdditionPoint.Pitch or AdditionPoint.Ferment => Stage.Ferment,
+        AdditionPoint.Rack => Stage.Rack,
+        _ => Stage.Package,
+    };
+
+    private static List<(double Share, string? Name, int Portion)> PortionsOf(Recipe recipe) => recipe.Portions.Count == 0
+        ? [(1, null, Main)]
+        : [.. recipe.Portions.Select((p, i) => (p.Share.Value.Ratio, (string?)p.Name, i == 0 ? Main : Bed + i))];
+}

@@ -1,0 +1,83 @@
+using Gylebook.Forecast.Stages;
+using Gylebook.Forecast.State;
+using Gylebook.Science.Boiling;
+using Gylebook.Science.Fermenting;
+
+namespace Gylebook.Forecast.Running;
+
+/// <summary>The readings of a run, taken at their stages: one row a portion, one column a <see cref="Figure"/>.</summary>
+public readonly ref struct Figures
+{
+    /// <summary>How many figures a portion has.</summary>
+    public const int Count = (int)Figure.FermenterLitresWithSolids + 1;
+
+    private readonly Span<double> _values;
+
+    /// <summary>Readings into a buffer of portions times <see cref="Count"/>.</summary>
+    public Figures(Span<double> values) => _values = values;
+
+    /// <summary>One reading of one portion.</summary>
+    public ref double this[int portion, Figure figure] => ref _values[(portion * Count) + (int)figure];
+
+    /// <summary>Before the boil.</summary>
+    internal void AtCopperUp(int portion, in Wort wort)
+    {
+        this[portion, Figure.CopperUpLitres] = wort.Litres;
+        this[portion, Figure.CopperUpGravity] = wort.Gravity;
+    }
+
+    /// <summary>Flame off.</summary>
+    internal void AtKnockOut(int portion, in Wort wort)
+    {
+        this[portion, Figure.KnockOutLitres] = wort.Litres;
+        this[portion, Figure.KnockOutGravity] = wort.Gravity;
+    }
+
+    /// <summary>In the fermenter.</summary>
+    internal void AtCast(int portion, in Wort wort)
+    {
+        this[portion, Figure.CastLitres] = wort.Litres;
+        this[portion, Figure.CastGravity] = wort.Gravity;
+    }
+
+    /// <summary>Fermentation over.</summary>
+    internal void AtEndOfFermentation(int portion, in Portion state, ReadOnlySpan<double> draw)
+    {
+        double original = state.Unfermented.RealExtractPlato;
+        this[portion, Figure.OriginalGravity] = state.Unfermented.Gravity;
+        this[portion, Figure.FinalGravity] = state.Wort.Gravity;
+        if (original > 0)
+        {
+            this[portion, Figure.ApparentAttenuation] = 100 * (original - state.Wort.ApparentExtractPlato) / original;
+            this[portion, Figure.RealAttenuation] = 100 * (original - state.Wort.RealExtractPlato) / original;
+        }
+
+        this[portion, Figure.FermenterLitresWithSolids] = state.Wort.Litres + Sludge.SolidLitres(state.Wort, draw);
+    }
+
+    /// <summary>As served.</summary>
+    internal void AtPour(int portion, in Wort beer)
+    {
+        double litres = beer.Litres;
+        if (litres <= 0)
+        {
+            return;
+        }
+
+        double gravity = beer.Gravity;
+        double alcohol = beer.AlcoholByMassPercent;
+        double extract = beer.RealExtractPlato;
+        this[portion, Figure.AlcoholByVolume] = beer.AlcoholByVolumePercent;
+        this[portion, Figure.Bitterness] = beer[Component.Bitterness] / litres;
+        this[portion, Figure.Colour] = WortColour.SrmOfAbsorbance(beer[Component.Colour] / litres);
+        this[portion, Figure.Energy] = BeerEnergy.KilocaloriesPer100Millilitres(alcohol, extract, gravity);
+        this[portion, Figure.Carbohydrate] = BeerEnergy.CarbohydrateGramsPer100Millilitres(extract, gravity);
+        this[portion, Figure.Sodium] = beer[Component.Sodium] / litres;
+        this[portion, Figure.CarbonationVolumes] =
+            beer[Component.CarbonDioxide] * 1000 / Science.Quantities.Carbonation.GramsPerLitreInOneVolume / litres;
+    }
+
+    /// <summary>Copies what was read before a split, so that each portion carries its own history.</summary>
+    internal void CopyRow(int from, int to) =>
+        _values.Slice(from * Count, Count).CopyTo(_values.Slice(to * Count, Count));
+}

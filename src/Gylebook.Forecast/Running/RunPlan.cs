@@ -1,0 +1,53 @@
+using Gylebook.Forecast.Stages;
+using Gylebook.Forecast.State;
+
+namespace Gylebook.Forecast.Running;
+
+/// <summary>A recipe laid out for one kit: steps and their figures, ready to run any number of times.</summary>
+public sealed class RunPlan
+{
+    /// <summary>The moves, in order.</summary>
+    public required Step[] Steps { get; init; }
+
+    /// <summary>How many portions the run needs room for.</summary>
+    public required int PortionCount { get; init; }
+
+    /// <summary>Portions that end in a package.</summary>
+    public required int[] Packaged { get; init; }
+
+    /// <summary>All parameters; a draw has one number for each.</summary>
+    public required IReadOnlyList<Parameter> Parameters { get; init; }
+
+    /// <summary>The draw with every parameter at its median.</summary>
+    public required double[] Medians { get; init; }
+
+    /// <summary>What reacts to what.</summary>
+    public required Reactions Reactions { get; init; }
+
+    /// <summary>Kilograms of liquor, for strike and top-up steps. The planner fills these in.</summary>
+    public required double[] Liquors { get; init; }
+
+    /// <summary>What goes in, one row an addition.</summary>
+    public required Addition[] Additions { get; init; }
+
+    /// <summary>The mash.</summary>
+    public required MashStep Mash { get; init; }
+
+    /// <summary>The rinse.</summary>
+    public required RinseStep Rinse { get; init; }
+
+    /// <summary>Minutes, for boil steps.</summary>
+    public required double[] BoilMinutes { get; init; }
+
+    /// <summary>Hops that were boiled.</summary>
+    public required BoiledHop[] BoiledHops { get; init; }
+
+    /// <summary>Shares, for split steps: of what is still there.</summary>
+    public required double[] SplitShares { get; init; }
+
+    /// <summary>Yeasts, one row a portion that ferments.</summary>
+    public required FermentStep[] Ferments { get; init; }
+
+    /// <summary>Packages, one row a portion that is packaged.</summary>
+    public required PackageStep[] Packages { get; init; }
+}

@@ -1,0 +1,76 @@
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.State;
+using Gylebook.Science.Boiling;
+
+namespace Gylebook.Forecast.Stages;
+
+/// <summary>A hop that was boiled.</summary>
+/// <param name="Addition">Its row among the additions.</param>
+/// <param name="Grams">As weighed.</param>
+/// <param name="Alpha">Place of its alpha acids in the draw.</param>
+public readonly record struct BoiledHop(int Addition, double Grams, int Alpha);
+
+/// <summary>How far the boil had come when a hop went in.</summary>
+/// <param name="Minutes">Minutes boiled before it.</param>
+/// <param name="GravityMinutes">Gravity summed over them.</param>
+public readonly record struct BoilMark(double Minutes, double GravityMinutes);
+
+/// <summary>Water leaves as steam; at knock-out break, bitterness and colour are settled.</summary>
+public static class Boil
+{
+    /// <summary>Boils for some minutes.</summary>
+    public static void For<TLog>(ref Portion kettle, int portion, double minutes, ReadOnlySpan<double> draw, ref TLog log)
+        where TLog : struct, IRunLog
+    {
+        double before = kettle.Wort.Gravity;
+        double steam = draw[(int)Known.Evaporation] * minutes / 60 * Wort.WaterKilogramsPerLitre;
+        Parting.Leave(ref kettle.Wort, Stage.Boil, portion, Loss.Steam, Component.Water, steam, ref log);
+        kettle.GravityMinutes += minutes * (before + kettle.Wort.Gravity) / 2;
+        kettle.BoiledMinutes += minutes;
+    }
+
+    /// <summary>Flame off.</summary>
+    public static void KnockOut<TLog>(
+        ref Portion kettle, RunPlan plan, ReadOnlySpan<BoilMark> marks, ReadOnlySpan<double> draw, ref TLog log)
+        where TLog : struct, IRunLog
+    {
+        if (kettle.BoiledMinutes > 0)
+        {
+            Reaction coagulation = plan.Reactions.Coagulation;
+            coagulation.Run(ref kettle.Wort, kettle.Wort[coagulation.Reactant] * draw[(int)Known.BreakShare]);
+        }
+
+        foreach (BoiledHop hop in plan.BoiledHops)
+        {
+            double milligrams = BitternessOf(hop, kettle, marks[hop.Addition], draw);
+            kettle.Wort[Component.Bitterness] += milligrams;
+            log.Bittered(hop.Addition, milligrams);
+        }
+
+        SettleColour(ref kettle.Wort);
+    }
+
+    /// <summary>Milligrams by the time-and-gravity table, at the mean gravity of this hop's own minutes.</summary>
+    private static double BitternessOf(in BoiledHop hop, in Portion kettle, in BoilMark mark, ReadOnlySpan<double> draw)
+    {
+        double minutes = kettle.BoiledMinutes - mark.Minutes;
+        if (minutes <= 0)
+        {
+            return 0;
+        }
+
+        double gravity = (kettle.GravityMinutes - mark.GravityMinutes) / minutes;
+        double utilisation = TimeAndGravityBitterness.Utilisation(minutes, gravity) * draw[(int)Known.UtilisationFactor];
+        return 1000 * hop.Grams * draw[hop.Alpha] * utilisation;
+    }
+
+    /// <summary>Malt colour units over the litres at knock-out, turned once into absorbance that adds and dilutes from here on.</summary>
+    private static void SettleColour(ref Wort wort)
+    {
+        double litres = wort.Litres;
+        double units = WortColour.MaltColourUnits(wort[Component.MaltColour], litres);
+        double srm = units > 0 ? WortColour.SrmOfMaltColourUnits(units) : 0;
+        wort[Component.Colour] += WortColour.AbsorbanceOfSrm(srm) * litres;
+        wort[Component.MaltColour] = 0;
+    }
+}

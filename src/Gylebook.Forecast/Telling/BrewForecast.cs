@@ -1,0 +1,135 @@
+using Gylebook.Recipes;
+
+namespace Gylebook.Forecast.Telling;
+
+/// <summary>A recipe's whole way from water to glass on one kit, as it is told to people and files.</summary>
+public sealed record BrewForecast
+{
+    /// <summary>The recipe's name.</summary>
+    public required string Recipe { get; init; }
+
+    /// <summary>The kit's name.</summary>
+    public required string Kit { get; init; }
+
+    /// <summary>Seed of the draws.</summary>
+    public required string Seed { get; init; }
+
+    /// <summary>The numbers asked for first, by their stable names, in order; null where unknown.</summary>
+    public required IReadOnlyList<Headline> Headline { get; init; }
+
+    /// <summary>The stages, in order.</summary>
+    public required IReadOnlyList<StageRow> Stages { get; init; }
+
+    /// <summary>Every loss, by name.</summary>
+    public required IReadOnlyList<LossRow> Losses { get; init; }
+
+    /// <summary>The yeast; null when none is pitched.</summary>
+    public PitchAdvice? Pitch { get; init; }
+
+    /// <summary>Bitterness by hop.</summary>
+    public required IReadOnlyList<HopBitterness> BitternessBy { get; init; }
+
+    /// <summary>The package; null when the run was not made.</summary>
+    public PackageOutlook? Package { get; init; }
+
+    /// <summary>What must be told to people who cannot eat everything.</summary>
+    public required AllergenOutlook Allergens { get; init; }
+
+    /// <summary>Hazards, and limits of models.</summary>
+    public required IReadOnlyList<Caution> Cautions { get; init; }
+
+    /// <summary>What is wrong or doubtful in what was entered.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>What went in against what came out; null when the run was not made.</summary>
+    public Ledger? Balance { get; init; }
+
+    /// <summary>Whether the recipe can be brewed as it is: no finding of severity error.</summary>
+    public bool CanBeBrewed => Findings.All(f => f.Severity != Severity.Error);
+}
+
+/// <summary>How a band's ends are meant.</summary>
+public enum BandKind
+{
+    /// <summary>No width known yet.</summary>
+    Point,
+
+    /// <summary>Guaranteed ends, as from a label.</summary>
+    Bounds,
+
+    /// <summary>5 %, 50 % and 95 % of the draws.</summary>
+    Quantiles,
+}
+
+/// <summary>A number and how sure we are.</summary>
+/// <param name="Low">Low end.</param>
+/// <param name="Likely">From the one coherent run at the medians.</param>
+/// <param name="High">High end.</param>
+/// <param name="Unit">Its unit.</param>
+/// <param name="Kind">How the ends are meant.</param>
+public sealed record Band(double Low, double Likely, double High, string Unit, BandKind Kind)
+{
+    /// <summary>A number whose width nobody knows yet.</summary>
+    public static Band Point(double value, string unit) => new(value, value, value, unit, BandKind.Point);
+}
+
+/// <summary>A headline number.</summary>
+/// <param name="Name">Stable name: <c>originalGravity</c>.</param>
+/// <param name="Band">The number; null where unknown.</param>
+public sealed record Headline(string Name, Band? Band);
+
+/// <summary>A stage of one portion.</summary>
+/// <param name="Stage">Stable name: <c>copperUp</c>.</param>
+/// <param name="Portion">Name of the portion.</param>
+/// <param name="LitresAt20C">Clear liquid.</param>
+/// <param name="LitresWithSolids">What the vessel's marks would read at 20 °C.</param>
+/// <param name="LitresHot">Clear liquid as it stands at its temperature.</param>
+/// <param name="TemperatureC">Degrees; null when nobody knows.</param>
+/// <param name="Gravity">Of the clear liquid.</param>
+/// <param name="SuspensionGravity">With what has not settled stirred in.</param>
+/// <param name="ExtractPlato">Real extract.</param>
+/// <param name="AlcoholByVolume">Per cent.</param>
+/// <param name="ColourSrm">Colour of the liquid once it has one: from knock-out on.</param>
+public sealed record StageRow(
+    string Stage, string Portion, double LitresAt20C, double LitresWithSolids, double LitresHot, double? TemperatureC,
+    double Gravity, double SuspensionGravity, double ExtractPlato, double AlcoholByVolume, double ColourSrm);
+
+/// <summary>A loss.</summary>
+/// <param name="Stage">Where.</param>
+/// <param name="Portion">From which portion.</param>
+/// <param name="What">Stable name: <c>heldInGrain</c>.</param>
+/// <param name="LitresAt20C">Clear liquid lost.</param>
+/// <param name="Kilograms">Everything lost, solids and gas included.</param>
+/// <param name="ExtractKg">Extract lost.</param>
+public sealed record LossRow(string Stage, string Portion, string What, double LitresAt20C, double Kilograms, double ExtractKg);
+
+/// <summary>How much yeast.</summary>
+/// <param name="CellsNeededBillions">By the pitch rate of its style-type.</param>
+/// <param name="CellsBillions">In what the recipe pitches; null when its form does not say.</param>
+/// <param name="OxygenMgPerL">To aim for; null when dry yeast needs none.</param>
+public sealed record PitchAdvice(double CellsNeededBillions, double? CellsBillions, double? OxygenMgPerL);
+
+/// <summary>One hop's bitterness.</summary>
+/// <param name="Hop">Name.</param>
+/// <param name="At">When it went in.</param>
+/// <param name="Model">Which model says so.</param>
+/// <param name="Ibu">In the served beer.</param>
+public sealed record HopBitterness(string Hop, string At, string Model, double Ibu);
+
+/// <summary>The beer in its package.</summary>
+/// <param name="In">Kind of package.</param>
+/// <param name="Co2Volumes">As served.</param>
+/// <param name="RefermentableVolumes">Made by sugar in the package.</param>
+/// <param name="MaxVolumes">What the package is made for; null when unsaid.</param>
+/// <param name="PrimingSugarGrams">White sugar that was solved for; 0 for none.</param>
+/// <param name="Count">How many packages that fills; null when the kit does not say their size.</param>
+public sealed record PackageOutlook(
+    string In, double Co2Volumes, double RefermentableVolumes, double? MaxVolumes, double PrimingSugarGrams, int? Count);
+
+/// <summary>Allergens in what was used.</summary>
+/// <param name="Us">Those of the US list.</param>
+/// <param name="Eu">Those of the EU list.</param>
+/// <param name="StatementUs">Ready to print, US.</param>
+/// <param name="StatementEu">Ready to print, EU.</param>
+public sealed record AllergenOutlook(
+    IReadOnlyList<string> Us, IReadOnlyList<string> Eu, string StatementUs, string StatementEu);

@@ -1,0 +1,156 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Gylebook.Recipes;
+
+namespace Gylebook.Forecast.Telling;
+
+/// <summary>Writes a forecast in the form <c>gylebook-forecast/1</c>: stable names, stable digits, null where unknown.</summary>
+public static class ForecastJson
+{
+    /// <summary>The form's name and version.</summary>
+    public const string Format = "gylebook-forecast/1";
+
+    /// <summary>The engine's version, as forecasts carry it.</summary>
+    public static string Engine { get; } = typeof(ForecastJson).Assembly.GetName().Version!.ToString(3);
+
+    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>The forecast as one JSON object.</summary>
+    public static string Write(BrewForecast forecast)
+    {
+        using MemoryStream buffer = new();
+        using (Utf8JsonWriter writer = new(buffer, Options))
+        {
+            WriteAll(new JsonPen(writer), forecast);
+        }
+
+        return System.Text.Encoding.UTF8.GetString(buffer.ToArray());
+    }
+
+    private static void WriteAll(JsonPen pen, BrewForecast forecast) => pen.Block(() =>
+    {
+        pen.Text("format", Format);
+        pen.Text("engine", Engine);
+        pen.Text("seed", forecast.Seed);
+        pen.Number("draws", 0, 0);
+        pen.Block("recipe", () =>
+        {
+            pen.Text("name", forecast.Recipe);
+            pen.Number("version", null, 0);
+        });
+        pen.Text("kit", forecast.Kit);
+        pen.Block("headline", () => Each(forecast.Headline, h => WriteBand(pen, h)));
+        pen.List("stages", forecast.Stages, s => WriteStage(pen, s));
+        pen.List("losses", forecast.Losses, l => WriteLoss(pen, l));
+        pen.Block("pitch", forecast.Pitch, p =>
+        {
+            pen.Number("cellsNeededBillions", p.CellsNeededBillions, 0);
+            pen.Number("cellsBillions", p.CellsBillions, 0);
+            pen.Number("oxygenMgPerL", p.OxygenMgPerL, 1);
+        });
+        pen.List("bitternessBy", forecast.BitternessBy, b =>
+        {
+            pen.Text("hop", b.Hop);
+            pen.Text("at", b.At);
+            pen.Text("model", b.Model);
+            pen.Number("ibu", b.Ibu, 2);
+        });
+        pen.Block("package", forecast.Package, p =>
+        {
+            pen.Text("in", p.In);
+            pen.Number("co2Volumes", p.Co2Volumes, 3);
+            pen.Number("refermentableVolumes", p.RefermentableVolumes, 3);
+            pen.Number("maxVolumes", p.MaxVolumes, 3);
+            pen.Number("primingSugarG", p.PrimingSugarGrams, 1);
+            pen.Number("count", p.Count, 0);
+        });
+        pen.Text("ions", null);
+        pen.Block("allergens", () =>
+        {
+            pen.Texts("us", forecast.Allergens.Us);
+            pen.Texts("eu", forecast.Allergens.Eu);
+            pen.Text("statementUs", forecast.Allergens.StatementUs);
+            pen.Text("statementEu", forecast.Allergens.StatementEu);
+        });
+        pen.List("cautions", forecast.Cautions, c => WriteCaution(pen, c));
+        pen.List("findings", forecast.Findings, f => WriteFinding(pen, f));
+        pen.Block("balance", forecast.Balance, b =>
+        {
+            pen.Number("massInKg", b.MassIn, 6);
+            pen.Number("massOutKg", b.MassOut, 6);
+            pen.Number("relativeError", b.RelativeError, 17);
+        });
+    });
+
+    /// <summary>Findings alone, as <c>check</c> writes them.</summary>
+    public static void WriteFinding(JsonPen pen, Finding finding)
+    {
+        pen.Text("code", finding.Code);
+        pen.Text("severity", SeverityWord(finding.Severity));
+        pen.Text("where", finding.Where);
+        pen.Text("message", finding.Message);
+        pen.Text("value", finding.Value);
+        pen.Text("limit", finding.Limit);
+    }
+
+    private static void WriteCaution(JsonPen pen, Caution caution)
+    {
+        pen.Text("code", caution.Code);
+        pen.Text("severity", SeverityWord(caution.Severity));
+        pen.Text("where", caution.Where);
+        pen.Text("message", caution.Message);
+        pen.Text("source", caution.Source);
+    }
+
+    private static void WriteBand(JsonPen pen, Headline headline) => pen.Block(headline.Name, headline.Band, band =>
+    {
+        int decimals = DecimalsOf(band.Unit);
+        pen.Number("low", band.Low, decimals);
+        pen.Number("likely", band.Likely, decimals);
+        pen.Number("high", band.High, decimals);
+        pen.Text("unit", band.Unit);
+        pen.Text("kind", band.Kind switch { BandKind.Point => "point", BandKind.Bounds => "bounds", _ => "quantiles" });
+    });
+
+    private static void WriteStage(JsonPen pen, StageRow stage)
+    {
+        pen.Text("stage", stage.Stage);
+        pen.Text("portion", stage.Portion);
+        pen.Number("litresAt20C", stage.LitresAt20C, 3);
+        pen.Number("litresWithSolids", stage.LitresWithSolids, 3);
+        pen.Number("litresHot", stage.LitresHot, 3);
+        pen.Number("temperatureC", stage.TemperatureC, 1);
+        pen.Number("gravity", stage.Gravity, 5);
+        pen.Number("suspensionGravity", stage.SuspensionGravity, 5);
+        pen.Number("extractPlato", stage.ExtractPlato, 3);
+        pen.Number("alcoholByVolume", stage.AlcoholByVolume, 3);
+    }
+
+    private static void WriteLoss(JsonPen pen, LossRow loss)
+    {
+        pen.Text("stage", loss.Stage);
+        pen.Text("portion", loss.Portion);
+        pen.Text("what", loss.What);
+        pen.Number("litresAt20C", loss.LitresAt20C, 3);
+        pen.Number("kg", loss.Kilograms, 4);
+        pen.Number("extractKg", loss.ExtractKg, 4);
+    }
+
+    /// <summary>Digits after the point that a unit is written with: finer than anyone measures, coarser than rounding.</summary>
+    private static int DecimalsOf(string unit) => unit == "SG" ? 5 : 3;
+
+    private static string SeverityWord(Severity severity) => severity switch
+    {
+        Severity.Note => "note",
+        Severity.Warning => "warning",
+        _ => "error",
+    };
+
+    private static void Each<T>(IEnumerable<T> items, Action<T> write)
+    {
+        foreach (T item in items)
+        {
+            write(item);
+        }
+    }
+}

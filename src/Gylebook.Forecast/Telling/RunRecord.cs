@@ -1,0 +1,50 @@
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.State;
+
+namespace Gylebook.Forecast.Telling;
+
+/// <summary>Everything that happened in one run, in order.</summary>
+public sealed class RunRecord
+{
+    /// <summary>What entered.</summary>
+    public List<Movement> Additions { get; } = [];
+
+    /// <summary>What left.</summary>
+    public List<Movement> Losses { get; } = [];
+
+    /// <summary>What each stage left behind it.</summary>
+    public List<Reached> Stages { get; } = [];
+
+    /// <summary>Milligrams of bitterness by addition.</summary>
+    public Dictionary<int, double> Bitterness { get; } = [];
+}
+
+/// <summary>Something that entered or left.</summary>
+/// <param name="Stage">Where.</param>
+/// <param name="Portion">Which portion.</param>
+/// <param name="Loss">What loss it was; null for an addition.</param>
+/// <param name="What">How much of what.</param>
+public sealed record Movement(Stage Stage, int Portion, Loss? Loss, Wort What);
+
+/// <summary>A stage reached.</summary>
+/// <param name="Stage">Which.</param>
+/// <param name="Portion">Which portion.</param>
+/// <param name="State">What it left.</param>
+public sealed record Reached(Stage Stage, int Portion, Portion State);
+
+/// <summary>The log that keeps everything.</summary>
+/// <param name="record">Where to.</param>
+public readonly struct FullLog(RunRecord record) : IRunLog
+{
+    /// <inheritdoc/>
+    public void Added(Stage stage, int portion, in Wort added) => record.Additions.Add(new(stage, portion, null, added));
+
+    /// <inheritdoc/>
+    public void Lost(Stage stage, int portion, Loss what, in Wort lost) => record.Losses.Add(new(stage, portion, what, lost));
+
+    /// <inheritdoc/>
+    public void Reached(Stage stage, int portion, in Portion state) => record.Stages.Add(new(stage, portion, state));
+
+    /// <inheritdoc/>
+    public void Bittered(int addition, double milligrams) => record.Bitterness[addition] = milligrams;
+}

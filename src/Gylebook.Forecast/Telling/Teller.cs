@@ -1,0 +1,117 @@
+using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Running;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Kits;
+using Gylebook.Science.Fermenting;
+using Gylebook.Science.Liquids;
+
+namespace Gylebook.Forecast.Telling;
+
+/// <summary>Forecasts a recipe on a kit: lays it out, runs it once at the medians, and tells what happened.</summary>
+public static class Teller
+{
+    /// <summary>The forecast; with findings alone when the recipe cannot be brewed.</summary>
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="kit">The kit.</param>
+    /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
+    /// <param name="seed">Seed of the draws, a readable word.</param>
+    public static BrewForecast Forecast(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed)
+    {
+        LaidOut laidOut = LayOut.Of(recipe, kit, foods);
+        if (laidOut.Plan is null)
+        {
+            return Unrun(laidOut, seed);
+        }
+
+        RunRecord record = new();
+        FullLog log = new(record);
+        double[] figures = new double[laidOut.Plan.PortionCount * Figures.Count];
+        Run.Through(laidOut.Plan, laidOut.Plan.Medians, figures, ref log);
+        if (record.Stages.FirstOrDefault(s => !s.State.Wort.IsSound) is { } broken)
+        {
+            return Unrun(laidOut with { Findings = [.. laidOut.Findings, NotSound(broken)] }, seed);
+        }
+
+        return Told(laidOut, record, new HeadlineFigures(laidOut.Plan.Packaged, figures), seed);
+    }
+
+    private static BrewForecast Told(LaidOut laidOut, RunRecord record, HeadlineFigures figures, string seed)
+    {
+        IReadOnlyList<StageRow> stages = StageRows.Of(laidOut, record);
+        return new BrewForecast
+        {
+            Recipe = laidOut.Recipe.Name,
+            Kit = laidOut.Kit.Name,
+            Seed = seed,
+            Headline = Headlines.Of(laidOut, figures),
+            Stages = stages,
+            Losses = StageRows.LossesOf(laidOut, record),
+            Pitch = PitchOf(laidOut, figures),
+            BitternessBy = BitternessOf(laidOut, record, figures),
+            Package = PackageOf(laidOut, figures),
+            Allergens = AllergenNotice.Of(laidOut.Lines),
+            Cautions = Cautions.Of(laidOut, record, figures),
+            Findings = [.. laidOut.Findings, .. VesselCheck.Findings(laidOut, figures, stages)],
+            Balance = Ledger.Of(record),
+        };
+    }
+
+    private static BrewForecast Unrun(LaidOut laidOut, string seed) => new()
+    {
+        Recipe = laidOut.Recipe.Name,
+        Kit = laidOut.Kit.Name,
+        Seed = seed,
+        Headline = Headlines.Unknown,
+        Stages = [],
+        Losses = [],
+        BitternessBy = [],
+        Allergens = AllergenNotice.Of(laidOut.Lines),
+        Cautions = [],
+        Findings = laidOut.Findings,
+    };
+
+    private static Finding NotSound(Reached broken) => new(
+        "run.notSound", Severity.Error, Words.Of(broken.Stage),
+        $"{Words.Of(broken.Stage)}: more leaves here than there is: look at evaporation, boil time and volumes");
+
+    private static PitchAdvice? PitchOf(LaidOut laidOut, HeadlineFigures figures)
+    {
+        List<LaidLine> yeasts = [.. laidOut.Lines.Where(l => l.Yeast is not null && l.Line.At.Point == AdditionPoint.Pitch)];
+        if (yeasts.Count == 0)
+        {
+            return null;
+        }
+
+        double plato = SucroseSolution.PlatoAt(figures[Figure.CastGravity]);
+        double needed = PitchRate.BillionCells(yeasts.Max(y => y.Yeast!.PitchRate), figures[Figure.CastLitres], plato);
+        bool allDry = yeasts.All(y => y.Line.Form == IngredientForm.Dry);
+        double dryCells = StartingValues.Of("yeast.dryCellsPerGram").Value / 1e9;
+        double? cells = allDry ? yeasts.Sum(y => y.Kilograms * 1000 * dryCells) : null;
+        return new PitchAdvice(needed, cells, allDry ? null : 8);
+    }
+
+    private static List<HopBitterness> BitternessOf(LaidOut laidOut, RunRecord record, HeadlineFigures figures)
+    {
+        double all = record.Bitterness.Values.Sum();
+        return [.. record.Bitterness.Select(hop => new HopBitterness(
+            laidOut.AdditionLines[hop.Key].Name,
+            Words.Of(laidOut.AdditionLines[hop.Key].Line.At),
+            "timeGravity",
+            all > 0 ? figures[Figure.Bitterness] * hop.Value / all : 0))];
+    }
+
+    private static PackageOutlook PackageOf(LaidOut laidOut, HeadlineFigures figures)
+    {
+        PackageKind kind = LayOut.PackageOf(laidOut.Recipe, laidOut.Kit)!;
+        double each = (kind.Fill ?? kind.Brim).Value.Litres;
+        return new PackageOutlook(
+            kind.Kind,
+            figures[Figure.CarbonationVolumes],
+            figures[Figure.RefermentableVolumes],
+            kind.MaxVolumes?.Value.Volumes,
+            laidOut.Plan!.Packages.Sum(p => p.Priming) * 1000,
+            each > 0 ? (int)Math.Ceiling((figures[Figure.PackagedLitres] / each) - 1e-9) : null);
+    }
+}

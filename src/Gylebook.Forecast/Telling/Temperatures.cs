@@ -1,0 +1,73 @@
+using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.State;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Boiling;
+using Gylebook.Science.Mashing;
+
+namespace Gylebook.Forecast.Telling;
+
+/// <summary>How warm each stage is. No temperature moves mass in this version, so they are told beside the run, not in it.</summary>
+internal sealed class Temperatures(LaidOut laidOut)
+{
+    /// <summary>Temperature of a stage in °C; null when nobody knows.</summary>
+    public double? At(Stage stage) => stage switch
+    {
+        Stage.Strike => Strike,
+        Stage.Mash => FirstRest,
+        Stage.Lift or Stage.RunOff or Stage.CopperUp => LastRest ?? Boiling,
+        Stage.Rinse => LastRest,
+        Stage.TopUp => null,
+        Stage.Boil or Stage.KnockOut => laidOut.Recipe.Boil is null ? LastRest : Boiling,
+        Stage.Stand => laidOut.Recipe.Stand?.Temperature.Value.Celsius,
+        Stage.Chill or Stage.Cast or Stage.Split => Pitching,
+        Stage.Ferment => LastWarm,
+        Stage.Crash => laidOut.Recipe.Ferment[^1].Temperature.Value.Celsius,
+        Stage.Rack or Stage.Package => laidOut.Recipe.Ferment.Count > 0 ? laidOut.Recipe.Ferment[^1].Temperature.Value.Celsius : null,
+        _ => null,
+    };
+
+    /// <summary>The boil at this kit's altitude.</summary>
+    private double Boiling => BoilingPoint.CelsiusAt(laidOut.Kit.Altitude?.Value.Metres ?? 0);
+
+    private double? FirstRest => laidOut.Recipe.Mash?.Rests.FirstOrDefault()?.Temperature.Value.Celsius;
+
+    private double? LastRest => laidOut.Recipe.Mash?.Rests.LastOrDefault()?.Temperature.Value.Celsius;
+
+    private double? Pitching => laidOut.Recipe.Ferment.FirstOrDefault()?.Temperature.Value.Celsius;
+
+    private double? LastWarm => StepList.Crashes(laidOut.Recipe)
+        ? laidOut.Recipe.Ferment[^2].Temperature.Value.Celsius
+        : laidOut.Recipe.Ferment.LastOrDefault()?.Temperature.Value.Celsius;
+
+    /// <summary>By heat balance: a bag hangs in the warm kettle, a tun starts as cold as the grain.</summary>
+    private double? Strike
+    {
+        get
+        {
+            double kilograms = laidOut.Plan is { } plan ? plan.Liquors[0] : 0;
+            if (FirstRest is not double rest || kilograms <= 0)
+            {
+                return null;
+            }
+
+            List<LaidLine> grist = [.. laidOut.Lines.Where(l => l.Line.At.Point == AdditionPoint.Mash && l.Kilograms > 0)];
+            double weight = grist.Sum(l => l.Kilograms);
+            double water = grist.Sum(l => l.Makeup[Component.Water]);
+            bool cold = RunParameters.UsesTun(laidOut.Recipe, laidOut.Kit);
+            double grain = laidOut.Kit.GrainTemperature.Value.Celsius;
+            return StrikeHeat.StrikeCelsius(
+                new MashIn
+                {
+                    GrainKilograms = weight,
+                    GrainMoisture = weight > 0 ? Math.Min(0.5, water / weight) : 0,
+                    GrainCelsius = grain,
+                    LiquorKilograms = kilograms,
+                    VesselKilojoulesPerKelvin = cold ? laidOut.Kit.Tun!.HeatCapacity.Value.KilojoulesPerKelvin : 0,
+                    VesselCelsius = grain,
+                    SlakingKelvins = StartingValues.Of("mash.slakingKelvins").Value,
+                },
+                rest);
+        }
+    }
+}

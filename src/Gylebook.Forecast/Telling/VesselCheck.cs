@@ -1,0 +1,147 @@
+using System.Globalization;
+using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Running;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Kits;
+
+namespace Gylebook.Forecast.Telling;
+
+/// <summary>Does it fit? Kettle with grain and with foam, fermenter with foam, package with its gas.</summary>
+internal static class VesselCheck
+{
+    /// <summary>All that does not fit, or only just.</summary>
+    public static IEnumerable<Finding> Findings(LaidOut laidOut, HeadlineFigures figures, IReadOnlyList<StageRow> stages) =>
+    [
+        .. Mash(laidOut, stages),
+        .. Kettle(laidOut, stages),
+        .. Fermenter(laidOut, figures),
+        .. Package(laidOut, figures),
+        .. Yeast(laidOut),
+        .. Enzyme(laidOut),
+    ];
+
+    private static IEnumerable<Finding> Mash(LaidOut laidOut, IReadOnlyList<StageRow> stages)
+    {
+        if (stages.FirstOrDefault(s => s.Stage == "mash") is not { } mash)
+        {
+            yield break;
+        }
+
+        double litres = mash.LitresWithSolids + mash.LitresHot - mash.LitresAt20C;
+        bool tun = RunParameters.UsesTun(laidOut.Recipe, laidOut.Kit);
+        double brim = (tun ? laidOut.Kit.Tun!.Brim : laidOut.Kit.Kettle.Brim).Value.Litres;
+        string where = tun ? "kit.tun.brim" : "kit.kettle.brim";
+        if (litres > brim)
+        {
+            yield return Over("mash.brim", Severity.Error, where, "grain and liquor together stand above the brim", litres, brim);
+        }
+        else if (!tun && litres > laidOut.Kit.Kettle.Usable.Value.Litres)
+        {
+            yield return Over("mash.headspace", Severity.Warning, "kit.kettle.usable", "grain and liquor together leave less room than you allow", litres, laidOut.Kit.Kettle.Usable.Value.Litres);
+        }
+    }
+
+    /// <summary>Foam at the boil wants a tenth of the usable litres, and a litre more for each 10 g/L of powder: no source.</summary>
+    private static IEnumerable<Finding> Kettle(LaidOut laidOut, IReadOnlyList<StageRow> stages)
+    {
+        if (laidOut.Recipe.Boil is null || stages.FirstOrDefault(s => s.Stage == "copperUp") is not { } copperUp)
+        {
+            yield break;
+        }
+
+        Kettle kettle = laidOut.Kit.Kettle;
+        double boiling = copperUp.LitresAt20C * 1.04;
+        double powder = laidOut.Lines
+            .Where(l => l.Food is { Water: < 0.2 } && l.Line.At.Point is AdditionPoint.CopperUp or AdditionPoint.Boil or AdditionPoint.KnockOut)
+            .Sum(l => l.Kilograms * 1000);
+        double foam = powder / copperUp.LitresAt20C * StartingValues.Of("boil.powderHeadroom").Value;
+        double room = kettle.Usable.Value.Litres * StartingValues.Of("boil.foamShare").Value;
+        if (boiling > kettle.Brim.Value.Litres)
+        {
+            yield return Over("kettle.brim", Severity.Error, "kit.kettle.brim", "the wort boils over: it stands above the brim", boiling, kettle.Brim.Value.Litres);
+        }
+        else if (boiling + foam > room)
+        {
+            yield return Over("kettle.headspace", Severity.Warning, "kit.kettle.usable", "little room for foam when the boil breaks; stand by, or boil in two parts", boiling + foam, room);
+        }
+    }
+
+    private static IEnumerable<Finding> Fermenter(LaidOut laidOut, HeadlineFigures figures)
+    {
+        Fermenter fermenter = laidOut.Kit.Fermenter;
+        double litres = figures[Figure.FermenterLitresWithSolids];
+        bool sweetened = laidOut.Lines.Any(l => l.Line.At.Point == AdditionPoint.Ferment && (l.Food is not null || l.Sugar is not null));
+        double empty = StartingValues.Of(sweetened ? "ferment.headspaceFruit" : "ferment.headspace").Value;
+        double room = fermenter.Brim.Value.Litres * (1 - empty);
+        if (litres > fermenter.Usable.Value.Litres)
+        {
+            Severity severity = litres > fermenter.Brim.Value.Litres ? Severity.Error : Severity.Warning;
+            yield return Over("fermenter.tooSmall", severity, "kit.fermenter.usable", "the fermenter is too small", litres, fermenter.Usable.Value.Litres);
+        }
+        else if (litres > room)
+        {
+            yield return Over("fermenter.headspace", Severity.Note, "kit.fermenter.brim", "the foam may climb into the airlock: fit a blow-off tube", litres, room);
+        }
+    }
+
+    private static IEnumerable<Finding> Package(LaidOut laidOut, HeadlineFigures figures)
+    {
+        PackageKind package = LayOut.PackageOf(laidOut.Recipe, laidOut.Kit)!;
+        double volumes = figures[Figure.CarbonationVolumes];
+        double? wished = laidOut.Recipe.Package.Carbonation?.Value.Volumes;
+        if (wished is double wish && Math.Abs(volumes - wish) > 0.2)
+        {
+            yield return new Finding(
+                "carbonation.differs", Severity.Warning, "package.carbonation",
+                $"package.carbonation: {wish:0.0} volumes wished; the sugar in the package makes {volumes:0.0}",
+                Number(volumes, "volumes"), Number(wish, "volumes"));
+        }
+
+        if (package.MaxVolumes?.Value.Volumes is double most && volumes > most)
+        {
+            yield return new Finding(
+                "package.overpressure", Severity.Error, "kit.packages",
+                $"{package.Kind}: {volumes:0.0} volumes of gas; made for {most:0.0}. It may burst",
+                Number(volumes, "volumes"), Number(most, "volumes"));
+        }
+    }
+
+    private static IEnumerable<Finding> Yeast(LaidOut laidOut)
+    {
+        if (laidOut.Recipe.Ferment.Count > 0 && !laidOut.Lines.Any(l => l.Yeast is not null))
+        {
+            yield return new Finding("yeast.missing", Severity.Warning, "ingredients", "ingredients: no yeast, so nothing ferments", null, "one yeast");
+        }
+
+        foreach (LaidLine line in laidOut.Lines.Where(l => l.Yeast is not null))
+        {
+            double celsius = laidOut.Recipe.Ferment[0].Temperature.Value.Celsius;
+            if (celsius < line.Yeast!.Low.Celsius || celsius > line.Yeast.High.Celsius)
+            {
+                string usual = $"{line.Yeast.Low.Celsius:0} to {line.Yeast.High.Celsius:0} °C";
+                yield return new Finding(
+                    "yeast.temperature", Severity.Warning, "ferment[0].temperature",
+                    $"ferment[0].temperature: {celsius:0.#} °C; {line.Name} is usually kept at {usual}", Number(celsius, "°C"), usual);
+            }
+        }
+    }
+
+    private static IEnumerable<Finding> Enzyme(LaidOut laidOut)
+    {
+        double share = laidOut.Plan!.Mash.EnzymeShare;
+        if (share < 1)
+        {
+            string has = Number(share * LayOut.EnoughDiastaticPower, "°Lintner");
+            yield return new Finding(
+                "mash.enzyme", Severity.Warning, "ingredients",
+                $"ingredients: the grist has {has} of diastatic power; {LayOut.EnoughDiastaticPower:0} are wanted, so {share * 100:0} % of the starch is counted as converted",
+                has, Number(LayOut.EnoughDiastaticPower, "°Lintner"));
+        }
+    }
+
+    private static Finding Over(string code, Severity severity, string where, string message, double litres, double limit) => new(
+        code, severity, where, $"{where}: {Number(litres, "L")}; limit {Number(limit, "L")}; {message}", Number(litres, "L"), Number(limit, "L"));
+
+    private static string Number(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:0.0} {unit}");
+}
