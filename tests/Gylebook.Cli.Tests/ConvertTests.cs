@@ -6,7 +6,7 @@ namespace Gylebook.Cli.Tests;
 public sealed class ConvertTests
 {
     // Definitions: pound 0.45359237 kg (1959), US gallon 3.785411784 L, imperial gallon 4.54609 L, inch 0.0254 m,
-    // atmosphere 101325 Pa, all exact; EBC = 25/12.7 SRM (ASBC Beer-10A, EBC 9.6); one volume of CO2 1.9635 g/L;
+    // atmosphere 101325 Pa, all exact; EBC = 25/12.7 SRM (ASBC and EBC methods); one volume of CO2 1.9635 g/L;
     // CaCO3 50.043 g and CaO 28.0385 g an equivalent (IUPAC atomic weights).
     [Theory]
     [InlineData("1 lb", "kg", "0.453592 kg")]

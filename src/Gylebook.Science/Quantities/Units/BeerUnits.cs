@@ -31,14 +31,14 @@ internal static class BeerUnits
 
     internal static QuantityKind BeerColour { get; } = new("a beer colour", [Quantities.BeerColour.Limits],
     [
-        new("SRM", "12.7 × absorbance at 430 nm through 1 cm (ASBC Beer-10A)", Base, "°SRM"),
-        new("EBC", "25 × the same absorbance (EBC 9.6)", Times(12.7 / 25), "°EBC"),
-        new("Lovibond", "SRM = 1.3546 °L - 0.76; common practice, no source", new LinearScale(1.3546) { Offset = -0.76 }, "°L", "degL"),
+        new("SRM", "12.7 × absorbance at 430 nm through 1 cm (ASBC Beer-10; method number from memory)", Base, "°SRM"),
+        new("EBC", "25 × the same absorbance (EBC 9.6; method number from memory)", Times(12.7 / 25), "°EBC"),
+        new("Lovibond", "SRM = 1.3546 °L - 0.76; from memory, common practice", new LinearScale(1.3546) { Offset = -0.76 }, "°L", "degL"),
     ]);
 
     internal static QuantityKind MaltColour { get; } = new("a malt colour", [Quantities.MaltColour.Limits],
     [
-        new("EBC", "colour of the laboratory wort (EBC 4.7)", Base, "°EBC"),
+        new("EBC", "colour of the laboratory wort, as the certificate states it", Base, "°EBC"),
         new("Lovibond", "EBC = 2.65 °L - 1.2; common practice, no source", new LinearScale(2.65) { Offset = -1.2 }, "°L", "degL"),
     ]);
 

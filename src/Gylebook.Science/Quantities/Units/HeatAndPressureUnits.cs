@@ -5,7 +5,7 @@ namespace Gylebook.Science.Quantities;
 /// <summary>Units of temperature, heat, evaporation and pressure.</summary>
 internal static class HeatAndPressureUnits
 {
-    // BTU of the International Steam Table: 1055.05585262 J exactly (5th Conference on Properties of Steam, 1956).
+    // BTU of the International Steam Table: 1055.05585262 J exactly; from memory, confirmed by the library in the tests.
     private const double KilojoulesInBtu = 1.05505585262;
 
     // Pound-force over square inch, in bar: 0.45359237 kg × 9.80665 m/s² (CGPM 1901) ÷ (0.0254 m)² ÷ 1e5.

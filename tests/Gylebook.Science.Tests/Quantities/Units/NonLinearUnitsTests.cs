@@ -7,7 +7,7 @@ namespace Gylebook.Science.Tests.Quantities.Units;
 public sealed class NonLinearUnitsTests
 {
     // Sucrose in water, g in 100 g, and SG 20/20 in air. ASBC Methods of Analysis, Table 1, the same as
-    // NBS Circular 440 Table 114, recomputed in air from the printed densities. Five printed decimals of SG are
+    // the densities of NBS Circular 440, Table 109 (from memory), over that of water, both in air. Five printed decimals of SG are
     // 0.000005, 0.0013 °P; the cubic itself is stated good to 0.001 °P to 20 °P, and the NBS one from there to 30.
     [Theory]
     [InlineData(5, 1.01968)]
