@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gylebook.Science.Foods.Labels;
+using Gylebook.Science.Foods.Labels.Rounding;
 
 namespace Gylebook.Science.Tests.Foods;
 

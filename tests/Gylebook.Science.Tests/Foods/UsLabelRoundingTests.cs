@@ -1,6 +1,7 @@
 using CsCheck;
 using Gylebook.Science.Foods;
 using Gylebook.Science.Foods.Labels;
+using Gylebook.Science.Foods.Labels.Rounding;
 
 namespace Gylebook.Science.Tests.Foods;
 

@@ -1,3 +1,5 @@
+using Gylebook.Science.Foods.Labels.Rounding;
+
 namespace Gylebook.Science.Foods.Labels;
 
 /// <summary>What a panel guarantees about a food: g per 100 g as is, each between two ends.</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gylebook.Science.Foods.Labels.Rounding;
 
 namespace Gylebook.Science.Foods.Labels;
 

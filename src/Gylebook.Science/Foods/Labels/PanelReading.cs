@@ -1,3 +1,5 @@
+using Gylebook.Science.Foods.Labels.Rounding;
+
 namespace Gylebook.Science.Foods.Labels;
 
 /// <summary>Turns the lines of a panel into parts of the mass, each by itself.</summary>

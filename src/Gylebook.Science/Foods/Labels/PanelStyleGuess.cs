@@ -1,3 +1,5 @@
+using Gylebook.Science.Foods.Labels.Rounding;
+
 namespace Gylebook.Science.Foods.Labels;
 
 /// <summary>Whether the numbers of a panel give away whose rules it follows.</summary>

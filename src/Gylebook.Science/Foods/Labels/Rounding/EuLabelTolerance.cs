@@ -1,4 +1,4 @@
-namespace Gylebook.Science.Foods.Labels;
+namespace Gylebook.Science.Foods.Labels.Rounding;
 
 /// <summary>How far an EU packet may lie from its panel before an inspector objects.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace Gylebook.Science.Foods.Labels;
+namespace Gylebook.Science.Foods.Labels.Rounding;
 
 /// <summary>Reads a number on an EU or UK panel back into the true values that print as it, and prints a true value.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace Gylebook.Science.Foods.Labels;
+namespace Gylebook.Science.Foods.Labels.Rounding;
 
 /// <summary>How far a US packet may lawfully lie from its panel.</summary>
 /// <remarks>
