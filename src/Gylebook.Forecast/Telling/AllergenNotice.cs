@@ -1,23 +1,27 @@
 using Gylebook.Forecast.LayingOut;
+using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
+using IngredientKind = Gylebook.Recipes.Ingredients.IngredientKind;
+using Gylebook.Science.Foods.Words;
 
 namespace Gylebook.Forecast.Telling;
 
 /// <summary>What must be told of allergens, from everything that goes in: malt, sugar, food, fining.</summary>
 internal static class AllergenNotice
 {
-    /// <summary>The words, each once, and a plain sentence of them. Gylebook informs; the brewer checks the packets.</summary>
+    /// <summary>The lists and the ready statements. Gylebook informs; the brewer checks the packets.</summary>
     public static AllergenOutlook Of(IReadOnlyList<LaidLine> lines)
     {
-        string[] words = [.. lines.SelectMany(WordsOf).Where(w => w.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase)];
-        string sentence = $"Made with: {string.Join(", ", words)}.";
-        return new AllergenOutlook(words, words, sentence, sentence);
+        IReadOnlyList<IngredientHit> hits = IngredientWords.In(string.Join(", ", lines.SelectMany(WordsOf)));
+        AllergenStatement us = Allergens.State(AllergenList.UsNine, hits);
+        AllergenStatement eu = Allergens.State(AllergenList.EuFourteen, hits);
+        return new AllergenOutlook(us.Contains, eu.Contains, us.Text, eu.Text);
     }
 
     private static IEnumerable<string> WordsOf(LaidLine line) => line switch
     {
         { Malt: Malt malt } => [malt.Cereal],
-        { Sugar: Sugar sugar } => [sugar.Allergen],
+        { Sugar: Sugar sugar } => sugar.Allergen.Split(';', StringSplitOptions.RemoveEmptyEntries),
         { Food: { } food } => food.Allergens,
         { Line.Kind: IngredientKind.Fining } => [line.Line.Of],
         _ => [],

@@ -71,13 +71,7 @@ public sealed class CsvTable
     }
 
     /// <summary>A table that travels inside this assembly, by its file name in <c>data/</c>.</summary>
-    public static CsvTable Embedded(string file)
-    {
-        using var stream = typeof(CsvTable).Assembly.GetManifestResourceStream("data/" + file)
-            ?? throw new InvalidDataException($"{file}: no such table in the assembly.");
-        using var reader = new StreamReader(stream, Encoding.UTF8);
-        return Parse(file, reader.ReadToEnd());
-    }
+    public static CsvTable Embedded(string file) => Parse(file, EmbeddedText.Of("data/" + file));
 
     /// <summary>The place of a column.</summary>
     /// <exception cref="InvalidDataException">There is none of that name.</exception>

@@ -1,0 +1,130 @@
+using System.Globalization;
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
+using Spectre.Console;
+
+namespace Gylebook.Terminal;
+
+/// <summary>A forecast as tables for a terminal; the same, without colour or frames that need one, when piped.</summary>
+internal static class ForecastText
+{
+    private const int PipedWidth = 110;
+
+    /// <summary>Writes it.</summary>
+    public static void Write(BrewForecast forecast)
+    {
+        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings());
+        if (Console.IsOutputRedirected)
+        {
+            console.Profile.Width = PipedWidth;
+        }
+
+        console.MarkupLineInterpolated($"[bold]{forecast.Recipe}[/] on the {forecast.Kit} kit");
+        if (forecast.Stages.Count > 0)
+        {
+            console.Write(Stages(forecast));
+            console.Write(Losses(forecast));
+            console.Write(Headline(forecast));
+            WritePackage(console, forecast);
+        }
+
+        Lines(console, "Allergens", [forecast.Allergens.StatementUs + " (US)", forecast.Allergens.StatementEu + " (EU)"]);
+        Lines(console, "Cautions", forecast.Cautions.Select(c => $"{c.Where}: {c.Message} ({c.Source})"));
+        Lines(console, "Findings", forecast.Findings.Select(f => $"{FindingLines.Word(f.Severity)} {f.Code}: {f.Message}"));
+        if (forecast.Balance is { } balance)
+        {
+            console.MarkupLineInterpolated(CultureInfo.InvariantCulture, $"Balance: {balance.MassIn:0.000} kg in, {balance.MassOut:0.000} kg out; relative error {balance.RelativeError:0.0e+0} ({balance.Worst})");
+        }
+    }
+
+    private static Table Stages(BrewForecast forecast)
+    {
+        bool split = forecast.Stages.Select(s => s.Portion).Distinct().Count() > 1;
+        Table table = Ruled("Stage", "L at 20 °C", "L in the vessel", "°C", "gravity", "°P", "% ABV");
+        foreach (StageRow row in forecast.Stages)
+        {
+            table.AddRow(Cells(
+                split ? $"{Spoken(row.Stage)}, {row.Portion}" : Spoken(row.Stage),
+                Number(row.LitresAt20C, "0.00"),
+                Number(row.LitresWithSolids + row.LitresHot - row.LitresAt20C, "0.00"),
+                row.TemperatureC is double celsius ? Number(celsius, "0.0") : "",
+                Number(row.Gravity, "0.0000"),
+                Number(row.ExtractPlato, "0.00"),
+                row.AlcoholByVolume > 0 ? Number(row.AlcoholByVolume, "0.00") : ""));
+        }
+
+        return table;
+    }
+
+    private static Table Losses(BrewForecast forecast)
+    {
+        Table table = Ruled("Lost", "at", "L at 20 °C", "kg in all", "kg extract");
+        foreach (LossRow row in forecast.Losses)
+        {
+            table.AddRow(Cells(
+                Spoken(row.What), Spoken(row.Stage), Number(row.LitresAt20C, "0.00"), Number(row.Kilograms, "0.000"), Number(row.ExtractKg, "0.000")));
+        }
+
+        return table;
+    }
+
+    private static Table Headline(BrewForecast forecast)
+    {
+        Table table = Ruled("", "likely", "");
+        foreach (Headline headline in forecast.Headline.Where(h => h.Band is not null))
+        {
+            table.AddRow(Cells(Spoken(headline.Name), Number(headline.Band!.Likely, headline.Band.Unit == "SG" ? "0.0000" : "0.00"), headline.Band.Unit));
+        }
+
+        return table;
+    }
+
+    private static void WritePackage(IAnsiConsole console, BrewForecast forecast)
+    {
+        PackageOutlook package = forecast.Package!;
+        string count = package.Count is int many ? $"{many} × " : "";
+        string priming = package.PrimingSugarGrams > 0 ? $", primed with {Number(package.PrimingSugarGrams, "0")} g of white sugar" : "";
+        console.MarkupLineInterpolated($"Package: {count}{package.In}, {Number(package.Co2Volumes, "0.00")} volumes of gas{priming}");
+        if (forecast.Pitch is { } pitch)
+        {
+            string has = pitch.CellsBillions is double cells ? $"; the recipe pitches {Number(cells, "0")}" : "";
+            console.MarkupLineInterpolated($"Pitch: {Number(pitch.CellsNeededBillions, "0")} billion cells wanted{has}");
+        }
+
+        foreach (HopBitterness hop in forecast.BitternessBy)
+        {
+            console.MarkupLineInterpolated($"{hop.Hop}, {hop.At}: {Number(hop.Ibu, "0.0")} IBU by time and gravity");
+        }
+    }
+
+    private static void Lines(IAnsiConsole console, string title, IEnumerable<string> lines)
+    {
+        List<string> all = [.. lines];
+        if (all.Count > 0)
+        {
+            console.WriteLine();
+            console.MarkupLineInterpolated($"[bold]{title}[/]");
+            all.ForEach(line => console.WriteLine("  " + line));
+        }
+    }
+
+    private static Table Ruled(params string[] columns)
+    {
+        Table table = new Table().Border(TableBorder.Simple);
+        for (int i = 0; i < columns.Length; i++)
+        {
+            TableColumn column = new(Markup.Escape(columns[i]));
+            table.AddColumn(i == 0 || columns[i].Length == 0 || columns[i] == "at" ? column.LeftAligned() : column.RightAligned());
+        }
+
+        return table;
+    }
+
+    private static Text[] Cells(params string[] texts) => [.. texts.Select(t => new Text(t))];
+
+    private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+
+    /// <summary>A stable name as plain words: "copperUp" is told as "copper up".</summary>
+    private static string Spoken(string name) =>
+        string.Concat(name.Select(c => char.IsUpper(c) ? " " + char.ToLowerInvariant(c) : c.ToString()));
+}

@@ -1,0 +1,66 @@
+using System.ComponentModel;
+using Gylebook.Forecast.Telling;
+using Gylebook.Terminal;
+using Gylebook.Recipes;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Gylebook.Verbs;
+
+/// <summary>gylebook forecast RECIPE [--kit FILE] [--json]</summary>
+internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
+{
+    /// <summary>What it takes.</summary>
+    internal sealed class Settings : CommandSettings
+    {
+        /// <summary>The recipe.</summary>
+        [CommandArgument(0, "<RECIPE>")]
+        [Description("A recipe file. Foods it names are looked up in the folder foods/ beside it, then in the tables.")]
+        public required string Recipe { get; init; }
+
+        /// <summary>The kit.</summary>
+        [CommandOption("--kit <FILE>")]
+        [Description("A kit file; without one the built-in Lantern Shed kit is used.")]
+        public string? Kit { get; init; }
+
+        /// <summary>Seed of the draws.</summary>
+        [CommandOption("--seed <WORD>")]
+        [Description("A word that the draws grow from; the recipe file's name when unsaid.")]
+        public string? Seed { get; init; }
+
+        /// <summary>Whether to write JSON.</summary>
+        [CommandOption("--json")]
+        [Description("Write one JSON object instead of tables.")]
+        public bool Json { get; init; }
+
+        /// <inheritdoc/>
+        public override ValidationResult Validate() =>
+            Kit == CommandLine.MissingValue ? ValidationResult.Error("Option '--kit' needs a file after it.")
+            : Seed == CommandLine.MissingValue ? ValidationResult.Error("Option '--seed' needs a word after it.")
+            : ValidationResult.Success();
+    }
+
+    /// <inheritdoc/>
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        OpenedFiles files = OpenedFiles.Open(settings.Recipe, settings.Kit);
+        if (files.Recipe is null || files.Kit is null)
+        {
+            return FindingLines.Tell(files.Findings, settings.Json);
+        }
+
+        string seed = settings.Seed ?? Path.GetFileNameWithoutExtension(settings.Recipe);
+        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, seed);
+        BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
+        if (settings.Json)
+        {
+            Console.WriteLine(ForecastJson.Write(forecast));
+        }
+        else
+        {
+            ForecastText.Write(forecast);
+        }
+
+        return forecast.CanBeBrewed ? 0 : 1;
+    }
+}
