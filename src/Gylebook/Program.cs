@@ -15,6 +15,13 @@ app.Configure(verbs =>
     verbs.SetApplicationVersion(typeof(ConvertVerb).Assembly.GetName().Version!.ToString(3));
     verbs.PropagateExceptions();
     verbs.UseStrictParsing();
+    verbs.AddCommand<ForecastVerb>("forecast")
+        .WithDescription("Forecasts a recipe from water to glass, every litre and every loss named.")
+        .WithExample("forecast", "samples/recipes/hedgerow-brown.json")
+        .WithExample("forecast", "my-beer.json", "--kit", "my-kit.json", "--json");
+    verbs.AddCommand<CheckVerb>("check")
+        .WithDescription("Says what is wrong or doubtful in a recipe, kit or food file.")
+        .WithExample("check", "my-beer.json");
     verbs.AddCommand<ConvertVerb>("convert")
         .WithDescription("Writes a value in another unit, and nothing else.")
         .WithExample("convert", "\"12.5 P\"", "--to", "SG");

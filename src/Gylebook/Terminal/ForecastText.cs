@@ -1,6 +1,5 @@
 using System.Globalization;
 using Gylebook.Forecast.Telling;
-using Gylebook.Recipes;
 using Spectre.Console;
 
 namespace Gylebook.Terminal;

@@ -1,7 +1,6 @@
 using System.ComponentModel;
 using Gylebook.Forecast.Telling;
 using Gylebook.Terminal;
-using Gylebook.Recipes;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
