@@ -47,6 +47,8 @@ public class IntervalTests
         Interval sum = Interval.HalfOpen(0.5, 1.5) + new Interval(1, 2);
         Assert.Equal(Interval.HalfOpen(1.5, 3.5), sum);
         Assert.Equal(new Interval(-1.5, 0.5, false, true), Interval.HalfOpen(0.5, 1.5) - new Interval(1, 2));
+        Assert.Equal(new Interval(-1.5, 0.5, true, false), new Interval(0.5, 1.5) - Interval.HalfOpen(1, 2));
+        Assert.Equal(new Interval(-1.5, 0.5, false, true), new Interval(0.5, 1.5) - new Interval(1, 2, true));
     }
 
     [Fact]

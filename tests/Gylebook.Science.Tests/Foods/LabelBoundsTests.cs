@@ -93,6 +93,26 @@ public class LabelBoundsTests
     }
 
     [Fact]
+    public void A_part_inherits_the_open_end_of_its_whole()
+    {
+        LabelBounds bounds = LabelBounds.From(PuffedCorn);
+        // "2 g" of fat is less than 2.5 g, so saturated fat is too.
+        Assert.Equal(Interval.HalfOpen(0, bounds.Fat.High), bounds.SaturatedFat);
+        Assert.True(bounds.StarchAndOther.HighIsOpen);
+    }
+
+    [Fact]
+    public void Sodium_takes_its_place_in_the_remainder()
+    {
+        // 4 g of a seasoning with 1200 mg of sodium: the remainder is 1.195 g at least.
+        LabelBounds bounds = LabelBounds.From(new()
+        {
+            Style = PanelStyle.Us, ServingGrams = 4, CarbohydrateGrams = P(1), SodiumMilligrams = P(1200),
+        });
+        Assert.Equal(100 * 1.195 / 4, bounds.Remainder.Low, 1e-9);
+    }
+
+    [Fact]
     public void Undeclared_sugar_alcohols_stay_in_starch_and_other()
     {
         LabelBounds silent = LabelBounds.From(PuffedCorn);

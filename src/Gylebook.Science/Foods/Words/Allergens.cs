@@ -23,7 +23,7 @@ public sealed record AllergenStatement(
 /// <para>What: the names each list asks for, from words found by <see cref="IngredientText"/>.</para>
 /// <para>Source: US, 21 U.S.C. 321(qq) and 343(w), FASTER Act 2021 (sesame), FDA Questions and Answers Regarding Food Allergens,
 /// edition 5, January 2025 (tree nuts); EU, Regulation (EU) 1169/2011, Articles 9 and 21 and Annex II.</para>
-/// <para>Valid for: words; shared equipment is for the brewer to add.</para>
+/// <para>Valid for: words; equipment used for other foods too is for the brewer to add.</para>
 /// <para>Accuracy: when in doubt a word counts. Silence is not proof.</para>
 /// <para>Notes: beer above 1.2 % alcohol needs no ingredient list in the EU, but its allergens must be stated. In the US the
 /// statement on malt beverages is voluntary today (27 CFR part 7; a rule to require it was proposed, 90 FR 5763, 2025).
