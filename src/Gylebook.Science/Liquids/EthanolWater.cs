@@ -26,38 +26,39 @@ public static class EthanolWater
 
     private const int NewtonSteps = 5;
 
-    private static ReadOnlySpan<double> A =>
+    // Arrays, made once: a span over constants allocates where the code is not optimised.
+    private static readonly double[] A =
     [
         998.20123, -192.9769495, 389.1238958, -1668.103923, 13522.15441, -88292.78388,
         306287.4042, -613838.1234, 747017.2998, -547846.1354, 223446.0334, -39032.85426,
     ];
 
-    private static ReadOnlySpan<double> B =>
+    private static readonly double[] B =
         [0, -0.20618513, -5.2682542e-3, 3.6130013e-5, -3.8957702e-7, 7.169354e-9, -9.9739231e-11];
 
-    private static ReadOnlySpan<double> C1 =>
+    private static readonly double[] C1 =
     [
         0, 0.1693443461530087, -10.46914743455169, 71.96353469546523, -704.7478054272792, 3924.090430035045,
         -12101.64659068747, 22486.46550400788, -26055.62982188164, 18523.73922069467, -7420.201433430137,
         1285.617841998974,
     ];
 
-    private static ReadOnlySpan<double> C2 =>
+    private static readonly double[] C2 =
     [
         0, -0.01193013005057010, 0.2517399633803461, -2.170575700536993, 13.53034988843029, -50.29988758547014,
         109.6355666577570, -142.2753946421155, 108.0435942856230, -44.14153236817392, 7.442971530188783,
     ];
 
-    private static ReadOnlySpan<double> C3 =>
+    private static readonly double[] C3 =
     [
         0, -6.802995733503803e-4, 0.01876837790289664, -0.2002561813734156, 1.022992966719220, -2.895696483903638,
         4.810060584300675, -4.672147440794683, 2.458043105903461, -0.5411227621436812,
     ];
 
-    private static ReadOnlySpan<double> C4 =>
+    private static readonly double[] C4 =
         [0, 4.075376675622027e-6, -8.763058573471110e-6, 6.515031360099368e-6, -1.515784836987210e-6];
 
-    private static ReadOnlySpan<double> C5 => [0, -2.788074354782409e-8, 1.345612883493354e-8];
+    private static readonly double[] C5 = [0, -2.788074354782409e-8, 1.345612883493354e-8];
 
     /// <summary>Density in kg/L of that many per cent ethanol by mass at a temperature in °C.</summary>
     public static double KilogramsPerLitreAt(double percentByMass, double celsius)
@@ -75,7 +76,7 @@ public static class EthanolWater
     public static double GravityAt20C(double percentByMass)
     {
         double p = percentByMass / 100;
-        return 1 + (p * Sum(A[1..], p) / WaterInAir);
+        return 1 + (p * Sum(A.AsSpan(1), p) / WaterInAir);
     }
 
     /// <summary>Per cent by volume at 20 °C from per cent by mass.</summary>

@@ -56,15 +56,15 @@ public class BeerEnergyTests
         Near.Equal(181, 4.184 * found, 0.5 + (4.184 * (43.2 - 42.7)));
     }
 
-    // Worked example of a published article: OE 12.2, AE 3.8, 230 kcal (963 kJ) in half a litre; printed to 1 kcal of 230
-    // after rounded steps, evaluated 229.9.
+    // Worked example of a published article: OE 12.2, AE 3.8, 230 kcal (963 kJ) in half a litre, by the density 1.0131
+    // where the method as printed has gravity. Half a unit.
     [Fact]
     public void An_articles_half_litre_is_met()
     {
         double real = Balling.TextbookRealExtractOf(12.2, 3.8);
         double alcohol = Balling.AlcoholOf(12.2, real);
-        const double gravity = 1.0131 / 0.9982;
-        Near.Equal(230, 5 * BeerEnergy.KilocaloriesPer100Millilitres(alcohol, real, gravity, 0), 4);
+        Near.Equal(230, 5 * BeerEnergy.KilocaloriesPer100Millilitres(alcohol, real, 1.0131), 0.5);
+        Near.Equal(963, 5 * BeerEnergy.KilojoulesPer100Millilitres(alcohol, real, 1.0131), 0.5 * 4.184);
     }
 
     // eu-1169-2011, Annex XIV, by hand: 100 mL at 12 % vol hold 12·0.789 g of ethanol: 66 kcal, 275 kJ; 3 g/L of sugar are
