@@ -1,1 +1,38 @@
-return 0;
+using System.Text;
+using Gylebook;
+using Gylebook.Verbs;
+using Spectre.Console.Cli;
+
+// 0 fine, 1 a value that cannot be right or anything unforeseen, 2 words the command line does not know.
+const int BadValue = 1;
+const int BadUsage = 2;
+
+Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+CommandApp app = new();
+app.Configure(verbs =>
+{
+    verbs.SetApplicationName("gylebook");
+    verbs.SetApplicationVersion(typeof(ConvertVerb).Assembly.GetName().Version!.ToString(3));
+    verbs.PropagateExceptions();
+    verbs.UseStrictParsing();
+    verbs.AddCommand<ConvertVerb>("convert")
+        .WithDescription("Writes a value in another unit, and nothing else.")
+        .WithExample("convert", "\"12.5 P\"", "--to", "SG");
+});
+
+try
+{
+    return app.Run(args.Select(CommandLine.KeepNegativeNumber));
+}
+catch (CommandAppException badUsage)
+{
+    Console.Error.WriteLine(CommandLine.OneLine(badUsage.Message));
+    return BadUsage;
+}
+#pragma warning disable CA1031 // The last door: whatever went wrong, a person reads one line and no stack trace.
+catch (Exception unforeseen)
+{
+    Console.Error.WriteLine(CommandLine.OneLine(unforeseen.Message));
+    return BadValue;
+}
+#pragma warning restore CA1031

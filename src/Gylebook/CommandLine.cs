@@ -1,0 +1,19 @@
+namespace Gylebook;
+
+/// <summary>Small courtesies between a shell and the verbs.</summary>
+internal static class CommandLine
+{
+    /// <summary>What the parser (Spectre.Console.Cli 0.57.2) hands over when the last option lacks its value.</summary>
+    public const string MissingValue = "__default_command";
+
+    /// <summary>An argument such as "-5 °C" with a typographic minus, so that it is not taken for an option.</summary>
+    /// <remarks>No option of ours begins with a digit, and every reader of numbers knows both signs.</remarks>
+    public static string KeepNegativeNumber(string argument) =>
+        argument.Length > 1 && argument[0] == '-' && (char.IsAsciiDigit(argument[1]) || argument[1] is '.' or ',')
+            ? string.Concat("\u2212", argument.AsSpan(1))
+            : argument;
+
+    /// <summary>A message on one line.</summary>
+    public static string OneLine(string message) =>
+        string.Join(' ', message.Split(['\r', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+}

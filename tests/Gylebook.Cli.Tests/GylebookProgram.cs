@@ -1,0 +1,40 @@
+using System.Diagnostics;
+using System.Text;
+
+namespace Gylebook.Cli.Tests;
+
+/// <summary>What a run of the program gave back.</summary>
+internal sealed record Ran(string Output, string Errors, int ExitCode);
+
+/// <summary>The program itself, as it was built beside these tests.</summary>
+internal static class GylebookProgram
+{
+    // artifacts/bin/Gylebook.Cli.Tests/release/ and artifacts/bin/Gylebook/release/: one configuration, two projects.
+    private static string ProgramPath
+    {
+        get
+        {
+            DirectoryInfo mine = new(AppContext.BaseDirectory.TrimEnd(Path.DirectorySeparatorChar));
+            return Path.Combine(mine.Parent!.Parent!.FullName, "Gylebook", mine.Name, "gylebook.dll");
+        }
+    }
+
+    /// <summary>Runs it, in a folder of no importance and in the country given.</summary>
+    public static Ran Run(IEnumerable<string> arguments, string culture = "en_US.UTF-8")
+    {
+        ProcessStartInfo start = new("dotnet", [ProgramPath, .. arguments])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardOutputEncoding = Encoding.UTF8,
+            StandardErrorEncoding = Encoding.UTF8,
+            WorkingDirectory = Path.GetTempPath(),
+        };
+        start.Environment["LC_ALL"] = culture;
+        using Process process = Process.Start(start)!;
+        Task<string> errors = process.StandardError.ReadToEndAsync();
+        string output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return new Ran(output.ReplaceLineEndings("\n"), errors.GetAwaiter().GetResult().ReplaceLineEndings("\n"), process.ExitCode);
+    }
+}
