@@ -1,7 +1,7 @@
-using System.Globalization;
 using CsCheck;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Quantities;
+using static Gylebook.Recipes.Tests.Typed;
 
 namespace Gylebook.Recipes.Tests;
 
@@ -17,6 +17,8 @@ public static class RandomRecipes
     private static readonly string[] Foods = ["honey", "apricots-raw", "strawberries-raw", "cocoa-nibs", "chestnuts-european-roasted"];
     private static readonly string[] Hops = ["Fuggle", "Golding", "Saaz", "Cascade", "Hallertau Mittelfrüh"];
     private static readonly string[] Spices = ["cardamom-ground", "coriander-seed", "ginger-ground"];
+    private static readonly string[] Salts = ["gypsum", "calcium chloride dihydrate"];
+    private static readonly string[] Finings = ["carrageenan", "gelatine"];
     private static readonly string[] Yeasts = ["English ale", "American ale", "lager", "saison", "low-alcohol"];
 
     /// <summary>Any recipe that could be brewed.</summary>
@@ -67,16 +69,29 @@ public static class RandomRecipes
         from hops in Line(IngredientKind.Hop, Hops, Tenths(1, 20), 0.001 * litres, Times(recipe, AdditionPoint.CopperUp)).List[0, 4]
         from spices in Line(IngredientKind.Spice, Spices, Tenths(1, 20), 0.0001 * litres, Times(recipe, AdditionPoint.KnockOut)).List[0, 1]
         from yeasts in Line(IngredientKind.Yeast, Yeasts, Tenths(5, 15), 0.0005 * litres, Gen.Const(new AdditionTime(AdditionPoint.Pitch))).List[1, 1]
+        from small in Small(recipe, litres)
         from portion in Gen.Int[0, 2]
         select (IReadOnlyList<IngredientLine>)
         [
-            .. recipe.Mash is null ? extracts : malts, .. sugars, .. foods, .. hops, .. spices,
+            .. recipe.Mash is null ? extracts : malts, .. sugars, .. foods, .. hops, .. spices, .. small,
             .. yeasts.Concat(foods.Take(1).Where(_ => portion > 0 && recipe.Portions.Count > 0).Select(food => food with
             {
                 At = new AdditionTime(AdditionPoint.Ferment, 2),
                 Portion = recipe.Portions[portion - 1].Name,
             })),
         ];
+
+    /// <summary>Salts, finings, and what is measured in a jug: acid, water, honey.</summary>
+    private static Gen<IEnumerable<IngredientLine>> Small(Recipe recipe, int litres) =>
+        from salts in Line(IngredientKind.Salt, Salts, Tenths(0, 20), 0.0003 * litres, Times(recipe, recipe.Mash is null ? AdditionPoint.CopperUp : AdditionPoint.Mash)).List[0, 2]
+        from finings in Line(IngredientKind.Fining, Finings, Tenths(1, 20), 0.00005 * litres, Times(recipe, AdditionPoint.CopperUp)).List[0, 1]
+        from acids in Line(IngredientKind.Acid, ["lactic acid 88 %"], Tenths(0, 20), 0.0001 * litres, Times(recipe, AdditionPoint.CopperUp)).List[0, 1]
+        from waters in Line(IngredientKind.Water, ["liquor"], Tenths(0, 20), 0.05 * litres, Times(recipe, AdditionPoint.CopperUp)).List[0, 1]
+        from honeys in Line(IngredientKind.Food, ["honey"], Tenths(0, 20), 0.01 * litres, Times(recipe, AdditionPoint.CopperUp)).List[0, 1]
+        select salts.Concat(finings).Concat(acids.Concat(waters).Concat(honeys).Select(InAJug));
+
+    private static IngredientLine InAJug(IngredientLine line) =>
+        line with { Amount = new Amount(null, Millilitres(line.Amount.Mass!.Value.Value.Grams)) };
 
     /// <summary>Any time of addition from a place on that this recipe reaches.</summary>
     private static Gen<AdditionTime> Times(Recipe recipe, AdditionPoint earliest) =>
@@ -125,29 +140,4 @@ public static class RandomRecipes
         select new Rest(Celsius(temperature), new Entered<Duration>(Duration.FromMinutes(time * minutes), $"{time} {unit}"));
 
     private static Gen<double> Tenths(int low, int high) => Gen.Int[low, high].Select(tenths => tenths / 10.0);
-
-    // Each value is read back from its own text, so that the two cannot differ.
-    private static (double Number, string Digits) Rounded(double number, string form)
-    {
-        var digits = number.ToString(form, CultureInfo.InvariantCulture);
-        return (double.Parse(digits, CultureInfo.InvariantCulture), digits);
-    }
-
-    private static Entered<Mass> Kilograms(double kilograms) =>
-        Rounded(kilograms, "0.####") is var (number, digits) ? new(Mass.FromKilograms(number), $"{digits} kg") : default;
-
-    private static Entered<Mass> Grams(double grams) =>
-        Rounded(grams, "0.00") is var (number, digits) ? new(Mass.FromGrams(number), $"{digits} g") : default;
-
-    private static Entered<VolumeAt20C> Litres(double litres) =>
-        Rounded(litres, "0.##") is var (number, digits) ? new(VolumeAt20C.FromLitres(number), $"{digits} L") : default;
-
-    private static Entered<Carbonation> Volumes(double volumes) =>
-        Rounded(volumes, "0.0") is var (number, digits) ? new(Carbonation.FromVolumes(number), $"{digits} volumes") : default;
-
-    private static Entered<Fraction> Percent(int percent) => new(Fraction.FromPercent(percent), $"{percent} %");
-
-    private static Entered<Temperature> Celsius(int degrees) => new(Temperature.FromCelsius(degrees), $"{degrees} °C");
-
-    private static Entered<Duration> Minutes(int minutes) => new(Duration.FromMinutes(minutes), $"{minutes} min");
 }

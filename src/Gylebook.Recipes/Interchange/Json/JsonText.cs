@@ -132,7 +132,7 @@ internal static class JsonText
     private static string Reason(string message)
     {
         var end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
-        return FindingList.Shorten(end < 0 ? message : message[..end].TrimEnd('.'));
+        return (end < 0 ? message : message[..end]).TrimEnd('.');
     }
 
     private static int Offset(ReadOnlySpan<byte> bytes, long line, long column)
