@@ -9,18 +9,26 @@ internal static class Presence
     private static readonly TimeSpan Knock = TimeSpan.FromMilliseconds(50);
 
     /// <summary>Shares the book with others until disposed.</summary>
-    public static Task<FileStream> ShareAsync(string file, TimeSpan patience, CancellationToken cancellation) =>
-        OpenAsync(file, FileAccess.Read, FileShare.Read, patience, cancellation);
+    /// <exception cref="BookUnavailableException">Somebody rebuilds it and does not finish.</exception>
+    public static async Task<FileStream> ShareAsync(string file, TimeSpan patience, CancellationToken cancellation) =>
+        (await OpenAsync(file, FileAccess.Read, FileShare.Read, () => true, patience, cancellation))!;
 
-    /// <summary>Has the book alone until disposed.</summary>
-    public static Task<FileStream> AloneAsync(string file, TimeSpan patience, CancellationToken cancellation) =>
-        OpenAsync(file, FileAccess.ReadWrite, FileShare.None, patience, cancellation);
+    /// <summary>Has the book alone until disposed; null when, while waiting, there was no more need to.</summary>
+    /// <exception cref="BookUnavailableException">Others are in the room and do not leave.</exception>
+    public static Task<FileStream?> AloneAsync(
+        string file, Func<bool> isNeeded, TimeSpan patience, CancellationToken cancellation) =>
+        OpenAsync(file, FileAccess.ReadWrite, FileShare.None, isNeeded, patience, cancellation);
 
-    private static async Task<FileStream> OpenAsync(
-        string file, FileAccess access, FileShare share, TimeSpan patience, CancellationToken cancellation)
+    private static async Task<FileStream?> OpenAsync(
+        string file,
+        FileAccess access,
+        FileShare share,
+        Func<bool> isNeeded,
+        TimeSpan patience,
+        CancellationToken cancellation)
     {
         string sign = file + ".lock";
-        for (TimeSpan left = patience; ; left -= Knock)
+        for (TimeSpan left = patience; isNeeded(); left -= Knock)
         {
             try
             {
@@ -39,5 +47,7 @@ internal static class Presence
                 throw Trouble.NoAccess(file, fault);
             }
         }
+
+        return null;
     }
 }

@@ -42,7 +42,7 @@ public static class SqliteBackup
             throw Trouble.NotABook(backup);
         }
 
-        await using FileStream alone = await Presence.AloneAsync(file, patience ?? SqliteBook.Patience, cancellation);
+        await using FileStream? alone = await Presence.AloneAsync(file, () => true, patience ?? SqliteBook.Patience, cancellation);
         string incoming = file + ".restoring";
         BookFile.Copy(backup, incoming, overwrite: true);
         string? kept = File.Exists(file) ? Keep(file, clock.GetUtcNow()) : null;

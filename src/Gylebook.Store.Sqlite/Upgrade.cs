@@ -8,16 +8,16 @@ internal static class Upgrade
 {
     public static async Task RunAsync(string file, TimeSpan patience, CancellationToken cancellation)
     {
-        if (await PendingAsync(file, cancellation) is null)
+        if (Pending(file) is null)
         {
             return;
         }
 
         MakeFolder(file);
-        await using FileStream alone = await Presence.AloneAsync(file, patience, cancellation);
 
-        // Another process may have done the work while we waited for the room.
-        if (await PendingAsync(file, cancellation) is not { } last)
+        // Another process may do the work while we wait for the room; then we need not have it alone.
+        await using FileStream? alone = await Presence.AloneAsync(file, () => Pending(file) is not null, patience, cancellation);
+        if (alone is null || Pending(file) is not { } last)
         {
             return;
         }
@@ -31,11 +31,7 @@ internal static class Upgrade
     }
 
     /// <summary>The last migration the file still wants; null when it is up to date.</summary>
-    private static async Task<string?> PendingAsync(string file, CancellationToken cancellation)
-    {
-        IReadOnlyList<string> applied = await Task.Run(() => BookFile.Applied(file), cancellation);
-        return BookFile.Known.Except(applied).LastOrDefault();
-    }
+    private static string? Pending(string file) => BookFile.Known.Except(BookFile.Applied(file)).LastOrDefault();
 
     private static async Task MigrateAsync(string file, TimeSpan patience, CancellationToken cancellation)
     {
