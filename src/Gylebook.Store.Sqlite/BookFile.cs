@@ -58,7 +58,7 @@ internal static class BookFile
         try
         {
             File.Delete(partial);
-            CopyPages(from, partial);
+            CopyPages(from, partial, to);
             File.Move(partial, to, overwrite);
         }
         catch (IOException fault) when (fault is not BookUnavailableException && File.Exists(to) && !overwrite)
@@ -76,8 +76,10 @@ internal static class BookFile
     }
 
     /// <summary>Reads every page of a file and its indexes.</summary>
+    /// <param name="file">The file to read.</param>
+    /// <param name="blame">The file it is a copy of, which is the one to name.</param>
     /// <exception cref="BookUnavailableException">The file is damaged.</exception>
-    public static void CheckIntegrity(string file, string blame)
+    private static void CheckIntegrity(string file, string blame)
     {
         try
         {
@@ -109,22 +111,28 @@ internal static class BookFile
         command.ExecuteNonQuery();
     }
 
-    private static void CopyPages(string from, string partial)
+    private static void CopyPages(string from, string partial, string to)
     {
         string blame = from;
         try
         {
             using (SqliteConnection source = Open(from, IsReadOnly(from) ? SqliteOpenMode.ReadOnly : SqliteOpenMode.ReadWrite))
             {
-                blame = partial;
+                blame = to;
                 using SqliteConnection copy = Open(partial, SqliteOpenMode.ReadWriteCreate);
+                blame = from;
                 source.BackupDatabase(copy);
 
                 // A copy is one file that can be carried away, not a file and its log.
+                blame = to;
                 Execute(copy, "PRAGMA journal_mode = DELETE");
             }
 
             CheckIntegrity(partial, blame: from);
+        }
+        catch (SqliteException fault) when (fault.SqliteErrorCode == SQLitePCL.raw.SQLITE_FULL)
+        {
+            throw Trouble.NoRoomFor(to, fault);
         }
         catch (SqliteException fault) when (Trouble.Explain(fault, blame) is { } advice)
         {

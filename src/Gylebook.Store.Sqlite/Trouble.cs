@@ -59,6 +59,13 @@ internal static class Trouble
         + "or name another file with --book.",
         inner);
 
+    public static BookUnavailableException NoRoomFor(string copy, Exception inner) => new(
+        BookTrouble.DiskFull,
+        copy,
+        $"There is no room for {copy}; nothing half-made was left there, and the book is as it was. "
+        + "Make room on that disk, or name a file on another one.",
+        inner);
+
     public static BookUnavailableException Missing(string file) => new(
         BookTrouble.NoAccess, file, $"{file} is not there. Check the name.");
 
