@@ -18,7 +18,7 @@ public readonly record struct CalciteRest(double ChalkMillimoles, double Alkalin
 /// (coefficients of the pairs from memory; they give the printed 1.11 and 3.22 at 25 °C).</para>
 /// <para>Valid for: 0 to 90 °C; water at rest with air, which takes hours to days.</para>
 /// <para>Accuracy: 2 % against PHREEQC, which prints alkalinity 1.10 mEq/L and pH 8.21 at 25 °C in air; ours is 1.086 and
-/// 8.21.</para>
+/// 8.20.</para>
 /// <para>Notes: about 55 mg/L of chalk, however much is stirred in. Counting a gram of chalk in a litre as 1000 mg/L
 /// alkalinity assumes CO2 or acid that plain liquor does not have.</para>
 /// </remarks>
