@@ -117,6 +117,31 @@ public class MashPhTests
         Assert.True(MashPh.Predict(salted) > MashPh.Predict(mix) + 0.01);
     }
 
+    [Theory] // by formula: mmol of carbonate for each mEq of alkalinity
+    [InlineData("baking-soda", 1)]
+    [InlineData("potassium-bicarbonate", 1)]
+    [InlineData("sodium-carbonate", 0.5)]
+    [InlineData("chalk", 0.5)]
+    [InlineData("lime", 0)]
+    [InlineData("lye", 0)]
+    public void Salts_bring_carbonate_with_their_alkalinity(string id, double perEquivalent)
+    {
+        MashPhLiquor salted = MashPhLiquor.Of(VolumeAt20C.FromLitres(10), default, 5).With(BrewingSalts.Find(id), Mass.FromGrams(5));
+        double before = MashPhLiquor.Of(VolumeAt20C.FromLitres(10), default, 5).TotalCarbonate;
+        Assert.Equal(perEquivalent, (salted.TotalCarbonate - before) / salted.Ions.AlkalinityMilliequivalents, 1e-9);
+    }
+
+    [Fact] // a mEq of hydroxide takes a whole mEq of acid, one of bicarbonate only as much as turns to CO2. Lime's calcium gives back more than that: not lime here
+    public void Lye_raises_a_mash_more_than_as_much_alkalinity_from_baking_soda()
+    {
+        MashPhMix mix = Mix(15, Tap, 7.5, Pale(4.5));
+        double Ph(BrewingSalt salt) => MashPh.Predict(mix with
+        {
+            Liquor = mix.Liquor.With(salt, Mass.FromGrams(30 / salt.AlkalinityPerGram)),
+        });
+        Assert.True(Ph(BrewingSalts.Lye) > Ph(BrewingSalts.BakingSoda) + 0.01);
+    }
+
     [Theory]
     [InlineData("gypsum")]
     [InlineData("calcium-chloride")]

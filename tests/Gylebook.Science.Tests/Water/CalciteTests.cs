@@ -16,6 +16,23 @@ public class CalciteTests
         Assert.Equal(0.055, rest.ChalkGramsPerLitre, 0.055 * 0.02);
     }
 
+    [Fact] // Plummer and Busenberg (1982) at 25 °C: 1.11 and 3.22
+    public void Ion_pairs_have_their_printed_constants()
+    {
+        Assert.Equal(1.11, CalciteEquilibrium.LogBicarbonatePair(298.15), 0.0051);
+        Assert.Equal(3.22, CalciteEquilibrium.LogCarbonatePair(298.15), 0.0051);
+    }
+
+    [Fact]
+    public void Water_at_rest_with_chalk_keeps_its_charges_cancelled() =>
+        Gen.Select(Gen.Double[0, 200], Gen.Double[0, 400]).Sample((calcium, bicarbonate) =>
+        {
+            CalciteRest rest = CalciteEquilibrium.WithChalk(new(calcium: calcium, bicarbonate: bicarbonate));
+            double calciumThen = (calcium / Ion.Calcium.MolarMass()) + rest.ChalkMillimoles;
+            double others = (bicarbonate / Ion.Bicarbonate.MolarMass()) - (2 * calcium / Ion.Calcium.MolarMass());
+            return calciumThen > 0 && Math.Abs(others + (2 * calciumThen) - rest.AlkalinityMilliequivalents) < 1e-9;
+        });
+
     // USGS PHREEQC saturation index at 20 °C. It pairs 5 % of the calcium and 3 % of the carbonate (0.03), its activity model
     // is another (0.02), and it prints two decimals: 0.06.
     [Theory]

@@ -63,6 +63,14 @@ public static class CalciteEquilibrium
         return Math.Log10(product) + (2 * Math.Log10(constants.Gamma2)) + constants.PkCalcite;
     }
 
+    /// <summary>log K of Ca²⁺ + HCO3⁻ = CaHCO3⁺.</summary>
+    internal static double LogBicarbonatePair(double kelvin) =>
+        1209.120 + (0.31294 * kelvin) - (34765.05 / kelvin) - (478.782 * Math.Log10(kelvin));
+
+    /// <summary>log K of Ca²⁺ + CO3²⁻ = CaCO3 in solution.</summary>
+    internal static double LogCarbonatePair(double kelvin) =>
+        -1228.732 - (0.299444 * kelvin) + (35512.75 / kelvin) + (485.818 * Math.Log10(kelvin));
+
     /// <summary>Species in mmol/L of a water at rest with calcite and CO2, at any pH.</summary>
     private readonly struct AtRest(CarbonateConstants constants, double celsius, double carbonDioxideAtm)
     {
@@ -82,15 +90,9 @@ public static class CalciteEquilibrium
         /// <summary>All calcium in solution, mmol/L.</summary>
         internal double Calcium(double ph)
         {
-            double neutral = Math.Pow(10, LogCarbonatePair - constants.PkCalcite);
+            double neutral = Math.Pow(10, LogCarbonatePair(_kelvin) - constants.PkCalcite);
             return 1000 * ((CalciumActivity(ph) / constants.Gamma2) + Pair(ph) + neutral);
         }
-
-        private double LogBicarbonatePair =>
-            1209.120 + (0.31294 * _kelvin) - (34765.05 / _kelvin) - (478.782 * Math.Log10(_kelvin));
-
-        private double LogCarbonatePair =>
-            -1228.732 - (0.299444 * _kelvin) + (35512.75 / _kelvin) + (485.818 * Math.Log10(_kelvin));
 
         private double BicarbonateActivity(double ph) => _carbonDioxide * Math.Pow(10, ph - constants.Pk1);
 
@@ -99,6 +101,6 @@ public static class CalciteEquilibrium
         private double CalciumActivity(double ph) => Math.Pow(10, -constants.PkCalcite) / CarbonateActivity(ph);
 
         private double Pair(double ph) =>
-            Math.Pow(10, LogBicarbonatePair) * CalciumActivity(ph) * BicarbonateActivity(ph) / constants.Gamma1;
+            Math.Pow(10, LogBicarbonatePair(_kelvin)) * CalciumActivity(ph) * BicarbonateActivity(ph) / constants.Gamma1;
     }
 }

@@ -13,6 +13,7 @@ namespace Gylebook.Science.Water;
 internal sealed class BoundedQuadratic
 {
     private const double SingularBelow = 1e-10;
+    private const double Tolerance = 1e-12;
     private const int MostSteps = 2000;
     private readonly double[,] _hessian;
     private readonly double[] _linear;
@@ -29,15 +30,15 @@ internal sealed class BoundedQuadratic
 
     /// <summary>The best x; true once no bound and no free variable can better it.</summary>
     internal static bool TryMinimise(
-        double[,] hessian, double[] linear, double[] low, double[] high, double tolerance, out double[] x)
+        double[,] hessian, double[] linear, double[] low, double[] high, out double[] x)
     {
         BoundedQuadratic problem = new(hessian, linear, low, high);
-        bool done = problem.Run(tolerance);
+        bool done = problem.Run();
         x = problem._x;
         return done;
     }
 
-    private bool Run(double tolerance)
+    private bool Run()
     {
         for (int step = 0; step < MostSteps; step++)
         {
@@ -46,7 +47,7 @@ internal sealed class BoundedQuadratic
                 continue;
             }
 
-            int entering = MostImproving(tolerance, firstOnly: step > MostSteps / 2);
+            int entering = MostImproving(firstOnly: step > MostSteps / 2);
             if (entering < 0)
             {
                 return true;
@@ -70,10 +71,10 @@ internal sealed class BoundedQuadratic
         return sum;
     }
 
-    private int MostImproving(double tolerance, bool firstOnly)
+    private int MostImproving(bool firstOnly)
     {
         int best = -1;
-        double most = tolerance;
+        double most = 0;
         for (int variable = 0; variable < _x.Length; variable++)
         {
             if (_high[variable] <= _low[variable] || _free.Contains(variable))
@@ -83,7 +84,7 @@ internal sealed class BoundedQuadratic
 
             double gradient = Gradient(variable);
             double gain = _x[variable] <= _low[variable] ? -gradient : gradient;
-            if (gain > most)
+            if (gain > most && gain > Tolerance * (1 + Math.Abs(_linear[variable])))
             {
                 (best, most) = (variable, gain);
                 if (firstOnly)

@@ -15,6 +15,7 @@ public static class SaltSolver
     /// <summary>A price so small that it only breaks ties: for 1 g/L as much as a miss of 3 % of one target.</summary>
     public const double UsualPrice = 1e-3;
 
+    private const double WeakestShare = 1e-12;
     private const double MissTolerance = 0.02;
     private const double SmallestMiss = 1;
 
@@ -70,9 +71,12 @@ public static class SaltSolver
         int count = linear.Length;
         double[] size = new double[count];
         double[] low = new double[count], high = new double[count];
+        double strongest = Enumerable.Range(0, count).Select(row => hessian[row, row]).DefaultIfEmpty(0).Max();
         for (int row = 0; row < count; row++)
         {
-            size[row] = hessian[row, row] > 0 ? 1 / Math.Sqrt(hessian[row, row]) : 1;
+            // An offer that moves next to nothing is not blown up to the size of the others.
+            double strength = Math.Max(hessian[row, row], WeakestShare * strongest);
+            size[row] = strength > 0 ? 1 / Math.Sqrt(strength) : 1;
         }
 
         for (int row = 0; row < count; row++)
@@ -85,8 +89,7 @@ public static class SaltSolver
             }
         }
 
-        double tolerance = 1e-12 * (1 + linear.Select(Math.Abs).DefaultIfEmpty(0).Max());
-        if (!BoundedQuadratic.TryMinimise(hessian, linear, low, high, tolerance, out double[] scaled))
+        if (!BoundedQuadratic.TryMinimise(hessian, linear, low, high, out double[] scaled))
         {
             throw new ArithmeticException("The salts did not converge; please report this plan.");
         }
