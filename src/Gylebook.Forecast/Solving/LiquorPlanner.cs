@@ -17,6 +17,9 @@ public static class LiquorPlanner
 {
     private const int MostRuns = 8;
     private const double LitresClose = 1e-6;
+
+    /// <summary>A tenth of a milligram of priming sugar moves the package by less than the litres above.</summary>
+    private const double KilogramsClose = 1e-7;
     private const double MostPackages = 10;
 
     /// <summary>Finds the liquor that packages what is wished, and the priming that carbonates it.</summary>
@@ -30,13 +33,7 @@ public static class LiquorPlanner
         double[] figures = new double[plan.PortionCount * Figures.Count];
         if (unknown < 0)
         {
-            double fixedLitres = 0;
-            for (int i = 0; i < 3; i++)
-            {
-                fixedLitres = Packaged(plan, figures, primeTo);
-            }
-
-            return new PlanOutcome(fixedLitres > 0, 3, fixedLitres, Litres(plan, 0), fixedLitres > 0 ? null : "nothing is left to package");
+            return PrimeOnly(plan, figures, primeTo);
         }
 
         double most = MostPackages * wishedLitres;
@@ -46,19 +43,33 @@ public static class LiquorPlanner
         for (int run = 1; ; run++)
         {
             plan.Liquors[unknown] = liquor * Wort.WaterKilogramsPerLitre;
-            double packaged = Packaged(plan, figures, primeTo);
-            if (Math.Abs(packaged - wishedLitres) <= LitresClose)
+            double packaged = Packaged(plan, figures, primeTo, out bool settled);
+            if (settled && Math.Abs(packaged - wishedLitres) <= LitresClose)
             {
                 return new PlanOutcome(true, run, packaged, liquor, null);
             }
 
             double next = Next(before, beforePackaged, liquor, packaged, wishedLitres, most);
-            if (run == MostRuns || next == liquor)
+            if (run == MostRuns || (next == liquor && settled))
             {
                 return new PlanOutcome(false, run, packaged, liquor, Binding(packaged, wishedLitres, next, most));
             }
 
             (before, beforePackaged, liquor) = (liquor, packaged, next);
+        }
+    }
+
+    /// <summary>The brewer has fixed the liquor: only the priming is to be found.</summary>
+    private static PlanOutcome PrimeOnly(RunPlan plan, double[] figures, double primeTo)
+    {
+        for (int run = 1; ; run++)
+        {
+            double packaged = Packaged(plan, figures, primeTo, out bool settled);
+            if (settled || run == MostRuns)
+            {
+                bool solved = settled && packaged > 0;
+                return new PlanOutcome(solved, run, packaged, Litres(plan, 0), solved ? null : Binding(packaged, double.PositiveInfinity, 1, double.PositiveInfinity));
+            }
         }
     }
 
@@ -75,11 +86,18 @@ public static class LiquorPlanner
         return Math.Clamp(liquor + step, 0, most);
     }
 
-    /// <summary>Runs once, and moves each portion's priming to where its carbonation is met.</summary>
-    private static double Packaged(RunPlan plan, double[] figures, double primeTo)
+    /// <summary>Runs once, and moves each portion's priming to where its carbonation is met, unless it is there already.</summary>
+    /// <returns>Litres packaged; not a number when somewhere more leaves than there is.</returns>
+    private static double Packaged(RunPlan plan, double[] figures, double primeTo, out bool settled)
     {
-        NoLog log = default;
+        settled = true;
+        SoundLog log = default;
         Run.Through(plan, plan.Medians, figures, ref log);
+        if (log.Broken is not null)
+        {
+            return double.NaN;
+        }
+
         double litres = 0;
         for (int row = 0; row < plan.Packages.Length; row++)
         {
@@ -87,11 +105,16 @@ public static class LiquorPlanner
             int portion = plan.Packaged[row];
             double packaged = read[portion, Figure.PackagedLitres];
             litres += packaged;
-            if (primeTo > 0 && packaged > 0)
+            if (primeTo > 0 && packaged > 0 && plan.Ferments[row].HasYeast)
             {
                 double missing = primeTo - read[portion, Figure.CarbonationVolumes];
                 double sugar = missing * Carbonation.GramsPerLitreInOneVolume / 1000 * packaged / GasPerSugar(plan);
-                plan.Packages[row].Priming = Math.Max(0, plan.Packages[row].Priming + sugar);
+                double priming = Math.Max(0, plan.Packages[row].Priming + sugar);
+                if (Math.Abs(priming - plan.Packages[row].Priming) > KilogramsClose)
+                {
+                    plan.Packages[row].Priming = priming;
+                    settled = false;
+                }
             }
         }
 
@@ -104,8 +127,10 @@ public static class LiquorPlanner
     private static double Litres(RunPlan plan, int row) => plan.Liquors[row] / Wort.WaterKilogramsPerLitre;
 
     private static string Binding(double packaged, double wished, double next, double most) =>
-        next <= 0 ? "even without this liquor more than the wish is packaged"
+        packaged <= 0 ? "nothing is left to package"
+        : next <= 0 ? "even without this liquor more than the wish is packaged"
         : next >= most ? $"even {MostPackages:0} times the package in liquor does not fill it"
-        : double.IsFinite(packaged) && packaged < wished ? "the plan did not settle; too much is lost on the way"
+        : double.IsNaN(packaged) ? "somewhere more leaves than there is: look at evaporation, boil time and volumes"
+        : packaged < wished ? "the plan did not settle; too much is lost on the way"
         : "the plan did not settle";
 }
