@@ -81,7 +81,7 @@ internal static class RandomBrews
             Name = name,
             Package = new PackageWish(Typed.Litres(litres), keg ? "keg" : "bottle", Chance(stream, 80) ? Typed.Volumes(Gen.Int[15, 30].Draw(stream) / 10.0) : null),
             Mash = mashed ? MashOf(way, litres) : null,
-            Liquor = Chance(stream, 10) ? new LiquorPlan(null, Typed.Litres(litres / 4)) : null,
+            Liquor = Chance(stream, 10) && way != "part" ? new LiquorPlan(null, Typed.Litres(litres / 4)) : null,
             Boil = boiled ? new BoilPlan(Typed.Minutes(Gen.Int[15, 90].Draw(stream))) : null,
             Stand = stood ? Typed.Rest(80, 20) : null,
             Ferment = crash ? [Typed.Days(19, 14), Typed.Days(2, 3)] : [Typed.Days(20, 14)],

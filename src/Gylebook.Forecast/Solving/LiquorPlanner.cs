@@ -20,6 +20,9 @@ public static class LiquorPlanner
 
     /// <summary>A tenth of a milligram of priming sugar moves the package by less than the litres above.</summary>
     private const double KilogramsClose = 1e-7;
+
+    /// <summary>Litres that a kilogram of sugar adds to beer; only the speed of the search hangs on it.</summary>
+    private const double LitresOfSugar = 0.616;
     private const double MostPackages = 10;
 
     /// <summary>Finds the liquor that packages what is wished, and the priming that carbonates it.</summary>
@@ -38,24 +41,24 @@ public static class LiquorPlanner
 
         double most = MostPackages * wishedLitres;
         double before = 0;
-        double beforePackaged = double.NaN;
+        Trial last = new(double.NaN, double.NaN, 0, false);
         double liquor = Math.Clamp(firstGuessLitres, 0, most);
         for (int run = 1; ; run++)
         {
             plan.Liquors[unknown] = liquor * Wort.WaterKilogramsPerLitre;
-            double packaged = Packaged(plan, figures, primeTo, out bool settled);
-            if (settled && Math.Abs(packaged - wishedLitres) <= LitresClose)
+            Trial trial = Try(plan, figures, primeTo, wishedLitres);
+            if (trial.Settled && Math.Abs(trial.Litres - wishedLitres) <= LitresClose)
             {
-                return new PlanOutcome(true, run, packaged, liquor, null);
+                return new PlanOutcome(true, run, trial.Litres, liquor, null);
             }
 
-            double next = Next(before, beforePackaged, liquor, packaged, wishedLitres, most);
-            if (run == MostRuns || (next == liquor && settled))
+            double next = Next(before, last, liquor, trial, wishedLitres, most);
+            if (run == MostRuns || (next == liquor && trial.Settled))
             {
-                return new PlanOutcome(false, run, packaged, liquor, Binding(packaged, wishedLitres, next, most));
+                return new PlanOutcome(false, run, trial.Litres, liquor, Binding(trial.Litres, wishedLitres, next, most));
             }
 
-            (before, beforePackaged, liquor) = (liquor, packaged, next);
+            (before, last, liquor) = (liquor, trial, next);
         }
     }
 
@@ -64,61 +67,83 @@ public static class LiquorPlanner
     {
         for (int run = 1; ; run++)
         {
-            double packaged = Packaged(plan, figures, primeTo, out bool settled);
-            if (settled || run == MostRuns)
+            Trial trial = Try(plan, figures, primeTo, null);
+            if (trial.Settled || run == MostRuns)
             {
-                bool solved = settled && packaged > 0;
-                return new PlanOutcome(solved, run, packaged, Litres(plan, 0), solved ? null : Binding(packaged, double.PositiveInfinity, 1, double.PositiveInfinity));
+                bool solved = trial.Settled && trial.Litres > 0;
+                string? binding = solved ? null : Binding(trial.Litres, double.PositiveInfinity, 1, double.PositiveInfinity);
+                return new PlanOutcome(solved, run, trial.Litres, Litres(plan, 0), binding);
             }
         }
     }
 
     /// <summary>One secant step within the bounds; where nothing came out at all, further up by what was wished.</summary>
-    private static double Next(double before, double beforePackaged, double liquor, double packaged, double wished, double most)
+    /// <remarks>Priming is known beforehand, so the secant is drawn through what the liquor alone packages.</remarks>
+    private static double Next(double before, in Trial last, double liquor, in Trial trial, double wished, double most)
     {
-        if (!(packaged > 0))
+        if (!(trial.Litres > 0))
         {
             return Math.Min(liquor + wished, most);
         }
 
-        double slope = (packaged - beforePackaged) / (liquor - before);
-        double step = (wished - packaged) / (slope > 0.2 && slope < 5 ? slope : 1);
+        double slope = (trial.Unprimed - last.Unprimed) / (liquor - before);
+        double missing = wished - (LitresOfSugar * trial.PrimingWanted) - trial.Unprimed;
+        double step = missing / (slope > 0.2 && slope < 5 ? slope : 1);
         return Math.Clamp(liquor + step, 0, most);
     }
 
     /// <summary>Runs once, and moves each portion's priming to where its carbonation is met, unless it is there already.</summary>
-    /// <returns>Litres packaged; not a number when somewhere more leaves than there is.</returns>
-    private static double Packaged(RunPlan plan, double[] figures, double primeTo, out bool settled)
+    private static Trial Try(RunPlan plan, double[] figures, double primeTo, double? wishedLitres)
     {
-        settled = true;
         SoundLog log = default;
         Run.Through(plan, plan.Medians, figures, ref log);
         if (log.Broken is not null)
         {
-            return double.NaN;
+            return new Trial(double.NaN, double.NaN, 0, true);
         }
 
+        Figures read = new(figures);
         double litres = 0;
+        foreach (int portion in plan.Packaged)
+        {
+            litres += read[portion, Figure.PackagedLitres];
+        }
+
+        double unprimed = litres;
+        double wanted = 0;
+        bool settled = true;
+        double grows = wishedLitres is double wish && litres > 0 ? wish / litres : 1;
         for (int row = 0; row < plan.Packages.Length; row++)
         {
-            Figures read = new(figures);
-            int portion = plan.Packaged[row];
-            double packaged = read[portion, Figure.PackagedLitres];
-            litres += packaged;
-            if (primeTo > 0 && packaged > 0 && plan.Ferments[row].HasYeast)
-            {
-                double missing = primeTo - read[portion, Figure.CarbonationVolumes];
-                double sugar = missing * Carbonation.GramsPerLitreInOneVolume / 1000 * packaged / GasPerSugar(plan);
-                double priming = Math.Max(0, plan.Packages[row].Priming + sugar);
-                if (Math.Abs(priming - plan.Packages[row].Priming) > KilogramsClose)
-                {
-                    plan.Packages[row].Priming = priming;
-                    settled = false;
-                }
-            }
+            unprimed -= LitresOfSugar * plan.Packages[row].Priming;
+            settled &= !MovePriming(plan, row, read, primeTo, grows);
+            wanted += plan.Packages[row].Priming;
         }
 
-        return litres;
+        return new Trial(litres, unprimed, wanted, settled);
+    }
+
+    /// <summary>Sets a portion's priming to what its package will want once it has grown.</summary>
+    /// <returns>Whether it moved.</returns>
+    private static bool MovePriming(RunPlan plan, int row, Figures read, double primeTo, double grows)
+    {
+        int portion = plan.Packaged[row];
+        double packaged = read[portion, Figure.PackagedLitres];
+        if (primeTo <= 0 || !(packaged > 0) || !plan.Ferments[row].HasYeast)
+        {
+            return false;
+        }
+
+        double missing = primeTo - read[portion, Figure.CarbonationVolumes];
+        double sugar = missing * Carbonation.GramsPerLitreInOneVolume / 1000 * packaged / GasPerSugar(plan);
+        double priming = Math.Max(0, (plan.Packages[row].Priming + sugar) * grows);
+        if (Math.Abs(priming - plan.Packages[row].Priming) <= KilogramsClose)
+        {
+            return false;
+        }
+
+        plan.Packages[row].Priming = priming;
+        return true;
     }
 
     private static double GasPerSugar(RunPlan plan) =>
@@ -133,4 +158,11 @@ public static class LiquorPlanner
         : double.IsNaN(packaged) ? "somewhere more leaves than there is: look at evaporation, boil time and volumes"
         : packaged < wished ? "the plan did not settle; too much is lost on the way"
         : "the plan did not settle";
+
+    /// <summary>What a run of the search gave.</summary>
+    /// <param name="Litres">Packaged; not a number when somewhere more leaves than there is.</param>
+    /// <param name="Unprimed">The same without the priming that went in.</param>
+    /// <param name="PrimingWanted">Priming to go in next, kg.</param>
+    /// <param name="Settled">Whether that is the priming that went in.</param>
+    private readonly record struct Trial(double Litres, double Unprimed, double PrimingWanted, bool Settled);
 }
