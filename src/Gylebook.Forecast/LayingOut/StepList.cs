@@ -196,10 +196,14 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
         Steps.Add(new Step(StepKind.Add, portion, portion, index));
         if (line.Line.Kind == IngredientKind.Hop && point is AdditionPoint.CopperUp or AdditionPoint.Boil && line.Alpha > 0)
         {
-            int alpha = parameters.Of($"{line.Path}.alpha", line.Alpha, "kg/kg", line.AlphaFrom!);
+            int alpha = parameters.Of(LotOf(line), line.Alpha, "kg/kg", line.AlphaFrom!);
             BoiledHops.Add(new BoiledHop(index, line.Kilograms * 1000, alpha));
         }
     }
+
+    /// <summary>Hops of one name and one assay are one lot, wherever they stand in the recipe.</summary>
+    private static string LotOf(LaidLine line) =>
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"hop.{line.Line.Of.ToLowerInvariant()}.{line.Alpha:0.0000}.alpha");
 
     private Bend[] BendsOf(LaidLine line)
     {
