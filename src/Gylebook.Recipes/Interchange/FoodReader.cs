@@ -80,7 +80,7 @@ internal static class FoodReader
             return null;
         }
 
-        return LessThan(cursor) is { } bound && QuantityText.TryParse<Mass>(bound, out var most, out _)
+        return LessThan(cursor) is { } bound && UnitTable.TryParse<Mass>(bound, out var most, out _)
             ? new Entered<Mass>(most.Value * 0.5, cursor.Element.GetString()!)
             : cursor.Quantity<Mass>();
     }
