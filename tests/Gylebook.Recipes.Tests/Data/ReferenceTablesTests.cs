@@ -30,7 +30,7 @@ public class ReferenceTablesTests
     public void All_tables_travel_in_the_assembly() => Assert.Equal(
         [
             "allergen-words.csv", "food-families.csv", "foods-composition.csv", "foods-stimulants.csv", "foods.csv", "hops.csv",
-            "ingredient-words.csv", "malts.csv", "starting-values.csv", "sugars.csv", "yeasts.csv",
+            "ingredient-words.csv", "malts.csv", "starting-values.csv", "style-statistics.csv", "sugars.csv", "yeasts.csv",
         ],
         Files.Select(row => row.Data).Order(StringComparer.Ordinal));
 
@@ -91,6 +91,7 @@ public class ReferenceTablesTests
         Assert.All(Sugars.All, row => Assert.Same(row, Sugars.Find(row.Name).Match));
         Assert.All(HopCultivars.All, row => Assert.Same(row, HopCultivars.Find(row.Name).Match));
         Assert.All(YeastStyles.All, row => Assert.Same(row, YeastStyles.Find(row.Name).Match));
+        Assert.All(StyleTable.All, row => Assert.Same(row, StyleTable.Find(row.Name).Match));
         Assert.All(FoodTable.All, row => Assert.Same(row, FoodTable.Find(row.Name).Match));
         Assert.All(FoodFamilies.All, row => Assert.Same(row, FoodFamilies.Find(row.Name).Match));
     }
