@@ -34,7 +34,7 @@ public static class LayOut
 
         ParameterList parameters = new();
         RunParameters.SetAll(parameters, recipe, kit);
-        StepList steps = new(recipe, lines, parameters);
+        StepList steps = new(recipe, lines, parameters, new KettleHeat(recipe, kit));
         steps.Write(YeastByPortion(recipe, lines, parameters));
         RunPlan plan = Assemble(recipe, kit, lines, parameters, steps);
         PlanOutcome outcome = PlanLiquor(recipe, kit, plan, lines);
@@ -55,6 +55,7 @@ public static class LayOut
     private static RunPlan Assemble(
         Recipe recipe, Kit kit, IReadOnlyList<LaidLine> lines, ParameterList parameters, StepList steps)
     {
+        IsoLosses losses = new(parameters.Starting("bitterness.trub"), parameters.Starting("bitterness.cellar"));
         IReadOnlyList<Parameter> all = parameters.All;
         double gas = IsGassed(recipe, kit) ? recipe.Package.Carbonation?.Value.Volumes ?? 0 : 0;
         return new RunPlan
@@ -70,6 +71,10 @@ public static class LayOut
             Mash = MashOf(lines),
             Rinse = RinseOf(recipe),
             BoilMinutes = [.. steps.BoilMinutes],
+            BoilHeats = [.. steps.BoilHeats],
+            Steeps = [.. steps.Steeps],
+            HopDoses = [.. steps.HopDoses],
+            IsoLosses = losses,
             BoiledHops = [.. steps.BoiledHops],
             SplitShares = [.. steps.SplitShares],
             Ferments = [.. steps.Ferments],

@@ -1,10 +1,11 @@
 using Gylebook.Forecast.Stages;
 using Gylebook.Forecast.State;
+using Gylebook.Science.Boiling;
 
 namespace Gylebook.Forecast.Running;
 
 /// <summary>A recipe laid out for one kit: steps and their figures, ready to run any number of times.</summary>
-public sealed class RunPlan
+public sealed record RunPlan
 {
     /// <summary>The moves, in order.</summary>
     public required Step[] Steps { get; init; }
@@ -38,6 +39,21 @@ public sealed class RunPlan
 
     /// <summary>Minutes, for boil steps.</summary>
     public required double[] BoilMinutes { get; init; }
+
+    /// <summary>What each of those does to alpha acid.</summary>
+    public required IsomerisationStep[] BoilHeats { get; init; }
+
+    /// <summary>The same for stand and cooling, for steep steps.</summary>
+    public required IsomerisationStep[] Steeps { get; init; }
+
+    /// <summary>Alpha acid of the additions, one row an addition.</summary>
+    public required HopDose[] HopDoses { get; init; }
+
+    /// <summary>Where the kinetics' losses are drawn.</summary>
+    public required IsoLosses IsoLosses { get; init; }
+
+    /// <summary>Which bitterness is shown.</summary>
+    public BitternessModel Bitterness { get; init; }
 
     /// <summary>Hops that were boiled.</summary>
     public required BoiledHop[] BoiledHops { get; init; }

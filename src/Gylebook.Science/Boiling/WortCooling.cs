@@ -11,7 +11,8 @@ namespace Gylebook.Science.Boiling;
 /// </remarks>
 public static class WortCooling
 {
-    private const double Floor = 319.55 - 273.15;
+    /// <summary>Where the fit for wort left alone ends, °C.</summary>
+    public const double AloneEndsAtCelsius = 319.55 - 273.15;
 
     /// <summary>Rate of cooling left alone, per minute.</summary>
     /// <param name="surfaceSquareCentimetres">Surface of the wort, cm².</param>
@@ -27,7 +28,7 @@ public static class WortCooling
 
     /// <summary>Temperature left alone, °C.</summary>
     public static double AloneCelsius(double startCelsius, double perMinute, double minutes) =>
-        TowardsCelsius(startCelsius, Floor, perMinute, minutes);
+        TowardsCelsius(startCelsius, AloneEndsAtCelsius, perMinute, minutes);
 
     /// <summary>Temperature with a coolant, °C.</summary>
     public static double TowardsCelsius(double startCelsius, double coolantCelsius, double perMinute, double minutes)

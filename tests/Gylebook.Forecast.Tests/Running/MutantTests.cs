@@ -97,22 +97,5 @@ public sealed class MutantTests(ITestOutputHelper output)
         }
     }
 
-    private static RunPlan With(RunPlan plan, Reactions reactions) => new()
-    {
-        Steps = plan.Steps,
-        PortionCount = plan.PortionCount,
-        Packaged = plan.Packaged,
-        Parameters = plan.Parameters,
-        Medians = plan.Medians,
-        Reactions = reactions,
-        Liquors = plan.Liquors,
-        Additions = plan.Additions,
-        Mash = plan.Mash,
-        Rinse = plan.Rinse,
-        BoilMinutes = plan.BoilMinutes,
-        BoiledHops = plan.BoiledHops,
-        SplitShares = plan.SplitShares,
-        Ferments = plan.Ferments,
-        Packages = plan.Packages,
-    };
+    private static RunPlan With(RunPlan plan, Reactions reactions) => plan with { Reactions = reactions };
 }
