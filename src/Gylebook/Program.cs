@@ -18,7 +18,11 @@ app.Configure(verbs =>
     verbs.AddCommand<ForecastVerb>("forecast")
         .WithDescription("Forecasts a recipe from water to glass, every litre and every loss named.")
         .WithExample("forecast", "samples/recipes/hedgerow-brown.json")
-        .WithExample("forecast", "my-beer.json", "--kit", "my-kit.json", "--json");
+        .WithExample("forecast", "my-beer.json", "--kit", "my-kit.json", "--json")
+        .WithExample("forecast", "my-beer.json", "--bitterness", "isomerisation", "--style", "\"Best Bitter\"");
+    verbs.AddCommand<PitchVerb>("pitch")
+        .WithDescription("Says how much yeast a recipe wants, how much it pitches, and which starter makes up for it.")
+        .WithExample("pitch", "samples/recipes/plain-bitter.json", "--starter", "\"2 L\"", "--json");
     verbs.AddCommand<CheckVerb>("check")
         .WithDescription("Says what is wrong or doubtful in a recipe, kit or food file.")
         .WithExample("check", "my-beer.json");

@@ -105,12 +105,7 @@ internal static class Cautions
 
     private static IEnumerable<Caution> Models(LaidOut laidOut, HeadlineFigures figures)
     {
-        if (laidOut.Lines.Any(l => l.Line.Kind == IngredientKind.Hop && l.Line.At.Point is AdditionPoint.Mash or AdditionPoint.KnockOut or AdditionPoint.Stand))
-        {
-            yield return new("bitterness.lowerBound", Severity.Note, "knock-out", "The time-and-gravity table knows only the boil. Hops in the mash or after knock-out add bitterness that is not counted.", "Tinseth 1997: table from 0 to 120 minutes of boil");
-        }
-
-        if (laidOut.Lines.Any(l => (l.Food is not null && l.Line.Kind == IngredientKind.Food) || (l.Sugar is not null && (l.Sugar.Colour is null || l.Line.At.Point >= AdditionPoint.KnockOut))))
+        if (BeerColourTold.IsLowerBound(laidOut))
         {
             yield return new("colour.lowerBound", Severity.Note, "knock-out", "A food of unknown colour is counted as colourless: the beer is at least this dark.", "no published colour for these foods");
         }

@@ -2,10 +2,7 @@ using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Running;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
-using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
-using Gylebook.Science.Fermenting;
-using Gylebook.Science.Liquids;
 
 namespace Gylebook.Forecast.Telling;
 
@@ -17,9 +14,13 @@ public static class Teller
     /// <param name="kit">The kit.</param>
     /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
     /// <param name="seed">Seed of the draws, a readable word.</param>
-    public static BrewForecast Forecast(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed)
+    /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
+    public static BrewForecast Forecast(
+        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed, ForecastRequest? asked = null)
     {
+        ForecastRequest request = asked ?? ForecastRequest.Usual;
         LaidOut laidOut = LayOut.Of(recipe, kit, foods);
+        laidOut = laidOut with { Plan = laidOut.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
         if (laidOut.Plan is null)
         {
             return Unrun(laidOut, seed);
@@ -34,11 +35,13 @@ public static class Teller
             return Unrun(laidOut with { Findings = [.. laidOut.Findings, NotSound(broken)] }, seed);
         }
 
-        return Told(laidOut, record, new HeadlineFigures(laidOut.Plan.Packaged, figures), seed);
+        return Told(laidOut, record, new HeadlineFigures(laidOut.Plan.Packaged, figures), seed, request);
     }
 
-    private static BrewForecast Told(LaidOut laidOut, RunRecord record, HeadlineFigures figures, string seed)
+    private static BrewForecast Told(
+        LaidOut laidOut, RunRecord record, HeadlineFigures figures, string seed, ForecastRequest asked)
     {
+        PitchAdvice? pitch = PitchTold.Of(laidOut, figures, asked);
         IReadOnlyList<StageRow> stages = StageRows.Of(laidOut, record);
         return new BrewForecast
         {
@@ -48,11 +51,14 @@ public static class Teller
             Headline = Headlines.Of(laidOut, figures),
             Stages = stages,
             Losses = StageRows.LossesOf(laidOut, record),
-            Pitch = PitchOf(laidOut, figures),
-            BitternessBy = BitternessOf(laidOut, record, figures),
+            Pitch = pitch,
+            BitternessBy = BitternessRows.Of(laidOut, record, figures),
+            Appearance = BeerColourTold.AppearanceOf(laidOut, figures, asked),
+            ColourBy = BeerColourTold.ByLaw(laidOut, figures),
+            StyleFit = asked.Style is { } style ? StyleFit.Of(style, figures) : null,
             Package = PackageOf(laidOut, figures),
             Allergens = AllergenNotice.Of(laidOut.Lines),
-            Cautions = Cautions.Of(laidOut, record, figures),
+            Cautions = [.. Cautions.Of(laidOut, record, figures), .. BitternessCautions.Of(laidOut, figures), .. YeastCautions.Of(laidOut, figures, pitch)],
             Findings = [.. laidOut.Findings, .. VesselCheck.Findings(laidOut, figures, stages)],
             Balance = Ledger.Of(record),
         };
@@ -75,32 +81,6 @@ public static class Teller
     private static Finding NotSound(Reached broken) => new(
         "run.notSound", Severity.Error, Words.Of(broken.Stage),
         $"{Words.Of(broken.Stage)}: more leaves here than there is: look at evaporation, boil time and volumes");
-
-    private static PitchAdvice? PitchOf(LaidOut laidOut, HeadlineFigures figures)
-    {
-        List<LaidLine> yeasts = [.. laidOut.Lines.Where(l => l.Yeast is not null && l.Line.At.Point == AdditionPoint.Pitch)];
-        if (yeasts.Count == 0)
-        {
-            return null;
-        }
-
-        double plato = SucroseSolution.PlatoAt(figures[Figure.CastGravity]);
-        double needed = PitchRate.BillionCells(yeasts.Max(y => y.Yeast!.PitchRate), figures[Figure.CastLitres], plato);
-        bool allDry = yeasts.All(y => y.Line.Form == IngredientForm.Dry);
-        double dryCells = StartingValues.Of("yeast.dryCellsPerGram").Value / 1e9;
-        double? cells = allDry ? yeasts.Sum(y => y.Kilograms * 1000 * dryCells) : null;
-        return new PitchAdvice(needed, cells, allDry ? null : 8);
-    }
-
-    private static List<HopBitterness> BitternessOf(LaidOut laidOut, RunRecord record, HeadlineFigures figures)
-    {
-        double all = record.Bitterness.Values.Sum();
-        return [.. record.Bitterness.Select(hop => new HopBitterness(
-            laidOut.AdditionLines[hop.Key].Name,
-            Words.Of(laidOut.AdditionLines[hop.Key].Line.At),
-            "timeGravity",
-            all > 0 ? figures[Figure.Bitterness] * hop.Value / all : 0))];
-    }
 
     private static PackageOutlook PackageOf(LaidOut laidOut, HeadlineFigures figures)
     {

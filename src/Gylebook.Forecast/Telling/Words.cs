@@ -26,5 +26,8 @@ public static class Words
         _ => "package",
     };
 
+    /// <summary>A model's name in files: <c>timeGravity</c>.</summary>
+    public static string Of(BitternessModel model) => Camel(model.ToString());
+
     private static string Camel(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 }

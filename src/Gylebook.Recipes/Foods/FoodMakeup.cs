@@ -1,3 +1,5 @@
+using Gylebook.Science.Foods.Words;
+
 namespace Gylebook.Recipes.Foods;
 
 /// <summary>What a food is made of and how it behaves, ready for the balance: kilograms per kilogram as is.</summary>
@@ -72,6 +74,9 @@ public sealed record FoodMakeup
 
     /// <summary>Allergen words this food brings: <c>sesame</c>, <c>milk</c>, <c>wheat</c>.</summary>
     public IReadOnlyList<string> Allergens { get; init; } = [];
+
+    /// <summary>Preservatives its list of ingredients names, which hinder yeast.</summary>
+    public IReadOnlyList<IngredientKind> Preservatives { get; init; } = [];
 
     /// <summary>What was assumed, and from where.</summary>
     public IReadOnlyList<FoodAssumption> Assumed { get; init; } = [];

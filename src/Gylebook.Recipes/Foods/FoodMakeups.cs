@@ -1,3 +1,5 @@
+using Gylebook.Science.Foods.Words;
+
 namespace Gylebook.Recipes.Foods;
 
 /// <summary>A food made up for the balance, and what was doubtful about it.</summary>
@@ -44,7 +46,11 @@ public static class FoodMakeups
             return new MadeUpFood(null, notes.Findings);
         }
         var slack = sheet.Label is null ? 0 : LabelReading.RoundingOfSum(sheet.Label);
-        var makeup = Make(sheet.Id, sheet.Name, known, family, slack, notes) with { Allergens = Allergens(sheet, notes) };
+        var makeup = Make(sheet.Id, sheet.Name, known, family, slack, notes) with
+        {
+            Allergens = Allergens(sheet, notes),
+            Preservatives = Preservatives(sheet.Ingredients),
+        };
         return Done(makeup, sheet.Assume, notes);
     }
 
@@ -70,6 +76,12 @@ public static class FoodMakeups
             words.Count == 0 ? null : string.Join(", ", words));
         return words;
     }
+
+    private static IReadOnlyList<IngredientKind> Preservatives(string? ingredients) => ingredients is null
+        ? []
+        : [.. IngredientWords.In(ingredients).Where(hit => !hit.MayContainOnly).Select(hit => hit.Kind).Distinct().Where(kind => kind
+            is IngredientKind.Sorbate or IngredientKind.Benzoate or IngredientKind.Sulphite or IngredientKind.Natamycin
+            or IngredientKind.DimethylDicarbonate)];
 
     private static MadeUpFood Done(FoodMakeup makeup, FoodAssume assume, MakeupNotes notes)
     {

@@ -90,10 +90,7 @@ internal static class ForecastText
             console.MarkupLineInterpolated($"Pitch: {Number(pitch.CellsNeededBillions, "0")} billion cells wanted{has}");
         }
 
-        foreach (HopBitterness hop in forecast.BitternessBy)
-        {
-            console.MarkupLineInterpolated($"{hop.Hop}, {hop.At}: {Number(hop.Ibu, "0.0")} IBU by time and gravity");
-        }
+        BeerText.Write(console, forecast);
     }
 
     private static void Lines(IAnsiConsole console, string title, IEnumerable<string> lines)

@@ -6,7 +6,7 @@ using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook forecast RECIPE [--kit FILE] [--json]</summary>
+/// <summary>gylebook forecast RECIPE [--kit FILE] [--bitterness MODEL] [--style NAME] [--glass LENGTH] [--json]</summary>
 internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
 {
     /// <summary>What it takes.</summary>
@@ -27,6 +27,21 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         [Description("A word that the draws grow from; the recipe file's name when unsaid.")]
         public string? Seed { get; init; }
 
+        /// <summary>The model of bitterness.</summary>
+        [CommandOption("--bitterness <MODEL>")]
+        [Description("timeGravity (the table of 1997, when unsaid) or isomerisation (kinetics); the other is told beside it.")]
+        public string? Bitterness { get; init; }
+
+        /// <summary>A style to compare with.</summary>
+        [CommandOption("--style <NAME>")]
+        [Description("A published style to compare the numbers with: \"Best Bitter\".")]
+        public string? Style { get; init; }
+
+        /// <summary>The glass.</summary>
+        [CommandOption("--glass <LENGTH>")]
+        [Description("How much beer the light goes through, for its look; \"5 cm\" when unsaid.")]
+        public string? Glass { get; init; }
+
         /// <summary>Whether to write JSON.</summary>
         [CommandOption("--json")]
         [Description("Write one JSON object instead of tables.")]
@@ -36,12 +51,21 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         public override ValidationResult Validate() =>
             Kit == CommandLine.MissingValue ? ValidationResult.Error("Option '--kit' needs a file after it.")
             : Seed == CommandLine.MissingValue ? ValidationResult.Error("Option '--seed' needs a word after it.")
+            : Bitterness == CommandLine.MissingValue ? ValidationResult.Error("Option '--bitterness' needs a model after it.")
+            : Style == CommandLine.MissingValue ? ValidationResult.Error("Option '--style' needs a name after it.")
+            : Glass == CommandLine.MissingValue ? ValidationResult.Error("Option '--glass' needs a length after it.")
             : ValidationResult.Success();
     }
 
     /// <inheritdoc/>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
+        if (!AskedFor.TryRead(settings.Bitterness, settings.Style, settings.Glass, null, out ForecastRequest asked, out string problem))
+        {
+            Console.Error.WriteLine(CommandLine.OneLine(problem));
+            return 1;
+        }
+
         OpenedFiles files = OpenedFiles.Open(settings.Recipe, settings.Kit);
         if (files.Recipe is null || files.Kit is null)
         {
@@ -49,7 +73,7 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         }
 
         string seed = settings.Seed ?? Path.GetFileNameWithoutExtension(settings.Recipe);
-        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, seed);
+        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, seed, asked);
         BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
         if (settings.Json)
         {
