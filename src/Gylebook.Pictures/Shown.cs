@@ -41,7 +41,10 @@ public sealed class Shown(ReaderUnits units)
     /// <summary>A volume and how sure we are: <c>24.5 L (24.0 to 25.1)</c>; the ends only where somebody knows them.</summary>
     public string Litres(Band band) => band.Kind == BandKind.Point
         ? Litres(band.Likely)
-        : $"{Litres(band.Likely)} ({Volume(band.Low)} to {Volume(band.High)})";
+        : $"{Litres(band.Likely)} ({Ends(band)})";
+
+    /// <summary>The ends of a volume's band, without the unit: <c>24.0 to 25.1</c>.</summary>
+    public string Ends(Band band) => $"{Volume(band.Low)} to {Volume(band.High)}";
 
     /// <summary>A mass: <c>3.60 kg</c>, <c>56 g</c>.</summary>
     public string Kilograms(double kilograms) => units.Mass switch

@@ -57,6 +57,30 @@ public sealed partial class RunSvgTests
         }
     }
 
+    [Theory]
+    [InlineData("hedgerow-brown.json")]
+    [InlineData(SampleForecasts.Parted)]
+    public void No_stage_s_name_is_cut_to_make_room_for_a_band(string recipe)
+    {
+        BrewForecast forecast = SampleForecasts.Of(recipe);
+        BrewForecast unsure = forecast with
+        {
+            Headline = [.. forecast.Headline.Select(h => h.Band is { Unit: "L at 20 °C" } b
+                ? h with { Band = b with { Low = b.Likely * 0.9, High = b.Likely * 1.1, Kind = BandKind.Quantiles } }
+                : h)],
+        };
+        RunPicture picture = RunPicture.Of(unsure, ReaderUnits.UnitedStates);
+        Assert.Contains(picture.Steps, s => s.Litres.Kind == BandKind.Quantiles);
+        Assert.All([(RunSvg.Narrow(picture), 360), (RunSvg.Wide(picture), 545)], drawing =>
+        {
+            AssertLegible(drawing.Item1, drawing.Item2);
+            string[] words = [.. DrawnText.In(drawing.Item1).Select(w => w.Text)];
+            Assert.All(picture.Steps, s => Assert.Contains(s.Name, words));
+            Assert.All(picture.Steps.Where(s => s.Litres.Kind == BandKind.Quantiles), s =>
+                Assert.Contains(words, w => w.Contains(picture.Shown.Ends(s.Litres), StringComparison.Ordinal)));
+        });
+    }
+
     [Fact]
     public void Hostile_and_endless_names_change_nothing_about_that()
     {

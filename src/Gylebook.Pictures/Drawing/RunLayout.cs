@@ -110,7 +110,10 @@ internal sealed class RunLayout(RunPicture picture, RunFrame frame)
     private string Short(RunAddition addition, double room)
     {
         string amount = addition.Text(picture.Shown)[addition.Name.Length..];
-        return TextRoom.Elided(addition.Name, Type.Small, room - TextRoom.WidthOf(amount, Type.Small)) + amount;
+        // "sparge 1.32 US gal" says enough where the stroke has the colour of water.
+        bool cut = addition.IsLiquor && TextRoom.WidthOf(addition.Name + amount, Type.Small) > room;
+        string name = cut ? addition.Name.Split(' ')[0] : addition.Name;
+        return TextRoom.Elided(name, Type.Small, room - TextRoom.WidthOf(amount, Type.Small)) + amount;
     }
 
     private double PlaceRight(RunLevel level, int ribbon, RunLineKind kind, string text, string full, double stroke, double y)

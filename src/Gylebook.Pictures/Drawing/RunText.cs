@@ -19,47 +19,34 @@ internal sealed class RunText(RunPicture picture, RunFrame frame, SvgPen pen)
 
     /// <summary>Lines under a stage's name.</summary>
     public static int LinesUnder(RunPicture picture, RunFrame frame, RunLevel level) => level.Steps.Sum(step =>
-        (level.Parted ? 1 : 0) + (step.Says.Length > 0 && !(level.Parted && FitsOneLine(picture, frame, step)) ? 1 : 0));
-
-    private static string OneLine(RunStep step) => step.Says.Length > 0 ? $"{step.Portion} · {step.Says}" : step.Portion;
-
-    private static bool FitsOneLine(RunPicture picture, RunFrame frame, RunStep step) =>
-        TextRoom.WidthOf(OneLine(step), Type.Small) + 8 + TextRoom.WidthOf(picture.Shown.Litres(step.Litres), Type.Small) <= frame.TextRoom;
+    {
+        Said said = Said.Of(picture, frame, level, step);
+        return (level.Parted ? 1 : 0) + (said.Below.Length > 0 ? 1 : 0);
+    });
 
     private void DrawStage(RunLevel level)
     {
         double y = level.Y + 17;
-        double room = frame.TextRoom;
-        if (!level.Parted)
-        {
-            room -= Litres(level.Steps[0], y) + 8;
-        }
-
+        Said first = Said.Of(picture, frame, level, level.Steps[0]);
+        double room = frame.TextRoom - (level.Parted ? 0 : TextRoom.WidthOf(first.Litres, Type.Small) + 8);
         string name = TextRoom.Elided(level.Name, Type.Name, room);
         pen.Text(name, name == level.Name ? null : level.Name, ("x", frame.TextStart), ("y", y), ("font-family", Ink.Serif), ("font-size", Type.Name), ("fill", Ink.Text));
         foreach (RunStep step in level.Steps)
         {
-            bool together = level.Parted && FitsOneLine(picture, frame, step);
+            Said said = Said.Of(picture, frame, level, step);
             if (level.Parted)
             {
                 y += Type.Line;
-                Words(together ? OneLine(step) : step.Portion, frame.TextRoom - Litres(step, y) - 8, y, Ink.Text);
+                Words(said.Beside, frame.TextRoom - TextRoom.WidthOf(said.Litres, Type.Small) - 8, y, Ink.Text);
             }
 
-            if (step.Says.Length > 0 && !together)
+            pen.Text(said.Litres, null, ("x", frame.TextEnd), ("y", y), ("text-anchor", "end"), ("font-size", Type.Small), ("fill", Ink.Text));
+            if (said.Below.Length > 0)
             {
                 y += Type.Line;
-                Words(step.Says, frame.TextRoom, y, Ink.Faint);
+                Words(said.Below, frame.TextRoom, y, Ink.Faint);
             }
         }
-    }
-
-    /// <summary>Litres at the right edge; returns the room they take.</summary>
-    private double Litres(RunStep step, double y)
-    {
-        string litres = picture.Shown.Litres(step.Litres);
-        pen.Text(litres, null, ("x", frame.TextEnd), ("y", y), ("text-anchor", "end"), ("font-size", Type.Small), ("fill", Ink.Text));
-        return TextRoom.WidthOf(litres, Type.Small);
     }
 
     private void Words(string words, double room, double y, string colour)
