@@ -22,15 +22,15 @@ public static class MaltMakeup
     private static readonly double Minerals = Start("malt.minerals");
     private static readonly double Carbohydrate = 1 - Protein - Coagulable - Minerals;
 
-    /// <summary>How a Congress mash splits starch.</summary>
-    public static StarchSplit CongressSplit { get; } = StarchSplit.At(
-        100 * Start("mash.limit.congress"), Start("mash.spectrum.maltose"), Start("mash.spectrum.maltotriose"), Start("mash.spectrum.glucose"));
-
     /// <summary>Fermentable sugar that a pale malt brings of its own, as a share of its extract.</summary>
-    internal static double OwnFermentableOfPaleMalt => Carbohydrate * Start("malt.ownSugar.base") * Start("malt.ownFermentable.base");
+    internal static double OwnFermentableOfPaleMalt { get; } = Carbohydrate * Start("malt.ownSugar.base") * Start("malt.ownFermentable.base");
 
     /// <summary>What of a pale malt's extract is made from starch.</summary>
-    internal static double StarchOfPaleMalt => Carbohydrate * (1 - Start("malt.ownSugar.base"));
+    internal static double StarchOfPaleMalt { get; } = Carbohydrate * (1 - Start("malt.ownSugar.base"));
+
+    /// <summary>How a Congress mash splits starch; it needs the two above, so they come first.</summary>
+    public static StarchSplit CongressSplit { get; } = StarchSplit.At(
+        100 * Start("mash.limit.congress"), Start("mash.spectrum.maltose"), Start("mash.spectrum.maltotriose"), Start("mash.spectrum.glucose"));
 
     /// <summary>One kilogram of the malt as is.</summary>
     public static Wort OfOneKilogram(Malt malt) => OfOneKilogram(malt, malt.Colour.Lovibond);

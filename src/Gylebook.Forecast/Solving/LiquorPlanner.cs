@@ -147,7 +147,7 @@ public static class LiquorPlanner
     }
 
     private static double GasPerSugar(RunPlan plan) =>
-        plan.Reactions.Conditioning[0].Terms.Single(t => t.Component == Component.CarbonDioxide).PerKilogram;
+        Array.Find(plan.Reactions.Conditioning[0].Terms, t => t.Component == Component.CarbonDioxide).PerKilogram;
 
     private static double Litres(RunPlan plan, int row) => plan.Liquors[row] / Wort.WaterKilogramsPerLitre;
 
