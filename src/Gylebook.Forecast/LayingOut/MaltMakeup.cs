@@ -32,6 +32,9 @@ public static class MaltMakeup
     public static StarchSplit CongressSplit { get; } = StarchSplit.At(
         100 * Start("mash.limit.congress"), Start("mash.spectrum.maltose"), Start("mash.spectrum.maltotriose"), Start("mash.spectrum.glucose"));
 
+    /// <summary>By family, once: the starting values do not change under a run.</summary>
+    private static readonly Wort[] UnscaledOf = [.. Enum.GetValues<MaltFamily>().Select(Unscaled)];
+
     /// <summary>One kilogram of the malt as is.</summary>
     public static Wort OfOneKilogram(Malt malt) => OfOneKilogram(malt, malt.Colour.Lovibond);
 
@@ -40,7 +43,7 @@ public static class MaltMakeup
     {
         double moisture = malt.Moisture.Ratio;
         double extract = malt.ExtractFineDry.Ratio * (1 - moisture);
-        Wort unscaled = Unscaled(malt.Family);
+        Wort unscaled = UnscaledOf[(int)malt.Family];
         double native = unscaled.Mass;
         double scale = extract * (CongressWater + moisture)
             / ((SucroseEquivalentOfCongress(unscaled) * (CongressWater + moisture + extract)) - (extract * native));
