@@ -1,34 +1,13 @@
 using Gylebook.Forecast.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Water;
 
 namespace Gylebook.Forecast.LayingOut;
 
 /// <summary>Finds finings, salts, acids and plain liquor.</summary>
 internal static class Chemistry
 {
-    /// <summary>Sodium in what carries it, kg/kg: from molar masses, NaCl 22.990/58.440 and NaHCO3 22.990/84.006.</summary>
-    private static readonly Dictionary<string, double> SodiumShares = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["table salt"] = 22.98976928 / 58.440,
-        ["baking soda"] = 22.98976928 / 84.006,
-    };
-
-    /// <summary>Water of crystallisation, kg/kg, by molar mass; salts sold dry have none.</summary>
-    private static readonly Dictionary<string, double> Salts = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["gypsum"] = 36.030 / 172.164,
-        ["calcium chloride"] = 36.030 / 147.008,
-        ["epsom salt"] = 126.105 / 246.466,
-        ["magnesium chloride"] = 108.090 / 203.295,
-        ["table salt"] = 0,
-        ["baking soda"] = 0,
-        ["potassium chloride"] = 0,
-        ["potassium bicarbonate"] = 0,
-        ["slaked lime"] = 0,
-        ["chalk"] = 0,
-    };
-
     /// <summary>Acids by the first word of their name. Sold strengths follow it: "lactic acid 88 %".</summary>
     private static readonly Dictionary<string, (Component Component, double KilogramsPerLitre)> Acids = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -48,22 +27,29 @@ internal static class Chemistry
         _ => Of(number, line, 1, Component.Break, 1),
     };
 
+    /// <summary>The salt of that id or name; plain "calcium chloride" is the one with its water, as it is sold.</summary>
+    public static BrewingSalt? SaltOf(string name) =>
+        BrewingSalts.All.FirstOrDefault(salt => IsCalled(salt.Name, name) || IsCalled(salt.Id, name))
+        ?? BrewingSalts.All.FirstOrDefault(salt => salt.Name.StartsWith(name + " ", StringComparison.OrdinalIgnoreCase) && salt.CrystalWaterShare > 0);
+
     private static LaidLine? Salt(int number, IngredientLine line, string path, List<Finding> findings)
     {
-        if (!Salts.TryGetValue(line.Of, out double crystalWater) || line.Amount.Mass is not { } mass)
+        if (SaltOf(line.Of) is not { } salt || line.Amount.Mass is not { } mass)
         {
-            string known = string.Join(", ", Salts.Keys);
-            findings.Add(new("salt.unknown", Severity.Error, $"{path}.salt", $"{path}.salt: {line.Of}, {line.Amount.Text}; known, by mass: {known}", line.Of, known));
+            string known = string.Join(", ", BrewingSalts.All.Select(one => one.Name));
+            findings.Add(new("salt.unknown", Severity.Error, $"{path}.salt", $"{line.Of}, {line.Amount.Text}; known, by mass: {known}", line.Of, known));
             return null;
         }
 
         double kg = mass.Value.Kilograms;
         Wort makeup = default;
-        makeup[Component.Water] = kg * crystalWater;
-        makeup[Component.Minerals] = kg * (1 - crystalWater);
-        makeup[Component.Sodium] = kg * 1e6 * SodiumShares.GetValueOrDefault(line.Of);
+        makeup[Component.Water] = kg * salt.CrystalWaterShare;
+        makeup[Component.Minerals] = kg * (1 - salt.CrystalWaterShare);
+        makeup[Component.Sodium] = kg * 1000 * salt.PerGramInALitre[Ion.Sodium];
         return new LaidLine(number, line, line.As ?? line.Of, kg) { Makeup = makeup };
     }
+
+    private static bool IsCalled(string known, string name) => string.Equals(known, name, StringComparison.OrdinalIgnoreCase);
 
     private static LaidLine? Acid(int number, IngredientLine line, string path, List<Finding> findings)
     {
@@ -71,7 +57,7 @@ internal static class Chemistry
         if (words.Length == 0 || !Acids.TryGetValue(words[0], out var acid))
         {
             string known = string.Join(", ", Acids.Keys);
-            findings.Add(new("acid.unknown", Severity.Error, $"{path}.acid", $"{path}.acid: {line.Of}; known: {known}, with the strength sold, as in lactic acid 88 %", line.Of, known));
+            findings.Add(new("acid.unknown", Severity.Error, $"{path}.acid", $"{line.Of}; known: {known}, with the strength sold, as in lactic acid 88 %", line.Of, known));
             return null;
         }
 

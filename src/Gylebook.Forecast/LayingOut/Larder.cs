@@ -125,7 +125,7 @@ internal static class Larder
             string nearest = string.Join(", ", found.Nearest);
             findings.Add(new(
                 $"{kind}.unknown", Severity.Error, $"{path}.{kind}",
-                $"{path}.{kind}: {line.Of}; not in the tables. Nearest: {nearest}", line.Of, nearest));
+                $"{line.Of}; not in the tables. Nearest: {nearest}", line.Of, nearest));
         }
 
         return found.Match;
@@ -145,13 +145,13 @@ internal static class Larder
             string counted = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{density:0.00} kg/L");
             findings.Add(new(
                 "amount.byVolume", Severity.Note, $"{path}.amount",
-                $"{path}.amount: {line.Amount.Text}; counted at {counted}, from what is dissolved in it. Weighing is surer", counted));
+                $"{line.Amount.Text}; counted at {counted}, from what is dissolved in it. Weighing is surer", counted));
             return volume.Value.Litres * density;
         }
 
         findings.Add(new(
             "amount.weigh", Severity.Error, $"{path}.amount",
-            $"{path}.amount: {line.Amount.Text}; {line.Of} is weighed, in kg or g: its litres do not say how much is in them",
+            $"{line.Amount.Text}; {line.Of} is weighed, in kg or g: its litres do not say how much is in them",
             line.Amount.Text, "a mass"));
         return null;
     }

@@ -80,16 +80,33 @@ internal sealed class OpenedFiles
     /// <summary>Opens a file, or says in a finding why it cannot be opened.</summary>
     internal static bool TryOpen(string path, List<Finding> findings, out FileStream? stream)
     {
+        stream = null;
         try
         {
+            if (Directory.Exists(path))
+            {
+                findings.Add(Unreadable(path, "this is a folder; name a file in it"));
+                return false;
+            }
+
             stream = File.OpenRead(path);
             return true;
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
         {
-            findings.Add(new("file.unreadable", Severity.Error, path, $"{path}: {failure.Message}", path));
-            stream = null;
-            return false;
+            findings.Add(Unreadable(path, "there is no such file"));
         }
+        catch (UnauthorizedAccessException)
+        {
+            findings.Add(Unreadable(path, "you are not allowed to read this file"));
+        }
+        catch (Exception failure) when (failure is IOException or ArgumentException or NotSupportedException)
+        {
+            findings.Add(Unreadable(path, failure.Message));
+        }
+
+        return false;
     }
+
+    private static Finding Unreadable(string path, string why) => new("file.unreadable", Severity.Error, path, why, path);
 }

@@ -51,6 +51,11 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         string seed = settings.Seed ?? Path.GetFileNameWithoutExtension(settings.Recipe);
         BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, seed);
         BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
+        if (forecast.Stages.Count == 0 && !settings.Json)
+        {
+            return FindingLines.Tell(forecast.Findings, json: false);
+        }
+
         if (settings.Json)
         {
             Console.WriteLine(ForecastJson.Write(forecast));

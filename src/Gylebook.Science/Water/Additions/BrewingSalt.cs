@@ -31,6 +31,16 @@ public sealed record BrewingSalt(
 {
     private double MillimolesPerGram => 1000 * (Purity?.Ratio ?? 1) / MolarMass;
 
+    /// <summary>Share of the weight that is water of crystallisation, which the formula states: "·2H2O".</summary>
+    public double CrystalWaterShare
+    {
+        get
+        {
+            int dot = Formula.IndexOf('·', StringComparison.Ordinal);
+            return dot >= 0 && char.IsAsciiDigit(Formula[dot + 1]) ? (Formula[dot + 1] - '0') * AtomicMass.Water / MolarMass : 0;
+        }
+    }
+
     /// <summary>Alkalinity of a gram, mEq.</summary>
     public double AlkalinityPerGram => MillimolesPerGram * AlkalinityPerMole;
 
