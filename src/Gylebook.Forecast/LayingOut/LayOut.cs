@@ -24,7 +24,7 @@ public static class LayOut
     /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
     public static LaidOut Of(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods)
     {
-        List<Finding> findings = [.. RecipeCheck.Findings(recipe), .. KitCheck.Findings(kit)];
+        List<Finding> findings = [.. RecipeCheck.Findings(recipe), .. KitCheck.Findings(kit).Select(f => f with { Where = $"kit.{f.Where}" })];
         IReadOnlyList<LaidLine> lines = Larder.Find(recipe, foods, findings);
         CheckMeans(recipe, kit, findings);
         if (findings.Any(f => f.Severity == Severity.Error))

@@ -25,8 +25,8 @@ internal sealed class OpenedFiles
     public static OpenedFiles Open(string recipe, string? kit)
     {
         OpenedFiles files = new() { _foodFolder = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(recipe))!, "foods") };
-        files.Recipe = files.Read(recipe, RecipeFile.Read);
-        files.Kit = kit is null ? BuiltInKit.LanternShed : files.Read(kit, KitFile.Read);
+        files.Recipe = files.Read(recipe, "", RecipeFile.Read);
+        files.Kit = kit is null ? BuiltInKit.LanternShed : files.Read(kit, "kit.", KitFile.Read);
         foreach (string food in files.Recipe?.Ingredients.Where(l => l.Kind is Recipes.Ingredients.IngredientKind.Food or Recipes.Ingredients.IngredientKind.Spice).Select(l => l.Of).Distinct() ?? [])
         {
             files.Foods(food);
@@ -51,17 +51,18 @@ internal sealed class OpenedFiles
 
     private FoodMakeup? Made(string path, string id)
     {
-        if (Read(path, FoodFile.Read) is not { } sheet)
+        if (Read(path, $"foods/{id}.", FoodFile.Read) is not { } sheet)
         {
             return null;
         }
 
         MadeUpFood made = FoodMakeups.From(sheet);
-        _findings.AddRange(made.Findings.Select(f => f with { Where = $"foods/{id}.{f.Where}" }));
+        _findings.AddRange(made.Findings);
         return made.Makeup;
     }
 
-    private T? Read<T>(string path, Func<Stream, Reading<T>> read)
+    /// <summary>Reads a file; its findings say of which file they speak, the recipe's own go without.</summary>
+    private T? Read<T>(string path, string whose, Func<Stream, Reading<T>> read)
         where T : class
     {
         if (!TryOpen(path, _findings, out FileStream? stream))
@@ -72,7 +73,7 @@ internal sealed class OpenedFiles
         using (stream)
         {
             Reading<T> reading = read(stream!);
-            _findings.AddRange(reading.Findings);
+            _findings.AddRange(reading.Findings.Select(f => f with { Where = (whose + f.Where).TrimEnd('.') }));
             return reading.Value;
         }
     }
