@@ -89,6 +89,26 @@ public sealed class BackupTests : IDisposable
     }
 
     [Fact]
+    public async Task The_log_of_a_book_too_damaged_to_open_does_not_leak_into_the_new_one()
+    {
+        await FillAsync("Then");
+        await using (Book book = await _bench.OpenAsync())
+        {
+            await book.BackupAsync(_bench.At("copy.sqlite"), Bench.Cancellation);
+            await book.Recipes.CreateAsync(Bench.Recipe("In the log"), cancellation: Bench.Cancellation);
+            File.Copy(_bench.File + "-wal", _bench.At("left.sqlite-wal"));
+        }
+
+        byte[] log = await File.ReadAllBytesAsync(_bench.At("left.sqlite-wal"), Bench.Cancellation);
+        await File.WriteAllBytesAsync(_bench.At("left.sqlite"), [.. Enumerable.Repeat((byte)0xA5, 50_000)], Bench.Cancellation);
+        string? kept = await SqliteBackup.RestoreAsync(
+            _bench.At("copy.sqlite"), _bench.At("left.sqlite"), _bench.Clock, Short, Bench.Cancellation);
+
+        Assert.Equal(["Then"], await NamesAsync(_bench.At("left.sqlite")));
+        Assert.Equal(log, await File.ReadAllBytesAsync(kept + "-wal", Bench.Cancellation));
+    }
+
+    [Fact]
     public async Task Restore_where_there_is_no_book_makes_one()
     {
         await FillAsync("Then");

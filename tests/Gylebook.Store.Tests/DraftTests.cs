@@ -1,5 +1,3 @@
-using CsCheck;
-
 namespace Gylebook.Store.Tests;
 
 public sealed class DraftTests : IAsyncLifetime
@@ -160,10 +158,6 @@ public sealed class DraftTests : IAsyncLifetime
         Assert.Equal(saved.Skip(1).Select(edit => edit.After), saved.SkipLast(1).Select(edit => edit.Before));
     }
 
-    [Fact]
-    public void Any_walk_of_saves_undos_and_redos_goes_as_on_paper() =>
-        Gen.Int[0, 3].Array[1, 25].Sample(walk => WalkAsync(walk).GetAwaiter().GetResult(), iter: 40, threads: 1);
-
     [Theory]
     [InlineData("not json at all")]
     [InlineData("[]")]
@@ -192,44 +186,6 @@ public sealed class DraftTests : IAsyncLifetime
             }
             while (answer is not DraftSave.Saved);
         }
-    }
-
-    /// <summary>0 and 1 save, 2 undoes, 3 redoes; two lists play the brewer's paper.</summary>
-    private async Task WalkAsync(int[] walk)
-    {
-        _recipe = await _book.Recipes.CreateAsync(Bench.Recipe("Start"), cancellation: Bench.Cancellation);
-        var past = new Stack<string>();
-        var future = new Stack<string>();
-        string now = Bench.Recipe("Start");
-        long revision = 1;
-        for (int step = 0; step < walk.Length; step++)
-        {
-            (Stack<string> from, Stack<string> to) = walk[step] == 2 ? (past, future) : (future, past);
-            if (walk[step] < 2)
-            {
-                past.Push(now);
-                future.Clear();
-                now = Bench.Recipe($"Step {step}");
-                await SaveAsync(revision++, $"Step {step}", "Step");
-            }
-            else
-            {
-                DraftMove move = walk[step] == 2 ? await UndoAsync(revision) : await RedoAsync(revision);
-                Assert.Equal(from.Count > 0, move is DraftMove.Moved);
-                if (from.TryPop(out string? next))
-                {
-                    to.Push(now);
-                    now = next;
-                    revision++;
-                }
-            }
-
-            Draft draft = await DraftAsync();
-            Assert.Equal((now, revision), (draft.Document, draft.Revision));
-            Assert.Equal((past.Count > 0, future.Count > 0), (draft.UndoLabel is not null, draft.RedoLabel is not null));
-        }
-
-        Assert.Equal(walk.Count(step => step < 2), (await HistoryAsync()).Count);
     }
 
     private async Task ReopenAsync()

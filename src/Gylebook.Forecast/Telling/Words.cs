@@ -41,12 +41,12 @@ public static class Words
         [Of(Stage.KnockOut)] = "knock-out",
         [Of(Stage.TopUp)] = "top-up",
         [Of(Loss.HeldInGrain)] = "held in the grain",
-        [Of(Loss.TunDeadSpace)] = "below the tun's outlet",
+        [Of(Loss.TunDeadSpace)] = "under the tun",
         [Of(Loss.Kettle)] = "left in the kettle",
         [Of(Loss.SpentHops)] = "held in the hops",
-        [Of(Loss.KettleSolids)] = "break and solids in the kettle",
+        [Of(Loss.KettleSolids)] = "solids in the kettle",
         [Of(Loss.Gas)] = "carbon dioxide",
-        [Of(Loss.Racking)] = "left behind at racking",
+        [Of(Loss.Racking)] = "left at racking",
     };
 
     private static string Camel(string name) => char.ToLowerInvariant(name[0]) + name[1..];

@@ -73,9 +73,7 @@ public sealed class BookDrafts
     public Task<DraftMove> UndoAsync(
         Guid recipeId, long seenRevision, string tabId, CancellationToken cancellation = default) =>
         MoveAsync(
-            recipeId,
-            seenRevision,
-            tabId,
+            recipeId, seenRevision, tabId,
             async (context, draft) => await StandsOnAsync(context, draft, cancellation) is { } edit
                 ? new Step(edit.Before, edit.ParentId, edit.Label)
                 : null,
@@ -85,9 +83,7 @@ public sealed class BookDrafts
     public Task<DraftMove> RedoAsync(
         Guid recipeId, long seenRevision, string tabId, CancellationToken cancellation = default) =>
         MoveAsync(
-            recipeId,
-            seenRevision,
-            tabId,
+            recipeId, seenRevision, tabId,
             async (context, draft) => await YoungestChildAsync(context, draft, cancellation) is { } edit
                 ? new Step(edit.After, edit.Id, edit.Label)
                 : null,

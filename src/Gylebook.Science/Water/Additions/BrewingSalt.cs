@@ -18,6 +18,7 @@ namespace Gylebook.Science.Water;
 /// <param name="CarbonatePerMole">Moles of carbonate (bicarbonate, carbonate) in a mole.</param>
 /// <param name="Purity">Share of the weight that is the formula.</param>
 /// <param name="Caution">What can hurt, or empty.</param>
+/// <param name="Waters">Waters of crystallisation in a mole.</param>
 public sealed record BrewingSalt(
     string Id,
     string Name,
@@ -27,19 +28,13 @@ public sealed record BrewingSalt(
     int AlkalinityPerMole = 0,
     int CarbonatePerMole = 0,
     Fraction? Purity = null,
-    string Caution = "")
+    string Caution = "",
+    int Waters = 0)
 {
-    private double MillimolesPerGram => 1000 * (Purity?.Ratio ?? 1) / MolarMass;
+    /// <summary>Water of crystallisation, as a share of the weight.</summary>
+    public double WaterShare => Waters * AtomicMass.Water / MolarMass;
 
-    /// <summary>Share of the weight that is water of crystallisation, which the formula states: "·2H2O".</summary>
-    public double CrystalWaterShare
-    {
-        get
-        {
-            int dot = Formula.IndexOf('·', StringComparison.Ordinal);
-            return dot >= 0 && char.IsAsciiDigit(Formula[dot + 1]) ? (Formula[dot + 1] - '0') * AtomicMass.Water / MolarMass : 0;
-        }
-    }
+    private double MillimolesPerGram => 1000 * (Purity?.Ratio ?? 1) / MolarMass;
 
     /// <summary>Alkalinity of a gram, mEq.</summary>
     public double AlkalinityPerGram => MillimolesPerGram * AlkalinityPerMole;

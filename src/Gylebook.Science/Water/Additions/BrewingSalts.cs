@@ -11,7 +11,7 @@ public static class BrewingSalts
 
     /// <summary>Calcium sulphate dihydrate.</summary>
     public static BrewingSalt Gypsum { get; } =
-        new("gypsum", "gypsum", "CaSO4·2H2O", GypsumMass, [(Ion.Calcium, 1), (Ion.Sulphate, 1)]);
+        new("gypsum", "gypsum", "CaSO4·2H2O", GypsumMass, [(Ion.Calcium, 1), (Ion.Sulphate, 1)], Waters: 2);
 
     /// <summary>Calcium sulphate without water.</summary>
     public static BrewingSalt AnhydrousGypsum { get; } = new(
@@ -21,7 +21,7 @@ public static class BrewingSalts
     /// <summary>Calcium chloride dihydrate.</summary>
     public static BrewingSalt CalciumChloride { get; } = new(
         "calcium-chloride", "calcium chloride dihydrate", "CaCl2·2H2O", CalciumChlorideMass + (2 * AtomicMass.Water),
-        [(Ion.Calcium, 1), (Ion.Chloride, 2)]);
+        [(Ion.Calcium, 1), (Ion.Chloride, 2)], Waters: 2);
 
     /// <summary>Calcium chloride without water; it heats the water it dissolves in.</summary>
     public static BrewingSalt AnhydrousCalciumChloride { get; } = new(
@@ -31,13 +31,13 @@ public static class BrewingSalts
     /// <summary>Magnesium sulphate heptahydrate.</summary>
     public static BrewingSalt Epsom { get; } = new(
         "epsom", "Epsom salt", "MgSO4·7H2O", AtomicMass.Magnesium + AtomicMass.Sulphate + (7 * AtomicMass.Water),
-        [(Ion.Magnesium, 1), (Ion.Sulphate, 1)]);
+        [(Ion.Magnesium, 1), (Ion.Sulphate, 1)], Waters: 7);
 
     /// <summary>Magnesium chloride hexahydrate.</summary>
     public static BrewingSalt MagnesiumChloride { get; } = new(
         "magnesium-chloride", "magnesium chloride hexahydrate", "MgCl2·6H2O",
         AtomicMass.Magnesium + (2 * AtomicMass.Chlorine) + (6 * AtomicMass.Water),
-        [(Ion.Magnesium, 1), (Ion.Chloride, 2)]);
+        [(Ion.Magnesium, 1), (Ion.Chloride, 2)], Waters: 6);
 
     /// <summary>Sodium chloride.</summary>
     public static BrewingSalt TableSalt { get; } = new(
