@@ -51,6 +51,7 @@ public static class Teller
             Headline = Headlines.Of(laidOut, figures),
             Stages = stages,
             Losses = StageRows.LossesOf(laidOut, record),
+            Additions = AdditionRows.Of(laidOut, record),
             Pitch = pitch,
             BitternessBy = BitternessRows.Of(laidOut, record, figures),
             Appearance = BeerColourTold.AppearanceOf(laidOut, figures, asked),
@@ -80,7 +81,7 @@ public static class Teller
 
     private static Finding NotSound(Reached broken) => new(
         "run.notSound", Severity.Error, Words.Of(broken.Stage),
-        $"{Words.Of(broken.Stage)}: more leaves here than there is: look at evaporation, boil time and volumes");
+        $"more leaves here than there is: look at evaporation, boil time and volumes");
 
     private static PackageOutlook PackageOf(LaidOut laidOut, HeadlineFigures figures)
     {

@@ -64,7 +64,7 @@ public sealed class MutantTests(ITestOutputHelper output)
         int mutants = 0;
         foreach ((string name, Reactions wrong) in Mutants(Reactions.Published))
         {
-            bool caught = Tours.All.Any(tour => !new OneRun(With(tour.Plan, wrong), tour.Draw).Ledger.Closes);
+            bool caught = Tours.All.Any(tour => !new OneRun(tour.Plan with { Reactions = wrong }, tour.Draw).Ledger.Closes);
             Assert.True(caught, $"{name}: not reached by any tour, or not seen in the balance");
             mutants++;
         }
@@ -96,6 +96,4 @@ public sealed class MutantTests(ITestOutputHelper output)
             }
         }
     }
-
-    private static RunPlan With(RunPlan plan, Reactions reactions) => plan with { Reactions = reactions };
 }
