@@ -18,8 +18,7 @@ app.Configure(verbs =>
     verbs.AddCommand<ForecastVerb>("forecast")
         .WithDescription("Forecasts a recipe from water to glass, every litre and every loss named.")
         .WithExample("forecast", "samples/recipes/hedgerow-brown.json")
-        .WithExample("forecast", "my-beer.json", "--kit", "my-kit.json", "--json")
-        .WithExample("forecast", "my-beer.json", "--bitterness", "isomerisation", "--style", "\"Best Bitter\"");
+        .WithExample("forecast", "my-beer.json", "--style", "\"Best Bitter\"", "--json");
     verbs.AddCommand<PitchVerb>("pitch")
         .WithDescription("Says how much yeast a recipe wants, how much it pitches, and which starter makes up for it.")
         .WithExample("pitch", "samples/recipes/plain-bitter.json", "--starter", "\"2 L\"", "--json");

@@ -174,5 +174,5 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
     private static string Ibu(double ibu) => string.Create(CultureInfo.InvariantCulture, $"{ibu:0.0} IBU");
 
     private static Finding Problem(string code, int line, string why, string? value, string? limit) =>
-        new(code, Severity.Error, $"ingredients[{line}].amount", $"ingredients[{line}].amount: {why}", value, limit);
+        new(code, Severity.Error, $"ingredients[{line}].amount", why, value, limit);
 }
