@@ -28,8 +28,13 @@ public static class Isomerisation
     /// <summary>A hop's alpha acid goes into solution, as far as there is room for it.</summary>
     public static void Dose(ref Wort wort, in HopDose hop, ReadOnlySpan<double> draw)
     {
+        if (hop.Grams <= 0)
+        {
+            return;
+        }
+
         double litres = wort.Litres;
-        if (hop.Grams <= 0 || litres <= 0)
+        if (litres <= 0)
         {
             return;
         }

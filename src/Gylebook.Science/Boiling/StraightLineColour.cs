@@ -7,7 +7,7 @@ namespace Gylebook.Science.Boiling;
 /// <para>Source: Morey, letter "Beer's Law", BrewingTechniques, which names the pieces and their limits; slopes and
 /// intercepts from memory.</para>
 /// <para>Valid for: SRM to 50. The last two lines are home-brewing literature's, fitted to amber and dark beers.</para>
-/// <para>Accuracy: none stated. Against the power law it runs from 1.5 SRM lower at 1 MCU to 3.0 higher at 10.5.</para>
+/// <para>Accuracy: none stated. Against the power law it runs from 0.5 SRM lower at 1 MCU to 3.0 higher at 10.5.</para>
 /// <para>Notes: the letter prints "below 37" for two pieces; the second can only mean above. The recalled constants make
 /// the pieces meet exactly at 10.5 and at 37, which speaks for them.</para>
 /// </remarks>
