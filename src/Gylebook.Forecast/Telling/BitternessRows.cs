@@ -29,6 +29,7 @@ internal static class BitternessRows
             (double shown, double other) = table ? (byTable[n], byKinetics[n]) : (byKinetics[n], byTable[n]);
             rows.Add(new HopBitterness(line.Name, Words.Of(line.Line.At), Words.Of(plan.Bitterness), shown)
             {
+                Line = line.Number,
                 OtherModel = Words.Of(table ? BitternessModel.Isomerisation : BitternessModel.TimeGravity),
                 OtherIbu = other,
                 AlphaPercent = 100 * line.Alpha,

@@ -136,6 +136,9 @@ public sealed record AdditionRow(string Stage, string Portion, string What, doub
 /// <param name="Ibu">In the served beer.</param>
 public sealed record HopBitterness(string Hop, string At, string Model, double Ibu)
 {
+    /// <summary>Its place among the recipe's ingredients, from 0.</summary>
+    public required int Line { get; init; }
+
     /// <summary>The model that is not shown.</summary>
     public required string OtherModel { get; init; }
 

@@ -15,13 +15,15 @@ internal static class Cautions
     private const string Trade = "common practice, no source";
 
     /// <summary>All cautions, in the order of the run.</summary>
-    public static IReadOnlyList<Caution> Of(LaidOut laidOut, RunRecord record, HeadlineFigures figures) =>
-        [.. All(laidOut, record, figures).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
+    public static IReadOnlyList<Caution> Of(LaidOut laidOut, RunRecord record, HeadlineFigures figures, PitchAdvice? pitch) =>
+        [.. All(laidOut, record, figures, pitch).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
 
-    private static IEnumerable<Caution> All(LaidOut laidOut, RunRecord record, HeadlineFigures figures) =>
+    private static IEnumerable<Caution> All(LaidOut laidOut, RunRecord record, HeadlineFigures figures, PitchAdvice? pitch) =>
     [
         .. HotSide(laidOut, record),
         .. Boil(laidOut),
+        .. BitternessCautions.Of(laidOut, figures),
+        .. YeastCautions.Of(laidOut, figures, pitch),
         .. ColdSide(laidOut),
         .. Packaging(laidOut, record, figures),
         .. Models(laidOut, figures),

@@ -19,6 +19,6 @@ public sealed record ForecastRequest
     /// <summary>A style to compare with; null for none.</summary>
     public StyleStatistics? Style { get; init; }
 
-    /// <summary>The largest starter the brewer has a vessel for.</summary>
+    /// <summary>The largest starter the brewer has a vessel for; from 0.1 L to 20 L, where the published table ends.</summary>
     public VolumeAt20C MostStarter { get; init; } = VolumeAt20C.FromLitres(4);
 }

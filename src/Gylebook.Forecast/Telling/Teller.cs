@@ -59,7 +59,7 @@ public static class Teller
             StyleFit = asked.Style is { } style ? StyleFit.Of(style, figures) : null,
             Package = PackageOf(laidOut, figures),
             Allergens = AllergenNotice.Of(laidOut.Lines),
-            Cautions = [.. Cautions.Of(laidOut, record, figures), .. BitternessCautions.Of(laidOut, figures), .. YeastCautions.Of(laidOut, figures, pitch)],
+            Cautions = Cautions.Of(laidOut, record, figures, pitch),
             Findings = [.. laidOut.Findings, .. VesselCheck.Findings(laidOut, figures, stages)],
             Balance = Ledger.Of(record),
         };

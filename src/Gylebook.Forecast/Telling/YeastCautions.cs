@@ -68,7 +68,7 @@ internal static class YeastCautions
 
         if (pitch.OxygenMgPerL > AirGives)
         {
-            yield return new("oxygen.fire", Severity.Warning, "aerate", $"{Number(pitch.OxygenMgPerL.Value, "mg/L")} of oxygen is more than air gives. Pure oxygen feeds fire: no flame, no grease on the fittings, an open window.", Trade);
+            yield return new("oxygen.fire", Severity.Warning, "pitch", $"{Number(pitch.OxygenMgPerL.Value, "mg/L")} of oxygen is more than air gives. Pure oxygen feeds fire: no flame, no grease on the fittings, an open window.", Trade);
         }
     }
 

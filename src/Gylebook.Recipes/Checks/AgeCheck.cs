@@ -23,7 +23,11 @@ internal static class AgeCheck
         {
             Hop(line, where, findings);
         }
-        else if (line is { Age: { } old, Form: not IngredientForm.Dry } && !YeastViability.IsWithinPublishedRange(old.Value.Days))
+        else if (line is { Age: not null, Form: IngredientForm.Dry })
+        {
+            findings.Note("yeast.dryAge", $"{where}.age", "dry yeast keeps for years; its age is not counted", line.Age!.Value.Text);
+        }
+        else if (line is { Age: { } old } && !YeastViability.IsWithinPublishedRange(old.Value.Days))
         {
             findings.Warning(
                 "yeast.age", $"{where}.age", $"{old}; after {YeastRuleDays} d one of the two rules of thumb counts no living cell: make a starter and see",

@@ -10,6 +10,14 @@ public sealed class RecipeCheckTests
     private static readonly string NoBoil = Samples.Text("samples", "recipes", "edges", "no-boil.json");
 
     [Fact]
+    public void The_age_of_dry_yeast_is_passed_over_and_says_so() => Assert.Equal(
+        "yeast.dryAge", Assert.Single(Check(Bitter.Replace("\"form\": \"dry\"", "\"form\": \"dry\", \"age\": \"300 d\"", StringComparison.Ordinal))).Code);
+
+    [Fact]
+    public void Hops_kept_nobody_knows_how_are_taken_as_kept_badly() => Assert.Equal(
+        "hop.storageUnsaid", Assert.Single(Check(Bitter.Replace("\"whole\", \"amount\": \"45 g\"", "\"whole\", \"age\": \"90 d\", \"amount\": \"45 g\"", StringComparison.Ordinal))).Code);
+
+    [Fact]
     public void A_sound_recipe_has_no_findings() => Assert.Empty(Check(Bitter));
 
     [Theory]
