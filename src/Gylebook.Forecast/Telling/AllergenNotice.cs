@@ -12,18 +12,18 @@ internal static class AllergenNotice
     /// <summary>The lists and the ready statements. Gylebook informs; the brewer checks the packets.</summary>
     public static AllergenOutlook Of(IReadOnlyList<LaidLine> lines)
     {
-        IReadOnlyList<IngredientHit> hits = IngredientWords.In(string.Join(", ", lines.SelectMany(WordsOf)));
+        IReadOnlyList<IngredientHit> hits = [.. lines.SelectMany(WordsOf)];
         AllergenStatement us = Allergens.State(AllergenList.UsNine, hits);
         AllergenStatement eu = Allergens.State(AllergenList.EuFourteen, hits);
         return new AllergenOutlook(us.Contains, eu.Contains, us.Text, eu.Text);
     }
 
-    private static IEnumerable<string> WordsOf(LaidLine line) => line switch
+    private static IReadOnlyList<IngredientHit> WordsOf(LaidLine line) => line switch
     {
-        { Malt: Malt malt } => [malt.Cereal],
-        { Sugar: Sugar sugar } => sugar.Allergen.Split(';', StringSplitOptions.RemoveEmptyEntries),
-        { Food: { } food } => food.Allergens,
-        { Line.Kind: IngredientKind.Fining } => [line.Line.Of],
+        { Malt: Malt malt } => IngredientWords.In(malt.Cereal),
+        { Sugar: Sugar sugar } => IngredientWords.In(sugar.Allergen),
+        { Food: { } food } => food.Words,
+        { Line.Kind: IngredientKind.Fining } => IngredientWords.In(line.Line.Of),
         _ => [],
     };
 }

@@ -57,7 +57,7 @@ internal sealed class OpenedFiles
         }
 
         MadeUpFood made = FoodMakeups.From(sheet);
-        _findings.AddRange(made.Findings.Select(f => f with { Where = $"foods/{id}.{f.Where}" }));
+        _findings.AddRange(made.Findings);
         return made.Makeup;
     }
 
