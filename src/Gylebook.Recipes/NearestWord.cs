@@ -7,7 +7,7 @@ internal static class NearestWord
     internal static string? To(string typed, IEnumerable<string> known) => known.MinBy(word => Distance(typed, word));
 
     /// <summary>Edit distance with neighbours swapped (optimal string alignment), letter case counting half.</summary>
-    private static double Distance(string typed, string word)
+    internal static double Distance(string typed, string word)
     {
         var rows = new double[typed.Length + 1, word.Length + 1];
         for (var i = 0; i <= typed.Length; i++)

@@ -28,8 +28,8 @@ public sealed class ConvertTests
         Assert.Equal(new Ran(expected + "\n", "", 0), ran);
     }
 
-    // ASBC Table 1: 10 °P is 1.04003, 12 °P 1.04837, 20 °P 1.08297; printed to 0.00001, the cubic fit good to 0.001 °P
-    // (0.000004). OIML R 22, from its printed formula: 5 % vol is 3.982 % by mass, 10 % by mass is 12.440 % vol.
+    // ASBC Table 1: 10 °P is 1.04003, 12 °P 1.04837, 20 °P 1.08297; printed to 0.00001, the curve good to 0.0042 kg/m³
+    // (0.000004, 0.001 °P). OIML R 22, from its printed formula: 5 % vol is 3.982 % by mass, 10 % by mass is 12.440 % vol.
     [Theory]
     [InlineData("10 P", "SG", 1.04003, 0.00001)]
     [InlineData("12 Plato", "SG", 1.04837, 0.00001)]

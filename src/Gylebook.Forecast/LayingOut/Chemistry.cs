@@ -1,98 +1,101 @@
+using System.Globalization;
 using Gylebook.Forecast.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Water;
 
 namespace Gylebook.Forecast.LayingOut;
 
 /// <summary>Finds finings, salts, acids and plain liquor.</summary>
 internal static class Chemistry
 {
-    /// <summary>Sodium in what carries it, kg/kg: from molar masses, NaCl 22.990/58.440 and NaHCO3 22.990/84.006.</summary>
-    private static readonly Dictionary<string, double> SodiumShares = new(StringComparer.OrdinalIgnoreCase)
+    private static readonly Dictionary<Acid, Component> AcidParts = new()
     {
-        ["table salt"] = 22.98976928 / 58.440,
-        ["baking soda"] = 22.98976928 / 84.006,
-    };
+        [Acids.Lactic] = Component.LacticAcid,
+        [Acids.Acetic] = Component.AceticAcid,
+        [Acids.Citric] = Component.CitricAcid,
+        [Acids.Malic] = Component.MalicAcid,
+        [Acids.Tartaric] = Component.TartaricAcid,
+        [Acids.Phosphoric] = Component.PhosphoricAcid,
 
-    /// <summary>Water of crystallisation, kg/kg, by molar mass; salts sold dry have none.</summary>
-    private static readonly Dictionary<string, double> Salts = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["gypsum"] = 36.030 / 172.164,
-        ["calcium chloride"] = 36.030 / 147.008,
-        ["epsom salt"] = 126.105 / 246.466,
-        ["magnesium chloride"] = 108.090 / 203.295,
-        ["table salt"] = 0,
-        ["baking soda"] = 0,
-        ["potassium chloride"] = 0,
-        ["potassium bicarbonate"] = 0,
-        ["slaked lime"] = 0,
-        ["chalk"] = 0,
-    };
-
-    /// <summary>Acids by the first word of their name. Sold strengths follow it: "lactic acid 88 %".</summary>
-    private static readonly Dictionary<string, (Component Component, double KilogramsPerLitre)> Acids = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["lactic"] = (Component.LacticAcid, 1.206),
-        ["phosphoric"] = (Component.PhosphoricAcid, 1.053),
-        ["citric"] = (Component.CitricAcid, 1),
-        ["malic"] = (Component.MalicAcid, 1),
-        ["acetic"] = (Component.AceticAcid, 1.05),
+        // Strong acids leave nothing of themselves but their anion.
+        [Acids.Hydrochloric] = Component.Minerals,
+        [Acids.Sulphuric] = Component.Minerals,
     };
 
     /// <summary>Looks a line up.</summary>
     public static LaidLine? Find(int number, IngredientLine line, string path, List<Finding> findings) => line.Kind switch
     {
         IngredientKind.Salt => Salt(number, line, path, findings),
-        IngredientKind.Acid => Acid(number, line, path, findings),
-        IngredientKind.Water => Of(number, line, 1, Component.Water, 1),
-        _ => Of(number, line, 1, Component.Break, 1),
+        IngredientKind.Acid => AcidOf(number, line, path, findings),
+        IngredientKind.Water => Pure(number, line, Component.Water),
+        _ => Pure(number, line, Component.Break),
     };
 
     private static LaidLine? Salt(int number, IngredientLine line, string path, List<Finding> findings)
     {
-        if (!Salts.TryGetValue(line.Of, out double crystalWater) || line.Amount.Mass is not { } mass)
+        BrewingSalt? salt = BrewingSalts.All.FirstOrDefault(s => Names(line.Of, s.Id, s.Name))
+            ?? BrewingSalts.All.FirstOrDefault(s => s.Name.StartsWith(line.Of, StringComparison.OrdinalIgnoreCase));
+        if (salt is null || line.Amount.Mass is not { } mass)
         {
-            string known = string.Join(", ", Salts.Keys);
-            findings.Add(new("salt.unknown", Severity.Error, $"{path}.salt", $"{path}.salt: {line.Of}, {line.Amount.Text}; known, by mass: {known}", line.Of, known));
+            string known = string.Join(", ", BrewingSalts.All.Select(s => s.Name));
+            findings.Add(new("salt.unknown", Severity.Error, $"{path}.salt", $"{path}.salt: {line.Of}, {line.Amount.Text}; known, by weight: {known}", line.Of, known));
             return null;
         }
 
         double kg = mass.Value.Kilograms;
         Wort makeup = default;
-        makeup[Component.Water] = kg * crystalWater;
-        makeup[Component.Minerals] = kg * (1 - crystalWater);
-        makeup[Component.Sodium] = kg * 1e6 * SodiumShares.GetValueOrDefault(line.Of);
-        return new LaidLine(number, line, line.As ?? line.Of, kg) { Makeup = makeup };
+        makeup[Component.Water] = kg * salt.WaterShare;
+        makeup[Component.Minerals] = kg * (1 - salt.WaterShare);
+        makeup[Component.Sodium] = kg * 1000 * salt.PerGramInALitre[Ion.Sodium];
+        return new LaidLine(number, line, line.As ?? salt.Name, kg) { Makeup = makeup };
     }
 
-    private static LaidLine? Acid(int number, IngredientLine line, string path, List<Finding> findings)
+    /// <summary>An acid with the strength it is sold at behind its name: "lactic acid 88 %". A powder needs none.</summary>
+    private static LaidLine? AcidOf(int number, IngredientLine line, string path, List<Finding> findings)
     {
-        string[] words = line.Of.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (words.Length == 0 || !Acids.TryGetValue(words[0], out var acid))
+        Acid? acid = Acids.All.FirstOrDefault(a => line.Of.StartsWith(a.Id, StringComparison.OrdinalIgnoreCase));
+        double? strength = StrengthOf(line.Of);
+        AcidAsSold? sold = acid is null ? null : AcidAsSold.Shelf.FirstOrDefault(a => a.Acid == acid && IsOfStrength(a, strength));
+        if (acid is null || (line.Amount.Mass is null && sold is not { Unit: DoseUnit.Millilitre }))
         {
-            string known = string.Join(", ", Acids.Keys);
-            findings.Add(new("acid.unknown", Severity.Error, $"{path}.acid", $"{path}.acid: {line.Of}; known: {known}, with the strength sold, as in lactic acid 88 %", line.Of, known));
+            string known = string.Join(", ", AcidAsSold.Shelf.Select(a => a.Id));
+            findings.Add(new("acid.unknown", Severity.Error, $"{path}.acid", $"{path}.acid: {line.Of}, {line.Amount.Text}; known by the jug or by weight: {known}; others by weight, with their strength", line.Of, known));
             return null;
         }
 
-        return Of(number, line, acid.KilogramsPerLitre, acid.Component, StrengthOf(line.Of));
-    }
-
-    /// <summary>The strength written behind an acid's name, as a share of its mass; a solid one is pure.</summary>
-    private static double StrengthOf(string name)
-    {
-        string digits = new([.. name.Where(c => char.IsAsciiDigit(c) || c == '.')]);
-        return double.TryParse(digits, System.Globalization.NumberStyles.Float, System.Globalization.CultureInfo.InvariantCulture, out double percent) && percent is > 0 and <= 100
-            ? percent / 100
-            : 1;
-    }
-
-    private static LaidLine Of(int number, IngredientLine line, double kilogramsPerLitre, Component component, double share)
-    {
-        double kg = line.Amount.Mass?.Value.Kilograms ?? (line.Amount.Volume!.Value.Value.Litres * kilogramsPerLitre);
+        double share = strength ?? 1;
+        double kilograms = line.Amount.Mass?.Value.Kilograms
+            ?? line.Amount.Volume!.Value.Value.Millilitres * sold!.MillimolesPerUnit * acid.MolarMass / 1e6 / share;
         Wort makeup = default;
-        makeup[component] = kg * share;
-        makeup[Component.Water] += kg * (1 - share);
+        makeup[AcidParts[acid]] = kilograms * share;
+        makeup[Component.Water] = kilograms * (1 - share);
+        return new LaidLine(number, line, line.As ?? line.Of, kilograms) { Makeup = makeup };
+    }
+
+    private static bool IsOfStrength(AcidAsSold sold, double? strength) =>
+        strength is double share
+            ? sold.Id.EndsWith(string.Create(CultureInfo.InvariantCulture, $"-{share * 100:0.##}"), StringComparison.Ordinal)
+            : sold.Unit != DoseUnit.Millilitre;
+
+    /// <summary>The number in front of a per cent sign, as a share; null when there is none.</summary>
+    private static double? StrengthOf(string name)
+    {
+        string[] words = name.Replace("%", " %", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        int sign = Array.IndexOf(words, "%");
+        return sign > 0 && double.TryParse(words[sign - 1], NumberStyles.Float, CultureInfo.InvariantCulture, out double percent) && percent is > 0 and <= 100
+            ? percent / 100
+            : null;
+    }
+
+    private static bool Names(string typed, string id, string name) =>
+        string.Equals(typed, id, StringComparison.OrdinalIgnoreCase) || string.Equals(typed, name, StringComparison.OrdinalIgnoreCase);
+
+    private static LaidLine Pure(int number, IngredientLine line, Component component)
+    {
+        double kg = line.Amount.Mass?.Value.Kilograms ?? (line.Amount.Volume!.Value.Value.Litres * Wort.WaterKilogramsPerLitre);
+        Wort makeup = default;
+        makeup[component] = kg;
         return new LaidLine(number, line, line.As ?? line.Of, kg) { Makeup = makeup };
     }
 }

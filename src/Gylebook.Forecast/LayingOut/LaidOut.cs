@@ -8,7 +8,7 @@ namespace Gylebook.Forecast.LayingOut;
 /// <summary>A recipe laid out for a kit, liquor planned.</summary>
 /// <param name="Recipe">The recipe.</param>
 /// <param name="Kit">The kit.</param>
-/// <param name="Lines">Its lines with what the tables know.</param>
+/// <param name="Lines">Its lines with what the tables know; a line of 0 g is nothing at all.</param>
 /// <param name="Plan">What to run; null when a finding of severity error forbids it.</param>
 /// <param name="AdditionLines">The line behind each of the plan's additions.</param>
 /// <param name="PortionNames">Names by portion, for those that have one.</param>

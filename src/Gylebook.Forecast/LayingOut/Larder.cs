@@ -37,19 +37,18 @@ internal static class Larder
 
     private static LaidLine? Malt(int number, IngredientLine line, string path, List<Finding> findings)
     {
-        if (Match(Malts.Find(line.Of), "malt", line, path, findings) is not Malt malt || Weighed(line, path, findings) is not double kg)
+        if (Match(Malts.Find(line.Of), "malt", line, path, findings) is not Malt malt)
         {
             return null;
         }
 
         Wort one = MaltMakeup.OfOneKilogram(malt, (line.Colour?.Value ?? malt.Colour).Lovibond);
-        return new LaidLine(number, line, line.As ?? malt.Name, kg) { Malt = malt, Makeup = Times(one, kg) };
+        return Weighed(line, path, one, findings) is not double kg ? null : new LaidLine(number, line, line.As ?? malt.Name, kg) { Malt = malt, Makeup = Times(one, kg) };
     }
 
     private static LaidLine? Sugar(int number, IngredientLine line, string path, List<Finding> findings)
     {
-        if (Match(Sugars.Find(line.Of), line.Kind == IngredientKind.Sugar ? "sugar" : "extract", line, path, findings) is not Sugar sugar
-            || Weighed(line, path, findings) is not double kg)
+        if (Match(Sugars.Find(line.Of), line.Kind == IngredientKind.Sugar ? "sugar" : "extract", line, path, findings) is not Sugar sugar)
         {
             return null;
         }
@@ -66,7 +65,9 @@ internal static class Larder
         one[Component.Protein] = sugar.Protein;
         one[Component.Minerals] = sugar.Minerals;
         one[Component.MaltColour] = line.At.Point < AdditionPoint.KnockOut ? (line.Colour?.Value ?? sugar.Colour)?.Lovibond ?? 0 : 0;
-        return new LaidLine(number, line, line.As ?? sugar.Name, kg) { Sugar = sugar, Makeup = Times(one, kg) };
+        return Weighed(line, path, one, findings) is not double kg
+            ? null
+            : new LaidLine(number, line, line.As ?? sugar.Name, kg) { Sugar = sugar, Makeup = Times(one, kg) };
     }
 
     private static LaidLine? Food(
@@ -74,7 +75,7 @@ internal static class Larder
     {
         FoodMakeup? food = foods(line.Of)
             ?? (Match(FoodTable.Find(line.Of), "food", line, path, findings) is Food row ? FoodMakeups.From(row).Makeup : null);
-        return food is null || Weighed(line, path, findings) is not double kg
+        return food is null || Weighed(line, path, FoodPlace.Of(food, 1, line.At.Point), findings) is not double kg
             ? null
             : new LaidLine(number, line, line.As ?? food.Name, kg) { Food = food, Makeup = FoodPlace.Of(food, kg, line.At.Point) };
     }
@@ -88,11 +89,6 @@ internal static class Larder
             return null;
         }
 
-        if (Weighed(line, path, findings) is not double kg)
-        {
-            return null;
-        }
-
         bool staysInKettle = line.Form == IngredientForm.Whole && line.At.Point <= AdditionPoint.Stand;
         Wort one = default;
         one[staysInKettle ? Component.SpentHops : Component.HopMatter] = StartingValues.Of("hops.solids").Value;
@@ -100,7 +96,9 @@ internal static class Larder
         one[Component.Dextrin] = StartingValues.Of("hops.soluble").Value;
         Provenance from = line.Alpha is null ? cultivar!.Provenance : new("the brewer's own figure", "entered");
         double alpha = line.Alpha?.Value.Ratio ?? cultivar!.Alpha.Ratio;
-        return new LaidLine(number, line, line.As ?? cultivar?.Name ?? line.Of, kg) { Alpha = alpha, AlphaFrom = from, Makeup = Times(one, kg) };
+        return Weighed(line, path, one, findings) is not double kg
+            ? null
+            : new LaidLine(number, line, line.As ?? cultivar?.Name ?? line.Of, kg) { Alpha = alpha, AlphaFrom = from, Makeup = Times(one, kg) };
     }
 
     private static LaidLine? Yeast(int number, IngredientLine line, string path, List<Finding> findings)
@@ -133,11 +131,22 @@ internal static class Larder
         return found.Match;
     }
 
-    private static double? Weighed(IngredientLine line, string path, List<Finding> findings)
+    /// <summary>Kilograms of a line; a syrup's litres are weighed by its own density, anything with solids must be weighed.</summary>
+    private static double? Weighed(IngredientLine line, string path, in Wort oneKilogram, List<Finding> findings)
     {
         if (line.Amount.Mass is { } mass)
         {
             return mass.Value.Kilograms;
+        }
+
+        if (line.Amount.Volume is { } volume && oneKilogram[Component.Water] > 0.05 && oneKilogram.Mass - oneKilogram.LiquidMass < 1e-3)
+        {
+            double density = oneKilogram.LiquidMass / oneKilogram.Litres;
+            string counted = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{density:0.00} kg/L");
+            findings.Add(new(
+                "amount.byVolume", Severity.Note, $"{path}.amount",
+                $"{path}.amount: {line.Amount.Text}; counted at {counted}, from what is dissolved in it. Weighing is surer", counted));
+            return volume.Value.Litres * density;
         }
 
         findings.Add(new(

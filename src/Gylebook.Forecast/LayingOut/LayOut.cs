@@ -25,7 +25,7 @@ public static class LayOut
     public static LaidOut Of(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods)
     {
         List<Finding> findings = [.. RecipeCheck.Findings(recipe), .. KitCheck.Findings(kit)];
-        IReadOnlyList<LaidLine> lines = Larder.Find(recipe, foods, findings);
+        IReadOnlyList<LaidLine> lines = [.. Larder.Find(recipe, foods, findings).Where(line => line.Kilograms > 0)];
         CheckMeans(recipe, kit, findings);
         if (findings.Any(f => f.Severity == Severity.Error))
         {
@@ -119,11 +119,11 @@ public static class LayOut
     private static PlanOutcome PlanLiquor(Recipe recipe, Kit kit, RunPlan plan, IReadOnlyList<LaidLine> lines)
     {
         double grist = plan.Mash.GristKilograms;
-        bool part = plan.Liquors.Length == 2;
+        bool part = recipe.Mash?.Method == MashMethod.Part;
         double? strike = recipe.Liquor?.Strike?.Value.Litres ?? (part ? PartMashLitresPerKilogram * grist : null);
         double? topUp = recipe.Liquor?.TopUp?.Value.Litres;
         plan.Liquors[0] = (strike ?? 0) * Wort.WaterKilogramsPerLitre;
-        if (part)
+        if (plan.Liquors.Length > 1)
         {
             plan.Liquors[1] = (topUp ?? 0) * Wort.WaterKilogramsPerLitre;
         }
@@ -131,7 +131,8 @@ public static class LayOut
         int unknown = part ? (topUp is null ? 1 : -1) : strike is null ? 0 : -1;
         double wished = recipe.Package.Volume.Value.Litres;
         double guess = wished + grist + (plan.Medians[(int)Known.Evaporation] * (recipe.Boil?.Time.Value.Hours ?? 0))
-            + plan.Medians[(int)Known.KettleLeftBehind] - (recipe.Mash?.Sparge.Volume?.Value.Litres ?? 0) - (part ? strike ?? 0 : 0);
+            + plan.Medians[(int)Known.KettleLeftBehind] - (recipe.Mash?.Sparge.Volume?.Value.Litres ?? 0)
+            - (part ? strike ?? 0 : topUp ?? 0);
         return LiquorPlanner.Solve(plan, unknown, wished, guess, PrimeTo(recipe, kit, lines));
     }
 

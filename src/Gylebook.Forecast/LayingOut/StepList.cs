@@ -29,7 +29,10 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
     public List<FermentStep> Ferments { get; } = [];
 
     /// <summary>Liquor rows: the strike is row 0, the top-up row 1.</summary>
-    public int LiquorCount => recipe.Mash?.Method == MashMethod.Part ? 2 : 1;
+    public int LiquorCount => TopsUp ? 2 : 1;
+
+    /// <summary>A part mash is filled up with liquor; any other kettle when the brewer says so.</summary>
+    private bool TopsUp => recipe.Mash?.Method == MashMethod.Part || recipe.Liquor?.TopUp is not null;
 
     public int[] Packaged => [.. _portions.Select(p => p.Portion)];
 
@@ -56,7 +59,6 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
         Move(StepKind.Strike, Main);
         if (recipe.Mash is null or { Method: MashMethod.None })
         {
-            AddAll(AdditionPoint.Mash);
             return;
         }
 
@@ -69,14 +71,15 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
         }
 
         Move(StepKind.SpentGrain, Bed, Main);
-        if (recipe.Mash.Method == MashMethod.Part)
-        {
-            Steps.Add(new Step(StepKind.TopUp, Main, Main, 1));
-        }
     }
 
     private void WriteKettle()
     {
+        if (TopsUp)
+        {
+            Steps.Add(new Step(StepKind.TopUp, Main, Main, 1));
+        }
+
         AddAll(AdditionPoint.CopperUp);
         Move(StepKind.CopperUp, Main);
         WriteBoil();
@@ -196,10 +199,14 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
         Steps.Add(new Step(StepKind.Add, portion, portion, index));
         if (line.Line.Kind == IngredientKind.Hop && point is AdditionPoint.CopperUp or AdditionPoint.Boil && line.Alpha > 0)
         {
-            int alpha = parameters.Of($"{line.Path}.alpha", line.Alpha, "kg/kg", line.AlphaFrom!);
+            int alpha = parameters.Of(LotOf(line), line.Alpha, "kg/kg", line.AlphaFrom!);
             BoiledHops.Add(new BoiledHop(index, line.Kilograms * 1000, alpha));
         }
     }
+
+    /// <summary>Hops of one name and one assay are one lot, wherever they stand in the recipe.</summary>
+    private static string LotOf(LaidLine line) =>
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"hop.{line.Line.Of.ToLowerInvariant()}.{line.Alpha:0.0000}.alpha");
 
     private Bend[] BendsOf(LaidLine line)
     {

@@ -11,7 +11,8 @@ public static class Run
     /// <param name="draw">One number for each of the plan's parameters.</param>
     /// <param name="figures">Receives the readings: portions times <see cref="Figures.Count"/>, cleared first.</param>
     /// <param name="log">Who watches.</param>
-    public static void Through<TLog>(RunPlan plan, ReadOnlySpan<double> draw, Span<double> figures, ref TLog log)
+    /// <returns>False when the kettle boils dry: the run ends there, and there are no readings.</returns>
+    public static bool Through<TLog>(RunPlan plan, ReadOnlySpan<double> draw, Span<double> figures, ref TLog log)
         where TLog : struct, IRunLog
     {
         figures.Clear();
@@ -21,7 +22,15 @@ public static class Run
         foreach (Step step in plan.Steps)
         {
             state.Take(step);
+            if (step.Kind == StepKind.Boil && !(portions[step.To].Wort[Component.Water] > 0))
+            {
+                log.Reached(Stage.Boil, step.To, portions[step.To]);
+                figures.Clear();
+                return false;
+            }
         }
+
+        return true;
     }
 }
 

@@ -17,6 +17,12 @@ public static class LiquorPlanner
 {
     private const int MostRuns = 8;
     private const double LitresClose = 1e-6;
+
+    /// <summary>A tenth of a milligram of priming sugar moves the package by less than the litres above.</summary>
+    private const double KilogramsClose = 1e-7;
+
+    /// <summary>Litres that a kilogram of sugar adds to beer; only the speed of the search hangs on it.</summary>
+    private const double LitresOfSugar = 0.616;
     private const double MostPackages = 10;
 
     /// <summary>Finds the liquor that packages what is wished, and the priming that carbonates it.</summary>
@@ -30,72 +36,114 @@ public static class LiquorPlanner
         double[] figures = new double[plan.PortionCount * Figures.Count];
         if (unknown < 0)
         {
-            double fixedLitres = 0;
-            for (int i = 0; i < 3; i++)
-            {
-                fixedLitres = Packaged(plan, figures, primeTo);
-            }
-
-            return new PlanOutcome(fixedLitres > 0, 3, fixedLitres, Litres(plan, 0), fixedLitres > 0 ? null : "nothing is left to package");
+            return PrimeOnly(plan, figures, primeTo);
         }
 
         double most = MostPackages * wishedLitres;
         double before = 0;
-        double beforePackaged = double.NaN;
+        Trial last = new(double.NaN, double.NaN, 0, false);
         double liquor = Math.Clamp(firstGuessLitres, 0, most);
         for (int run = 1; ; run++)
         {
             plan.Liquors[unknown] = liquor * Wort.WaterKilogramsPerLitre;
-            double packaged = Packaged(plan, figures, primeTo);
-            if (Math.Abs(packaged - wishedLitres) <= LitresClose)
+            Trial trial = Try(plan, figures, primeTo, wishedLitres);
+            if (trial.Settled && Math.Abs(trial.Litres - wishedLitres) <= LitresClose)
             {
-                return new PlanOutcome(true, run, packaged, liquor, null);
+                return new PlanOutcome(true, run, trial.Litres, liquor, null);
             }
 
-            double next = Next(before, beforePackaged, liquor, packaged, wishedLitres, most);
-            if (run == MostRuns || next == liquor)
+            double next = Next(before, last, liquor, trial, wishedLitres, most);
+            if (run == MostRuns || (next == liquor && trial.Settled))
             {
-                return new PlanOutcome(false, run, packaged, liquor, Binding(packaged, wishedLitres, next, most));
+                return new PlanOutcome(false, run, trial.Litres, liquor, Binding(trial.Litres, wishedLitres, next, most));
             }
 
-            (before, beforePackaged, liquor) = (liquor, packaged, next);
+            (before, last, liquor) = (liquor, trial, next);
+        }
+    }
+
+    /// <summary>The brewer has fixed the liquor: only the priming is to be found.</summary>
+    private static PlanOutcome PrimeOnly(RunPlan plan, double[] figures, double primeTo)
+    {
+        for (int run = 1; ; run++)
+        {
+            Trial trial = Try(plan, figures, primeTo, null);
+            if (trial.Settled || run == MostRuns)
+            {
+                bool solved = trial.Settled && trial.Litres > 0;
+                string? binding = solved ? null : Binding(trial.Litres, double.PositiveInfinity, 1, double.PositiveInfinity);
+                return new PlanOutcome(solved, run, trial.Litres, Litres(plan, 0), binding);
+            }
         }
     }
 
     /// <summary>One secant step within the bounds; where nothing came out at all, further up by what was wished.</summary>
-    private static double Next(double before, double beforePackaged, double liquor, double packaged, double wished, double most)
+    /// <remarks>Priming is known beforehand, so the secant is drawn through what the liquor alone packages.</remarks>
+    private static double Next(double before, in Trial last, double liquor, in Trial trial, double wished, double most)
     {
-        if (!(packaged > 0))
+        if (!(trial.Litres > 0))
         {
             return Math.Min(liquor + wished, most);
         }
 
-        double slope = (packaged - beforePackaged) / (liquor - before);
-        double step = (wished - packaged) / (slope > 0.2 && slope < 5 ? slope : 1);
+        double slope = (trial.Unprimed - last.Unprimed) / (liquor - before);
+        double missing = wished - (LitresOfSugar * trial.PrimingWanted) - trial.Unprimed;
+        double step = missing / (slope > 0.2 && slope < 5 ? slope : 1);
         return Math.Clamp(liquor + step, 0, most);
     }
 
-    /// <summary>Runs once, and moves each portion's priming to where its carbonation is met.</summary>
-    private static double Packaged(RunPlan plan, double[] figures, double primeTo)
+    /// <summary>Runs once, and moves each portion's priming to where its carbonation is met, unless it is there already.</summary>
+    private static Trial Try(RunPlan plan, double[] figures, double primeTo, double? wishedLitres)
     {
-        NoLog log = default;
+        SoundLog log = default;
         Run.Through(plan, plan.Medians, figures, ref log);
-        double litres = 0;
-        for (int row = 0; row < plan.Packages.Length; row++)
+        if (log.Broken is not null)
         {
-            Figures read = new(figures);
-            int portion = plan.Packaged[row];
-            double packaged = read[portion, Figure.PackagedLitres];
-            litres += packaged;
-            if (primeTo > 0 && packaged > 0)
-            {
-                double missing = primeTo - read[portion, Figure.CarbonationVolumes];
-                double sugar = missing * Carbonation.GramsPerLitreInOneVolume / 1000 * packaged / GasPerSugar(plan);
-                plan.Packages[row].Priming = Math.Max(0, plan.Packages[row].Priming + sugar);
-            }
+            return new Trial(double.NaN, double.NaN, 0, true);
         }
 
-        return litres;
+        Figures read = new(figures);
+        double litres = 0;
+        foreach (int portion in plan.Packaged)
+        {
+            litres += read[portion, Figure.PackagedLitres];
+        }
+
+        double unprimed = litres;
+        double wanted = 0;
+        bool settled = true;
+        double grows = wishedLitres is double wish && litres > 0 ? wish / litres : 1;
+        for (int row = 0; row < plan.Packages.Length; row++)
+        {
+            unprimed -= LitresOfSugar * plan.Packages[row].Priming;
+            settled &= !MovePriming(plan, row, read, primeTo, grows);
+            wanted += plan.Packages[row].Priming;
+        }
+
+        return new Trial(litres, unprimed, wanted, settled);
+    }
+
+    /// <summary>Sets a portion's priming to what its package will want once it has grown.</summary>
+    /// <returns>Whether it moved.</returns>
+    private static bool MovePriming(RunPlan plan, int row, Figures read, double primeTo, double grows)
+    {
+        int portion = plan.Packaged[row];
+        double packaged = read[portion, Figure.PackagedLitres];
+        if (primeTo <= 0 || !(packaged > 0) || !plan.Ferments[row].HasYeast)
+        {
+            return false;
+        }
+
+        double missing = primeTo - read[portion, Figure.CarbonationVolumes];
+        double sugar = missing * Carbonation.GramsPerLitreInOneVolume / 1000 * packaged / GasPerSugar(plan);
+        double priming = Math.Max(0, (plan.Packages[row].Priming + sugar) * grows);
+        if (Math.Abs(priming - plan.Packages[row].Priming) <= KilogramsClose)
+        {
+            return false;
+        }
+
+        plan.Packages[row].Priming = priming;
+        return true;
     }
 
     private static double GasPerSugar(RunPlan plan) =>
@@ -104,8 +152,17 @@ public static class LiquorPlanner
     private static double Litres(RunPlan plan, int row) => plan.Liquors[row] / Wort.WaterKilogramsPerLitre;
 
     private static string Binding(double packaged, double wished, double next, double most) =>
-        next <= 0 ? "even without this liquor more than the wish is packaged"
+        packaged <= 0 ? "nothing is left to package"
+        : next <= 0 ? "even without this liquor more than the wish is packaged"
         : next >= most ? $"even {MostPackages:0} times the package in liquor does not fill it"
-        : double.IsFinite(packaged) && packaged < wished ? "the plan did not settle; too much is lost on the way"
+        : double.IsNaN(packaged) ? "somewhere more leaves than there is: look at evaporation, boil time and volumes"
+        : packaged < wished ? "the plan did not settle; too much is lost on the way"
         : "the plan did not settle";
+
+    /// <summary>What a run of the search gave.</summary>
+    /// <param name="Litres">Packaged; not a number when somewhere more leaves than there is.</param>
+    /// <param name="Unprimed">The same without the priming that went in.</param>
+    /// <param name="PrimingWanted">Priming to go in next, kg.</param>
+    /// <param name="Settled">Whether that is the priming that went in.</param>
+    private readonly record struct Trial(double Litres, double Unprimed, double PrimingWanted, bool Settled);
 }

@@ -68,9 +68,12 @@ public static class Boil
     private static void SettleColour(ref Wort wort)
     {
         double litres = wort.Litres;
-        double units = WortColour.MaltColourUnits(wort[Component.MaltColour], litres);
-        double srm = units > 0 ? WortColour.SrmOfMaltColourUnits(units) : 0;
-        wort[Component.Colour] += WortColour.AbsorbanceOfSrm(srm) * litres;
+        if (wort[Component.MaltColour] > 0 && litres > 0)
+        {
+            double units = WortColour.MaltColourUnits(wort[Component.MaltColour], litres);
+            wort[Component.Colour] += WortColour.AbsorbanceOfSrm(WortColour.SrmOfMaltColourUnits(units)) * litres;
+        }
+
         wort[Component.MaltColour] = 0;
     }
 }

@@ -11,8 +11,11 @@ namespace Gylebook.Forecast.Stages;
 /// <param name="ResidualGas">Place of the volumes of carbon dioxide that stay in solution.</param>
 public readonly record struct FermentStep(int Maltose, int Maltotriose, int Dextrin, int ResidualGas)
 {
+    /// <summary>Whether anything ferments at all.</summary>
+    public bool HasYeast => Maltose >= 0;
+
     /// <summary>Share of a sugar that this yeast takes.</summary>
-    public double ShareOf(Component sugar, ReadOnlySpan<double> draw) => Maltose < 0 ? 0 : sugar switch
+    public double ShareOf(Component sugar, ReadOnlySpan<double> draw) => !HasYeast ? 0 : sugar switch
     {
         Component.Maltose => draw[Maltose],
         Component.Maltotriose => draw[Maltotriose],
@@ -24,27 +27,33 @@ public readonly record struct FermentStep(int Maltose, int Maltotriose, int Dext
 /// <summary>Balling's fermentation, sugar by sugar.</summary>
 /// <remarks>
 /// The yeast takes its share of each sugar as it is offered, at pitching and at each addition; what it refuses is set
-/// aside once as unused sugar, so that fermenting again changes nothing.
+/// aside once as unused sugar, so that fermenting again changes nothing. A sugar it cannot take at all it does not touch:
+/// another yeast still may.
 /// </remarks>
 public static class Ferment
 {
+    /// <summary>Less gas than this share of what stays is the rounding of an earlier venting.</summary>
+    private const double Rounding = 1e-12;
+
     /// <summary>Ferments what is there.</summary>
     public static void Out(ref Wort wort, in FermentStep yeast, Reactions reactions, ReadOnlySpan<double> draw)
     {
-        for (int i = 0; i < reactions.Fermentation.Length; i++)
+        foreach (Reaction row in reactions.Fermentation)
         {
-            Component sugar = reactions.Fermentation[i].Reactant;
-            double offered = wort[sugar];
-            double share = yeast.ShareOf(sugar, draw);
-            if (offered == 0 || share == 0)
+            double taken = wort[row.Reactant] * yeast.ShareOf(row.Reactant, draw);
+            if (taken != 0)
             {
-                continue;
+                row.Run(ref wort, taken);
             }
+        }
 
-            reactions.Fermentation[i].Run(ref wort, share * offered);
-            if (share < 1)
+        // All that is left of a sugar, so that nothing of it remains, not even by rounding.
+        foreach (Reaction row in reactions.Refusal)
+        {
+            double left = wort[row.Reactant];
+            if (left != 0 && yeast.ShareOf(row.Reactant, draw) > 0)
             {
-                reactions.Refusal[i].Run(ref wort, (1 - share) * offered);
+                row.Run(ref wort, left);
             }
         }
     }
@@ -55,7 +64,7 @@ public static class Ferment
     {
         double holds = draw[yeast.ResidualGas] * Carbonation.GramsPerLitreInOneVolume / 1000 * wort.Litres;
         double leaves = wort[Component.CarbonDioxide] - holds;
-        if (leaves > 0)
+        if (leaves > Rounding * holds)
         {
             Parting.Leave(ref wort, Stage.Ferment, portion, Loss.Gas, Component.CarbonDioxide, leaves, ref log);
         }

@@ -57,6 +57,9 @@ public enum Component
     /// <summary>Malic acid.</summary>
     MalicAcid,
 
+    /// <summary>Tartaric acid.</summary>
+    TartaricAcid,
+
     /// <summary>Phosphoric acid.</summary>
     PhosphoricAcid,
 

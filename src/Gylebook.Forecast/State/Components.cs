@@ -48,6 +48,7 @@ public static class Components
         new(Component.AceticAcid, "acetic acid", "kg", Phase.Liquid, true, 0.86),
         new(Component.CitricAcid, "citric acid", "kg", Phase.Liquid, true, 0.59),
         new(Component.MalicAcid, "malic acid", "kg", Phase.Liquid, true, 0.62),
+        new(Component.TartaricAcid, "tartaric acid", "kg", Phase.Liquid, true, 0.55),
         new(Component.PhosphoricAcid, "phosphoric acid", "kg", Phase.Liquid, true, 0.49),
         new(Component.Ethanol, "ethanol", "kg", Phase.Liquid, false, 0),
         new(Component.CarbonDioxide, "carbon dioxide", "kg", Phase.Liquid, false, 0),

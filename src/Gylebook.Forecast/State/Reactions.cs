@@ -46,13 +46,16 @@ public sealed record Reactions(
         new(Component.CoagulableProtein, [new(Component.CoagulableProtein, -1), new(Component.Break, 1)]),
         [.. Fermentable.Select(Ferment)],
         [.. Fermentable.Select(Condition)],
-        [.. Fermentable.Select(Refuse)]);
+        [.. Refusable.Select(Refuse)]);
 
     /// <summary>Sugars a yeast may take, in the order of the fermentation tables.</summary>
     public static IReadOnlyList<Component> Fermentable =>
     [
         Component.Sucrose, Component.Glucose, Component.Fructose, Component.Maltose, Component.Maltotriose, Component.Dextrin,
     ];
+
+    /// <summary>Sugars of which a yeast may leave a part; the others it always takes whole.</summary>
+    public static IReadOnlyList<Component> Refusable => [Component.Maltose, Component.Maltotriose, Component.Dextrin];
 
     private static Reaction Hydrolysis(Component product)
     {
@@ -63,26 +66,37 @@ public sealed record Reactions(
     private static Reaction Ferment(Component sugar)
     {
         double maltose = HydrationOf(Component.Maltose) / HydrationOf(sugar);
-        return new(sugar,
-        [
-            new(sugar, -1),
+        return Row(
+            sugar,
             new(Component.Water, 1 - maltose),
             new(Component.Ethanol, maltose * Balling.AlcoholYield),
             new(Component.CarbonDioxide, maltose * Balling.CarbonDioxideYield),
-            new(Component.Yeast, maltose * Balling.YeastYield),
-        ]);
+            new(Component.Yeast, maltose * Balling.YeastYield));
     }
 
     private static Reaction Condition(Component sugar)
     {
         double hexose = HydrationOf(Component.Glucose) / HydrationOf(sugar);
-        return new(sugar,
-        [
-            new(sugar, -1),
+        return Row(
+            sugar,
             new(Component.Water, 1 - hexose),
             new(Component.Ethanol, hexose * 2 * EthanolMolar / Hexose),
-            new(Component.CarbonDioxide, hexose * 2 * CarbonDioxideMolar / Hexose),
-        ]);
+            new(Component.CarbonDioxide, hexose * 2 * CarbonDioxideMolar / Hexose));
+    }
+
+    /// <summary>One kilogram used up, and what becomes of it; what comes to nothing has no entry.</summary>
+    private static Reaction Row(Component used, params ReadOnlySpan<ReactionTerm> made)
+    {
+        List<ReactionTerm> terms = [new(used, -1)];
+        foreach (ReactionTerm term in made)
+        {
+            if (term.PerKilogram != 0)
+            {
+                terms.Add(term);
+            }
+        }
+
+        return new(used, [.. terms]);
     }
 
     private static Reaction Refuse(Component sugar) =>

@@ -8,9 +8,17 @@ namespace Gylebook.Recipes.Checks;
 internal static class AmountCheck
 {
     private const double MostExtractGiving = 2;
+    private const int MostLines = 500;
 
     internal static void Check(Recipe recipe, FindingList findings)
     {
+        if (recipe.Ingredients.Count > MostLines)
+        {
+            findings.Error(
+                "ingredients.many", "ingredients", $"{recipe.Ingredients.Count} lines; must be at most {MostLines}: nobody weighs out more",
+                $"{recipe.Ingredients.Count}", $"{MostLines}");
+        }
+
         var litres = recipe.Package.Volume.Value.Litres;
         for (var i = 0; i < recipe.Ingredients.Count; i++)
         {

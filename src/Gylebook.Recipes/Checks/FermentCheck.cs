@@ -6,9 +6,8 @@ namespace Gylebook.Recipes.Checks;
 /// <summary>Fermentation: how warm, how long, and whether there is yeast.</summary>
 internal static class FermentCheck
 {
-    private const double Coldest = -2;
-    private const double Warmest = 45;
     private const double MostDays = 400;
+    private static readonly RestCheck Rests = new("ferment.temperature", -2, 45, "below, beer freezes; above, yeast dies");
 
     internal static void Check(Recipe recipe, FindingList findings)
     {
@@ -17,18 +16,7 @@ internal static class FermentCheck
             findings.Error("ferment.none", "ferment", "no fermentation; write at least one temperature and time", "0 rests", "1 rest");
         }
 
-        for (var i = 0; i < recipe.Ferment.Count; i++)
-        {
-            var temperature = recipe.Ferment[i].Temperature;
-            if (temperature.Value.Celsius is < Coldest or > Warmest)
-            {
-                findings.Error(
-                    "ferment.temperature", $"ferment[{i}].temperature",
-                    $"{temperature}; must be {Coldest} °C to {Warmest} °C: below, beer freezes; above, yeast dies",
-                    temperature.Text, $"{Coldest} °C to {Warmest} °C");
-            }
-        }
-
+        Rests.Check(recipe.Ferment, "ferment", findings);
         var days = Days(recipe);
         if (days > MostDays)
         {

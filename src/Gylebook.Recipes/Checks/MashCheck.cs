@@ -5,10 +5,10 @@ namespace Gylebook.Recipes.Checks;
 /// <summary>Whether grain and mash belong together, and whether the mash could work.</summary>
 internal static class MashCheck
 {
-    private const double Coolest = 30;
-    private const double Hottest = 85;
     private const double Boiling = 100;
     private const double HarshRinse = 80;
+    private static readonly RestCheck UsefulRests =
+        new("mash.rest", 30, 85, "below, starch stays shut; above, the enzymes are gone at once");
 
     internal static void Check(Recipe recipe, FindingList findings)
     {
@@ -41,17 +41,7 @@ internal static class MashCheck
             findings.Error("mash.rests", "mash.rests", "no rests; a mash needs at least one, its first sets the strike temperature", "0 rests", "1 rest");
         }
 
-        for (var i = 0; i < mash.Rests.Count; i++)
-        {
-            var temperature = mash.Rests[i].Temperature;
-            if (temperature.Value.Celsius is < Coolest or > Hottest)
-            {
-                findings.Error(
-                    "mash.rest", $"mash.rests[{i}].temperature",
-                    $"{temperature}; must be {Coolest} °C to {Hottest} °C: below, starch stays shut; above, the enzymes are gone at once",
-                    temperature.Text, $"{Coolest} °C to {Hottest} °C");
-            }
-        }
+        UsefulRests.Check(mash.Rests, "mash.rests", findings);
     }
 
     private static void Sparge(MashPlan mash, FindingList findings)

@@ -9,6 +9,8 @@ internal static class PortionCheck
     // Shares are typed as decimal percents; adding them up in doubles is off by no more than this.
     private const double Rounding = 1e-9;
 
+    private const int MostPortions = 24;
+
     internal static void Check(Recipe recipe, FindingList findings)
     {
         Shares(recipe.Portions, findings);
@@ -23,6 +25,13 @@ internal static class PortionCheck
         if (portions.Count == 0)
         {
             return;
+        }
+
+        if (portions.Count > MostPortions)
+        {
+            findings.Error(
+                "portions.many", "portions", $"{portions.Count} portions; must be at most {MostPortions}, or it is no longer one brew",
+                $"{portions.Count}", $"{MostPortions}");
         }
 
         var sum = portions.Sum(portion => portion.Share.Value.Ratio);

@@ -43,8 +43,7 @@ internal static class Spelling
 
     /// <summary>How far a name is from what was asked: 0 is the same, 1 has nothing in common.</summary>
     /// <remarks>
-    /// The least number of letters to add, drop, change or swap (optimal string alignment), over the longer length. A name that has
-    /// all the words that were asked for comes before any misspelling.
+    /// The edit distance over the longer length. A name that has all the words that were asked for comes before any misspelling.
     /// </remarks>
     public static double Away(string asked, string name)
     {
@@ -53,7 +52,7 @@ internal static class Spelling
         {
             return 0.001 * words.Length;
         }
-        return Edits(asked, name) / (double)Math.Max(1, Math.Max(asked.Length, name.Length));
+        return NearestWord.Distance(asked, name) / Math.Max(1, Math.Max(asked.Length, name.Length));
     }
 
     private static string Singular(string word) => word switch
@@ -62,27 +61,4 @@ internal static class Spelling
         _ when word.Length > 3 && word[^1] == 's' && word[^2] != 's' => word[..^1],
         _ => word,
     };
-
-    private static int Edits(string from, string to)
-    {
-        var cost = new int[from.Length + 1, to.Length + 1];
-        for (var i = 0; i <= from.Length; i++)
-        {
-            for (var j = 0; j <= to.Length; j++)
-            {
-                if (i == 0 || j == 0)
-                {
-                    cost[i, j] = i + j;
-                    continue;
-                }
-                var change = cost[i - 1, j - 1] + (from[i - 1] == to[j - 1] ? 0 : 1);
-                cost[i, j] = Math.Min(change, 1 + Math.Min(cost[i - 1, j], cost[i, j - 1]));
-                if (i > 1 && j > 1 && from[i - 1] == to[j - 2] && from[i - 2] == to[j - 1])
-                {
-                    cost[i, j] = Math.Min(cost[i, j], cost[i - 2, j - 2] + 1);
-                }
-            }
-        }
-        return cost[from.Length, to.Length];
-    }
 }

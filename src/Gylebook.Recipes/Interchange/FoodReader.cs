@@ -81,7 +81,7 @@ internal static class FoodReader
             return null;
         }
 
-        return LessThan(cursor) is { } bound && QuantityText.TryParse<Mass>(bound, out var most, out _)
+        return LessThan(cursor) is { } bound && UnitTable.TryParse<Mass>(bound, out var most, out _)
             ? PrintedMass.LessThan(most.Value, cursor.Element.GetString()!)
             : cursor.Quantity<Mass>() is { } amount ? PrintedMass.Of(amount) : null;
     }

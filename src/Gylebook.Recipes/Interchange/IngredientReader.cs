@@ -69,9 +69,9 @@ internal static class IngredientReader
             return new Amount(at.Quantity<Mass>(), null);
         }
 
-        return QuantityText.TryParse<VolumeAt20C>(at.Element.GetString()!, out var volume, out _)
+        return UnitTable.TryParse<VolumeAt20C>(at.Element.GetString()!, out var volume, out _)
             ? new Amount(null, volume)
-            : new Amount(QuantityText.LooksLike<VolumeAt20C>(at.Element.GetString()!) ? Refused(at) : at.Quantity<Mass>(), null);
+            : new Amount(UnitTable.LooksLike<VolumeAt20C>(at.Element.GetString()!) ? Refused(at) : at.Quantity<Mass>(), null);
     }
 
     /// <summary>Litres, but not a volume there can be: told of as litres.</summary>

@@ -103,4 +103,33 @@ public sealed class RecipeFileTests
         recipe => Assert.DoesNotContain(RecipeCheck.Findings(recipe), finding => finding.Severity == Severity.Error),
         iter: 500,
         seed: "0N0XIzNsQ0O2");
+
+    // International pound 0.45359237 kg, US gallon 3.785411784 L, imperial pint 1/8 of 4.54609 L: exact by definition.
+    [Theory]
+    [InlineData("10 lb", 4.5359237)]
+    [InlineData("8 oz", 0.226796185)]
+    public void Pounds_and_ounces_are_weights(string amount, double kilograms)
+    {
+        var text = Samples.Text("samples", "recipes", "plain-bitter.json").Replace("\"45 g\"", $"\"{amount}\"", StringComparison.Ordinal);
+        Assert.Equal(kilograms, RecipeFile.Read(text).Value!.Ingredients[2].Amount.Mass!.Value.Value.Kilograms, 1e-12);
+    }
+
+    [Theory]
+    [InlineData("5 US gal", 18.92705892)]
+    [InlineData("5 imp gal", 22.73045)]
+    [InlineData("36 imp pt", 20.457405)]
+    public void Gallons_and_pints_are_volumes(string volume, double litres)
+    {
+        var text = Samples.Text("samples", "recipes", "plain-bitter.json").Replace("\"20 L\"", $"\"{volume}\"", StringComparison.Ordinal);
+        Assert.Equal(litres, RecipeFile.Read(text).Value!.Package.Volume.Value.Litres, 1e-12);
+        Assert.Equal(text, RecipeFile.Write(RecipeFile.Read(text).Value!));
+    }
+
+    [Fact]
+    public void A_gallon_of_no_country_is_refused_with_both()
+    {
+        var text = Samples.Text("samples", "recipes", "plain-bitter.json").Replace("\"20 L\"", "\"5 gal\"", StringComparison.Ordinal);
+        var finding = Assert.Single(RecipeFile.Read(text).Findings);
+        Assert.Contains("5 US gal or 5 imp gal", finding.Message, StringComparison.Ordinal);
+    }
 }

@@ -64,7 +64,7 @@ internal readonly record struct JsonCursor(JsonElement Element, string Path, Fin
         if (Element.ValueKind == JsonValueKind.Number)
         {
             var bare = FindingList.Shorten(Element.GetRawText());
-            Findings.Error("quantity.bare", Path, $"{bare} has no unit; write it as text with one, such as \"{QuantityText.Example<T>()}\"", bare);
+            Findings.Error("quantity.bare", Path, $"{bare} has no unit; write it as text with one, such as \"1 {UnitTable.UnitsOf<T>()[0]}\"", bare);
             return null;
         }
 
@@ -73,12 +73,12 @@ internal readonly record struct JsonCursor(JsonElement Element, string Path, Fin
             return null;
         }
 
-        if (QuantityText.TryParse<T>(text, out var entered, out var problem))
+        if (UnitTable.TryParse<T>(text, out var entered, out var problem))
         {
             return entered;
         }
 
-        Findings.Error("quantity.wrong", Path, problem, text, QuantityText.Limit<T>());
+        Findings.Error("quantity.wrong", Path, problem.TrimEnd('.'), text, UnitTable.RangeOf<T>());
         return null;
     }
 

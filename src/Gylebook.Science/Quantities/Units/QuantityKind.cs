@@ -65,6 +65,19 @@ public sealed class QuantityKind
     /// <summary>All units, as they stand in messages: "kg, g, mg".</summary>
     internal string UnitList => string.Join(", ", Units.Select(unit => unit.Symbol).Where(symbol => symbol != "1"));
 
+    /// <summary>The values one of the quantities can have: "0 kg to 1000000 kg"; a bare ratio is told in the kind's usual unit.</summary>
+    internal string RangeOf(QuantityLimits limits)
+    {
+        Unit own = WithSymbol(limits.Unit);
+        Unit told = own.Symbol == "1" ? Units[0] : own;
+        return $"{In(told, own, limits.Low)} to {In(told, own, limits.High)}";
+    }
+
+    private static string In(Unit told, Unit own, double value) =>
+        own.Scale.TryToBase(value, out double inBase) && told.Scale.TryFromBase(inBase, out double number)
+            ? UnitTable.WithSymbol(told == own ? value : number, told, significantDigits: 15)
+            : UnitTable.WithSymbol(value, own, significantDigits: 15);
+
     private static bool CouldBeMega(string typed, Unit found) =>
         typed[0] == 'M'
         && found.Symbol.Length > 1

@@ -76,7 +76,7 @@ public static class UnitConversion
         }
 
         return Outside(kind, inBase) is { } limits
-            ? $"{reading.Text}: {kind.Noun} is from {limits.Format(limits.Low)} to {limits.Format(limits.High)}."
+            ? $"{reading.Text}: {kind.Noun} is from {kind.RangeOf(limits)}."
             : "";
     }
 

@@ -34,6 +34,16 @@ public static class UnitTable
     public static IReadOnlyList<Unit> UnitsOf<T>()
         where T : struct, IQuantity<T> => Of<T>.Kind.Units;
 
+    /// <summary>The values a quantity can have, in words: "0 kg to 1000000 kg", "0 % to 100 %".</summary>
+    public static string RangeOf<T>()
+        where T : struct, IQuantity<T> => Of<T>.Kind.RangeOf(T.Limits);
+
+    /// <summary>Whether a text ends with a unit of that quantity, whatever its number: "-2 L" is meant as a volume.</summary>
+    public static bool LooksLike<T>(string text)
+        where T : struct, IQuantity<T> =>
+        NumberWithUnit.TryCut(text, out NumberWithUnit parts, out _)
+        && (Of<T>.Kind.Find(parts.UnitText) ?? (object?)Of<T>.Kind.FindAmbiguous(parts.UnitText)) is not null;
+
     /// <summary>Reads what somebody typed.</summary>
     /// <param name="text">The text: "4.2 kg", "1.068", "66 °C".</param>
     /// <param name="entered">The quantity, and the text as it was typed.</param>
@@ -59,7 +69,7 @@ public static class UnitTable
 
         if (!T.Limits.Allow(own))
         {
-            problem = $"{reading.Text}: {kind.Noun} is from {T.Limits.Format(T.Limits.Low)} to {T.Limits.Format(T.Limits.High)}.";
+            problem = $"{reading.Text}: {kind.Noun} is from {kind.RangeOf(T.Limits)}.";
             return false;
         }
 

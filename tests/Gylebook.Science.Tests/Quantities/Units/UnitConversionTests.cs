@@ -15,7 +15,9 @@ public sealed class UnitConversionTests
     [InlineData("1 atm", "psi", "14.6959 psi")]
     [InlineData("1 atm", "kPa", "101.325 kPa")]
     [InlineData("12 P", "Brix", "12 Brix")]
-    [InlineData("1.05", "P", "12.3876 °P")]
+    // ASBC Methods of Analysis, Table 1: 10 °P is 1.04003, 20 °P 1.08297.
+    [InlineData("10 P", "SG", "1.04003 SG")]
+    [InlineData("20 P", "SG", "1.08297 SG")]
     [InlineData("12.7 SRM", "EBC", "25 EBC")]
     [InlineData("2 vol", "g/L", "3.927 g/L")]
     [InlineData("1 dH", "mg/L CaCO3", "17.848 mg/L CaCO3")]

@@ -1,0 +1,66 @@
+using Gylebook.Science.Quantities;
+using Gylebook.Science.Water;
+
+namespace Gylebook.Science.Mashing;
+
+/// <summary>What one meter reading says about a grist.</summary>
+/// <remarks>
+/// <para>Symbols: for each buffer the literature allows, the one shift of distilled-water pH that makes the model
+/// read what the meter read.</para>
+/// <para>Source: our choice. One number cannot tell buffer from distilled-water pH, so both ends of the buffer are
+/// kept, each with its shift: the mash measured has no width left, and a correction of it has only the width of the
+/// step from there.</para>
+/// <para>Accuracy: that of the meter comes on top; a hand-held meter is good for 0.05 (common practice, no source).</para>
+/// </remarks>
+/// <param name="Likely">The buffer as stated, with its shift.</param>
+/// <param name="SoftestGrist">The smallest buffer in print, with its shift.</param>
+/// <param name="StiffestGrist">The largest, with its shift.</param>
+public readonly record struct MashPhReading(MashPhGuess Likely, MashPhGuess SoftestGrist, MashPhGuess StiffestGrist)
+{
+    /// <summary>A shift beyond this is no malt's spread: look at the meter, the liquor and the weights.</summary>
+    public const double LargestLikelyOffset = 0.3;
+
+    private static readonly QuantityLimits Meter = new("Measured mash pH", "", 3.5, 8);
+
+    /// <summary>What a reading of this mash says.</summary>
+    /// <param name="mix">The mash as it was made.</param>
+    /// <param name="ph">What the meter read.</param>
+    /// <param name="sample">Temperature of the sample when it was read.</param>
+    /// <exception cref="ArgumentOutOfRangeException">No mash has that pH.</exception>
+    public static MashPhReading Of(MashPhMix mix, double ph, Temperature sample)
+    {
+        double room = Meter.Check(MashPhTemperature.ToRoom(ph, sample));
+        double buffer = MashPh.Checked(mix).GristBuffer;
+        return new MashPhReading(
+            Guess(mix, room, 1),
+            Guess(mix, room, MashPhBand.SmallestBuffer / buffer),
+            Guess(mix, room, MashPhBand.LargestBuffer / buffer));
+    }
+
+    /// <summary>What is doubtful about it, or an empty list.</summary>
+    public IReadOnlyList<WaterDiagnosis> Diagnose() => Math.Abs(Likely.Offset) <= LargestLikelyOffset
+        ? []
+        : [new("mashPh.readingFarOff",
+            "The reading lies further from the forecast than malts differ: check meter, liquor and weights.",
+            Likely.Offset, LargestLikelyOffset, "pH")];
+
+    // The acid lacking at the reading rises with the shift, so the shift is found by halving.
+    private static MashPhGuess Guess(MashPhMix mix, double ph, double factor)
+    {
+        double low = -6, high = 6;
+        for (int halving = 0; halving < 60; halving++)
+        {
+            double middle = (low + high) / 2;
+            if (MashPh.Lacking(mix, ph, factor, middle) < 0)
+            {
+                low = middle;
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        return new MashPhGuess(factor, (low + high) / 2);
+    }
+}

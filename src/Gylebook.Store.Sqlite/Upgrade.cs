@@ -1,0 +1,69 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+
+namespace Gylebook.Store.Sqlite;
+
+/// <summary>Makes a new book, or brings an older one up to date.</summary>
+internal static class Upgrade
+{
+    public static async Task RunAsync(string file, TimeSpan patience, CancellationToken cancellation)
+    {
+        if (Pending(file) is null)
+        {
+            return;
+        }
+
+        MakeFolder(file);
+
+        // Another process may do the work while we wait for the room; then we need not have it alone.
+        await using FileStream? alone = await Presence.AloneAsync(file, () => Pending(file) is not null, patience, cancellation);
+        if (alone is null || Pending(file) is not { } last)
+        {
+            return;
+        }
+
+        if (BookFile.Applied(file).Count > 0)
+        {
+            BookFile.Copy(file, $"{file}.before-{last}", overwrite: true);
+        }
+
+        await MigrateAsync(file, patience, cancellation);
+    }
+
+    /// <summary>The last migration the file still wants; null when it is up to date.</summary>
+    private static string? Pending(string file) => BookFile.Known.Except(BookFile.Applied(file)).LastOrDefault();
+
+    private static async Task MigrateAsync(string file, TimeSpan patience, CancellationToken cancellation)
+    {
+        DbContextOptions<BookContext> options = SqliteBook.Options(file, patience, SqliteOpenMode.ReadWriteCreate);
+        try
+        {
+            await using var context = new BookContext(options);
+
+            // We are alone here, so a migration lock in the file is one that a killed process left behind;
+            // EF Core would wait for it for ever.
+            await context.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS __EFMigrationsLock", cancellation);
+            await context.Database.MigrateAsync(cancellation);
+        }
+        catch (SqliteException fault) when (Trouble.Explain(fault, file) is { } advice)
+        {
+            throw advice;
+        }
+        finally
+        {
+            SqliteBook.Release(options);
+        }
+    }
+
+    private static void MakeFolder(string file)
+    {
+        try
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw Trouble.NoAccess(file, fault);
+        }
+    }
+}

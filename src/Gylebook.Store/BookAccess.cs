@@ -1,0 +1,66 @@
+using System.Data.Common;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
+
+namespace Gylebook.Store;
+
+/// <summary>One context per operation, and one place where a database's complaint becomes advice.</summary>
+/// <param name="contexts">Makes the contexts.</param>
+/// <param name="clock">The time, for what is stamped.</param>
+/// <param name="explain">Turns the provider's error into one that names the file, or null when it cannot.</param>
+public sealed class BookAccess(
+    IDbContextFactory<BookContext> contexts,
+    TimeProvider clock,
+    Func<DbException, BookUnavailableException?> explain)
+{
+    internal BookChanges Changes { get; } = new();
+
+    internal DateTimeOffset Now => clock.GetUtcNow();
+
+    internal async Task<T> ReadAsync<T>(Func<BookContext, Task<T>> work, CancellationToken cancellation)
+    {
+        try
+        {
+            await using BookContext context = await contexts.CreateDbContextAsync(cancellation);
+            context.ChangeTracker.QueryTrackingBehavior = QueryTrackingBehavior.NoTracking;
+            return await work(context);
+        }
+        catch (Exception fault) when (Explained(fault) is { } advice)
+        {
+            throw advice;
+        }
+    }
+
+    /// <summary>Does the work in one transaction that holds the pen from its start; commits when the work returns.</summary>
+    internal async Task<T> WriteAsync<T>(Func<BookContext, Task<T>> work, CancellationToken cancellation)
+    {
+        try
+        {
+            await using BookContext context = await contexts.CreateDbContextAsync(cancellation);
+            await using IDbContextTransaction transaction = await context.Database.BeginTransactionAsync(cancellation);
+            T result = await work(context);
+            await context.SaveChangesAsync(cancellation);
+
+            // Once the work is done it is kept: a reader who walks away now does not undo it.
+            await transaction.CommitAsync(CancellationToken.None);
+            return result;
+        }
+        catch (Exception fault) when (Explained(fault) is { } advice)
+        {
+            throw advice;
+        }
+    }
+
+    private BookUnavailableException? Explained(Exception fault)
+    {
+        for (Exception? cause = fault; cause is not null; cause = cause.InnerException)
+        {
+            if (cause is DbException database)
+            {
+                return explain(database);
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,136 @@
+using Gylebook.Store.Rows;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
+
+namespace Gylebook.Store;
+
+/// <summary>The rows of the book. One context per operation; pages and commands go through <see cref="Book"/>.</summary>
+public sealed class BookContext(DbContextOptions<BookContext> options) : DbContext(options)
+{
+    /// <summary>Rows that are written once: the database itself refuses to change or delete them.</summary>
+    public static IReadOnlyList<string> AppendOnlyTables { get; } =
+        ["edits", "versions", "plans", "readings", "actions"];
+
+    public DbSet<RecipeRow> Recipes => Set<RecipeRow>();
+
+    public DbSet<DraftRow> Drafts => Set<DraftRow>();
+
+    public DbSet<EditRow> Edits => Set<EditRow>();
+
+    public DbSet<VersionRow> Versions => Set<VersionRow>();
+
+    public DbSet<KitRow> Kits => Set<KitRow>();
+
+    public DbSet<FoodRow> Foods => Set<FoodRow>();
+
+    public DbSet<GyleRow> Gyles => Set<GyleRow>();
+
+    public DbSet<PlanRow> Plans => Set<PlanRow>();
+
+    public DbSet<PortionRow> Portions => Set<PortionRow>();
+
+    public DbSet<ReadingRow> Readings => Set<ReadingRow>();
+
+    public DbSet<ActionRow> Actions => Set<ActionRow>();
+
+    public DbSet<SettingRow> Settings => Set<SettingRow>();
+
+    /// <inheritdoc/>
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
+        configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
+
+    /// <inheritdoc/>
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        MapRecipes(modelBuilder);
+        MapSheets(modelBuilder);
+        MapGyles(modelBuilder);
+        SnakeCase.Apply(modelBuilder);
+    }
+
+    private static void MapRecipes(ModelBuilder model)
+    {
+        model.Entity<RecipeRow>(recipe =>
+        {
+            recipe.HasIndex(r => r.Name);
+            recipe.HasIndex(r => r.UpdatedTicks);
+            recipe.HasOne(r => r.Draft).WithOne().HasForeignKey<DraftRow>(d => d.RecipeId).OnDelete(DeleteBehavior.Restrict);
+            recipe.HasMany(r => r.Versions).WithOne().HasForeignKey(v => v.RecipeId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<DraftRow>(draft =>
+        {
+            draft.HasKey(d => d.RecipeId);
+            draft.Property(d => d.Revision).IsConcurrencyToken();
+            draft.HasOne<EditRow>().WithMany().HasForeignKey(d => d.EditId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<EditRow>(edit =>
+        {
+            edit.HasIndex(e => new { e.RecipeId, e.ParentId });
+            edit.HasOne<RecipeRow>().WithMany().HasForeignKey(e => e.RecipeId).OnDelete(DeleteBehavior.Restrict);
+            edit.HasOne<EditRow>().WithMany().HasForeignKey(e => e.ParentId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<VersionRow>(version =>
+        {
+            version.HasKey(v => new { v.RecipeId, v.Number });
+            version.Property(v => v.Reason).HasConversion<string>();
+        });
+    }
+
+    private static void MapSheets(ModelBuilder model)
+    {
+        MapSheet<KitRow>(model);
+        MapSheet<FoodRow>(model);
+        model.Entity<FoodRow>().HasIndex(f => f.FoodId);
+        model.Entity<SettingRow>().HasKey(s => s.Key);
+    }
+
+    private static void MapSheet<TRow>(ModelBuilder model)
+        where TRow : SheetRow
+    {
+        model.Entity<TRow>(sheet =>
+        {
+            sheet.HasIndex(s => s.Name);
+            sheet.HasIndex(s => s.UpdatedTicks);
+            sheet.Property(s => s.Revision).IsConcurrencyToken();
+        });
+    }
+
+    private static void MapGyles(ModelBuilder model)
+    {
+        model.Entity<GyleRow>(gyle =>
+        {
+            gyle.HasIndex(g => g.UpdatedTicks);
+            gyle.Property(g => g.Status).HasConversion<string>();
+            gyle.HasOne<RecipeRow>().WithMany().HasForeignKey(g => g.RecipeId).OnDelete(DeleteBehavior.Restrict);
+            gyle.HasOne<VersionRow>().WithMany().HasForeignKey(g => new { g.RecipeId, g.VersionNumber }).OnDelete(DeleteBehavior.Restrict);
+            gyle.HasOne<KitRow>().WithMany().HasForeignKey(g => g.KitId).OnDelete(DeleteBehavior.Restrict);
+            gyle.HasMany(g => g.Portions).WithOne().HasForeignKey(p => p.GyleId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<PlanRow>(plan =>
+        {
+            plan.HasKey(p => p.GyleId);
+            plan.HasOne<GyleRow>().WithOne().HasForeignKey<PlanRow>(p => p.GyleId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<PortionRow>().HasIndex(p => new { p.GyleId, p.Name }).IsUnique();
+        model.Entity<ReadingRow>(reading =>
+        {
+            reading.HasIndex(r => new { r.PortionId, r.AtTicks });
+            reading.HasIndex(r => r.EntryId).IsUnique().HasFilter("entry_id IS NOT NULL");
+            reading.HasIndex(r => r.ReplacesId).HasFilter("replaces_id IS NOT NULL");
+            reading.HasOne<PortionRow>().WithMany().HasForeignKey(r => r.PortionId).OnDelete(DeleteBehavior.Restrict);
+            reading.HasOne<ReadingRow>().WithMany().HasForeignKey(r => r.ReplacesId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<ActionRow>(action =>
+        {
+            action.HasIndex(a => new { a.PortionId, a.AtTicks });
+            action.HasIndex(a => a.EntryId).IsUnique().HasFilter("entry_id IS NOT NULL");
+            action.HasIndex(a => a.ReplacesId).HasFilter("replaces_id IS NOT NULL");
+            action.HasOne<PortionRow>().WithMany().HasForeignKey(a => a.PortionId).OnDelete(DeleteBehavior.Restrict);
+            action.HasOne<ActionRow>().WithMany().HasForeignKey(a => a.ReplacesId).OnDelete(DeleteBehavior.Restrict);
+        });
+    }
+
+    /// <summary>An instant as whole UTC ticks: sorts, compares and never meets a time zone.</summary>
+    private sealed class UtcTicks() : ValueConverter<DateTimeOffset, long>(
+        instant => instant.UtcTicks, ticks => new DateTimeOffset(ticks, TimeSpan.Zero));
+}

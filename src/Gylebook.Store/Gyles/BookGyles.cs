@@ -1,0 +1,197 @@
+using Gylebook.Gyles;
+using Gylebook.Store.Rows;
+using Microsoft.EntityFrameworkCore;
+
+namespace Gylebook.Store;
+
+/// <summary>One gyle in the book.</summary>
+/// <param name="Id">Which gyle.</param>
+/// <param name="Name">What the brewer calls it.</param>
+/// <param name="RecipeId">Of which recipe.</param>
+/// <param name="VersionNumber">Of which version; null until it starts.</param>
+/// <param name="KitId">On which kit; null for the built-in one.</param>
+/// <param name="Status">How far it has come.</param>
+/// <param name="Planned">For when it is planned; null when unsaid.</param>
+/// <param name="Started">When it started; null until then.</param>
+/// <param name="Updated">When it last changed.</param>
+/// <param name="IsDemo">Part of the demo.</param>
+/// <param name="Portions">Liquid by vessel; empty until it starts.</param>
+public sealed record GyleLine(
+    Guid Id,
+    string Name,
+    Guid RecipeId,
+    int? VersionNumber,
+    Guid? KitId,
+    GyleStatus Status,
+    DateTimeOffset? Planned,
+    DateTimeOffset? Started,
+    DateTimeOffset Updated,
+    bool IsDemo,
+    IReadOnlyList<GylePortion> Portions);
+
+/// <summary>Liquid of a gyle in one vessel.</summary>
+/// <param name="Id">Which portion.</param>
+/// <param name="Name">What the brewer calls it: <c>on fruit</c>.</param>
+/// <param name="Share">Share of the gyle, 0 to 1.</param>
+/// <param name="FromStage">The stage after which it stands on its own; null for the whole gyle.</param>
+public sealed record GylePortion(long Id, string Name, double Share, string? FromStage);
+
+/// <summary>The gyles of the book.</summary>
+public sealed class BookGyles
+{
+    /// <summary>Name of the portion that every gyle starts with.</summary>
+    public const string Whole = "whole";
+
+    private readonly BookAccess _access;
+
+    internal BookGyles(BookAccess access) => _access = access;
+
+    /// <summary>The gyles of the book, the one last touched first.</summary>
+    public Task<List<GyleLine>> ListAsync(CancellationToken cancellation = default) =>
+        LinesAsync(gyles => gyles.Where(g => g.DeletedTicks == null).OrderByDescending(g => g.UpdatedTicks), cancellation);
+
+    /// <summary>One gyle; null when there is none.</summary>
+    public async Task<GyleLine?> FindAsync(Guid gyleId, CancellationToken cancellation = default) =>
+        (await LinesAsync(gyles => gyles.Where(g => g.Id == gyleId), cancellation)).SingleOrDefault();
+
+    /// <summary>Means to brew a recipe. Nothing is frozen yet.</summary>
+    public async Task<Guid> PlanAsync(
+        Guid recipeId,
+        string name,
+        Guid? kitId = null,
+        DateTimeOffset? planned = null,
+        bool isDemo = false,
+        CancellationToken cancellation = default)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        DateTimeOffset now = _access.Now;
+        var gyle = new GyleRow
+        {
+            Id = Guid.CreateVersion7(now),
+            Name = name.Trim(),
+            RecipeId = recipeId,
+            KitId = kitId,
+            Status = GyleStatus.Planned,
+            PlannedTicks = planned,
+            UpdatedTicks = now,
+            IsDemo = isDemo,
+        };
+        await _access.WriteAsync(context => Task.FromResult(context.Gyles.Add(gyle)), cancellation);
+        Tell(gyle.Id);
+        return gyle.Id;
+    }
+
+    /// <summary>Starts a planned gyle: cuts the version, freezes the plan, pours the first portion. All of it, or nothing.</summary>
+    /// <param name="gyleId">Which gyle.</param>
+    /// <param name="freeze">Writes the plan document for the version that was cut; the book is held meanwhile.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    public async Task<RecipeVersion> StartAsync(
+        Guid gyleId, Func<RecipeVersion, string> freeze, CancellationToken cancellation = default)
+    {
+        RecipeVersion version = await _access.WriteAsync(
+            async context =>
+            {
+                GyleRow gyle = await RowAsync(context, gyleId, cancellation);
+                if (gyle.Status != GyleStatus.Planned)
+                {
+                    throw new ArgumentOutOfRangeException(nameof(gyleId), gyleId, "The gyle has started already.");
+                }
+
+                RecipeRow recipe = await BookVersions.RecipeAsync(context, gyle.RecipeId, cancellation);
+                RecipeVersion cut = BookVersions.Cut(recipe, CutReason.Gyle, gyle.Name, _access.Now);
+                string document = freeze(cut);
+                DocumentText.Check(document, DocumentText.Plan);
+                context.Plans.Add(new PlanRow { GyleId = gyleId, Document = document, FrozenTicks = _access.Now });
+                context.Portions.Add(Portion(gyleId, Whole, 1, null));
+                gyle.VersionNumber = cut.Number;
+                gyle.Status = GyleStatus.Brewing;
+                gyle.StartedTicks = gyle.UpdatedTicks = _access.Now;
+                return cut;
+            },
+            cancellation);
+        _access.Changes.Tell(new BookChange(BookNoun.Recipe, version.RecipeId, 0, null));
+        Tell(gyleId);
+        return version;
+    }
+
+    /// <summary>Divides off a portion: from now on it has readings and actions of its own.</summary>
+    public async Task<long> DivideAsync(
+        Guid gyleId, string name, double share, string fromStage, CancellationToken cancellation = default)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(share);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(share, 1);
+        PortionRow portion = Portion(gyleId, name.Trim(), share, fromStage);
+        await _access.WriteAsync(context => Task.FromResult(context.Portions.Add(portion)), cancellation);
+        Tell(gyleId);
+        return portion.Id;
+    }
+
+    /// <summary>The plan as it was frozen; null until the gyle starts.</summary>
+    public Task<string?> PlanDocumentAsync(Guid gyleId, CancellationToken cancellation = default) =>
+        _access.ReadAsync(
+            context => context.Plans.Where(p => p.GyleId == gyleId).Select(p => p.Document).SingleOrDefaultAsync(cancellation),
+            cancellation);
+
+    /// <summary>Moves a gyle on.</summary>
+    public Task SetStatusAsync(Guid gyleId, GyleStatus status, CancellationToken cancellation = default) =>
+        ChangeAsync(gyleId, gyle => gyle.Status = status, cancellation);
+
+    /// <summary>Puts a gyle into the bin, with its plan and readings; it can come back.</summary>
+    public Task DeleteAsync(Guid gyleId, CancellationToken cancellation = default) =>
+        ChangeAsync(gyleId, gyle => gyle.DeletedTicks = _access.Now, cancellation);
+
+    /// <summary>Takes a gyle out of the bin.</summary>
+    public Task RestoreAsync(Guid gyleId, CancellationToken cancellation = default) =>
+        ChangeAsync(gyleId, gyle => gyle.DeletedTicks = null, cancellation);
+
+    private async Task ChangeAsync(Guid gyleId, Action<GyleRow> change, CancellationToken cancellation)
+    {
+        await _access.WriteAsync(
+            async context =>
+            {
+                GyleRow gyle = await RowAsync(context, gyleId, cancellation);
+                change(gyle);
+                gyle.UpdatedTicks = _access.Now;
+                return true;
+            },
+            cancellation);
+        Tell(gyleId);
+    }
+
+    private void Tell(Guid gyleId) => _access.Changes.Tell(new BookChange(BookNoun.Gyle, gyleId, 0, null));
+
+    private static PortionRow Portion(Guid gyleId, string name, double share, string? fromStage) => new()
+    {
+        GyleId = gyleId,
+        Name = name,
+        Share = share,
+        FromStage = fromStage,
+    };
+
+    private static async Task<GyleRow> RowAsync(BookContext context, Guid gyleId, CancellationToken cancellation) =>
+        await context.Gyles.SingleOrDefaultAsync(g => g.Id == gyleId, cancellation)
+        ?? throw new ArgumentOutOfRangeException(nameof(gyleId), gyleId, "No such gyle in the book.");
+
+    private Task<List<GyleLine>> LinesAsync(
+        Func<IQueryable<GyleRow>, IQueryable<GyleRow>> choose, CancellationToken cancellation) =>
+        _access.ReadAsync(
+            context => choose(context.Gyles)
+                .Select(g => new GyleLine(
+                    g.Id,
+                    g.Name,
+                    g.RecipeId,
+                    g.VersionNumber,
+                    g.KitId,
+                    g.Status,
+                    g.PlannedTicks,
+                    g.StartedTicks,
+                    g.UpdatedTicks,
+                    g.IsDemo,
+                    g.Portions
+                        .OrderBy(p => p.Id)
+                        .Select(p => new GylePortion(p.Id, p.Name, p.Share, p.FromStage))
+                        .ToList()))
+                .ToListAsync(cancellation),
+            cancellation);
+}

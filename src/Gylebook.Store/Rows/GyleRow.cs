@@ -1,0 +1,117 @@
+using Gylebook.Gyles;
+
+namespace Gylebook.Store.Rows;
+
+/// <summary>One brewing of one recipe version on one kit.</summary>
+public sealed class GyleRow
+{
+    public Guid Id { get; set; }
+
+    public required string Name { get; set; }
+
+    public Guid RecipeId { get; set; }
+
+    /// <summary>Set when the gyle starts, and not before.</summary>
+    public int? VersionNumber { get; set; }
+
+    public Guid? KitId { get; set; }
+
+    public GyleStatus Status { get; set; }
+
+    public DateTimeOffset? PlannedTicks { get; set; }
+
+    public DateTimeOffset? StartedTicks { get; set; }
+
+    public DateTimeOffset UpdatedTicks { get; set; }
+
+    public DateTimeOffset? DeletedTicks { get; set; }
+
+    public bool IsDemo { get; set; }
+
+    public List<PortionRow> Portions { get; } = [];
+}
+
+/// <summary>The plan as it was frozen when the gyle started: shown ever after, never recomputed.</summary>
+public sealed class PlanRow
+{
+    public Guid GyleId { get; set; }
+
+    public required string Document { get; set; }
+
+    public DateTimeOffset FrozenTicks { get; set; }
+}
+
+/// <summary>Liquid in one vessel. A gyle that is never divided has one portion.</summary>
+public sealed class PortionRow
+{
+    /// <summary>A number, not a Guid: millions of readings carry it, in the row and in the index.</summary>
+    public long Id { get; set; }
+
+    public Guid GyleId { get; set; }
+
+    public required string Name { get; set; }
+
+    /// <summary>Share of the gyle, 0 to 1.</summary>
+    public double Share { get; set; }
+
+    /// <summary>The stage after which it stands on its own; null for the whole gyle.</summary>
+    public string? FromStage { get; set; }
+}
+
+/// <summary>A reading, for ever.</summary>
+public sealed class ReadingRow
+{
+    public long Id { get; set; }
+
+    public long PortionId { get; set; }
+
+    public Guid? EntryId { get; set; }
+
+    public DateTimeOffset AtTicks { get; set; }
+
+    public DateTimeOffset RecordedTicks { get; set; }
+
+    public string? Stage { get; set; }
+
+    public string? Instrument { get; set; }
+
+    public double? GravitySg { get; set; }
+
+    public double? VolumeL { get; set; }
+
+    public double? TemperatureC { get; set; }
+
+    public double? Ph { get; set; }
+
+    public double? PressureBar { get; set; }
+
+    public string? Note { get; set; }
+
+    public long? ReplacesId { get; set; }
+}
+
+/// <summary>An action, for ever.</summary>
+public sealed class ActionRow
+{
+    public long Id { get; set; }
+
+    public long PortionId { get; set; }
+
+    public Guid? EntryId { get; set; }
+
+    public DateTimeOffset AtTicks { get; set; }
+
+    public DateTimeOffset RecordedTicks { get; set; }
+
+    public required string What { get; set; }
+
+    public string? Stage { get; set; }
+
+    public double? MassKg { get; set; }
+
+    public double? VolumeL { get; set; }
+
+    public double? TemperatureC { get; set; }
+
+    public long? ReplacesId { get; set; }
+}

@@ -1,0 +1,43 @@
+namespace Gylebook.Store.Rows;
+
+/// <summary>A document of one page without versions: a kit or a food sheet.</summary>
+public abstract class SheetRow
+{
+    public Guid Id { get; set; }
+
+    public string Name { get; set; } = "";
+
+    /// <summary>The name without case and accents: see <see cref="NameSearch"/>.</summary>
+    public string FoldedName { get; set; } = "";
+
+    public string Document { get; set; } = "";
+
+    public long Revision { get; set; }
+
+    public DateTimeOffset UpdatedTicks { get; set; }
+
+    /// <summary>When it was put in the bin; null while it stands in the book.</summary>
+    public DateTimeOffset? DeletedTicks { get; set; }
+
+    public bool IsDemo { get; set; }
+}
+
+/// <summary>A brewer's kit.</summary>
+public sealed class KitRow : SheetRow;
+
+/// <summary>A food sheet.</summary>
+public sealed class FoodRow : SheetRow
+{
+    /// <summary>The id in the document, by which recipes name the food; null when it has none.</summary>
+    public string? FoodId { get; set; }
+}
+
+/// <summary>One thing the book remembers about itself or its brewer.</summary>
+public sealed class SettingRow
+{
+    public required string Key { get; set; }
+
+    public required string Value { get; set; }
+
+    public DateTimeOffset UpdatedTicks { get; set; }
+}

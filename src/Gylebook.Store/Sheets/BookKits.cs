@@ -1,0 +1,12 @@
+using Gylebook.Store.Rows;
+
+namespace Gylebook.Store;
+
+/// <summary>The brewer's kits.</summary>
+public sealed class BookKits : BookSheets<KitRow>
+{
+    internal BookKits(BookAccess access)
+        : base(access, BookNoun.Kit, DocumentText.Kit)
+    {
+    }
+}

@@ -1,0 +1,184 @@
+using Gylebook.Gyles;
+using Gylebook.Science.Quantities;
+
+namespace Gylebook.Store.Tests;
+
+public sealed class GyleTests : IAsyncLifetime
+{
+    private readonly Bench _bench = new();
+    private Book _book = null!;
+    private Guid _recipe;
+
+    public async ValueTask InitializeAsync()
+    {
+        _book = await _bench.OpenAsync();
+        _recipe = await _book.Recipes.CreateAsync(Bench.Recipe("Wheat"), cancellation: Bench.Cancellation);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _book.DisposeAsync();
+        _bench.Dispose();
+    }
+
+    [Fact]
+    public async Task A_planned_gyle_has_frozen_nothing()
+    {
+        Guid kit = await _book.Kits.CreateAsync(Bench.Kit("Shed"), cancellation: Bench.Cancellation);
+        DateTimeOffset saturday = _bench.Clock.Now.AddDays(3);
+
+        Guid id = await _book.Gyles.PlanAsync(_recipe, "Gyle 1", kit, saturday, cancellation: Bench.Cancellation);
+
+        GyleLine gyle = (await _book.Gyles.FindAsync(id, Bench.Cancellation))!;
+        Assert.Equal((GyleStatus.Planned, null, saturday, kit), (gyle.Status, gyle.VersionNumber, gyle.Planned, gyle.KitId));
+        Assert.Empty(gyle.Portions);
+        Assert.Null(await _book.Gyles.PlanDocumentAsync(id, Bench.Cancellation));
+        Assert.Empty(await _book.Versions.ListAsync(_recipe, Bench.Cancellation));
+    }
+
+    [Fact]
+    public async Task Starting_cuts_the_version_and_freezes_the_plan_for_it()
+    {
+        Guid id = await _book.Gyles.PlanAsync(_recipe, "Gyle 1", cancellation: Bench.Cancellation);
+
+        RecipeVersion version = await _book.Gyles.StartAsync(id, Bench.Plan, Bench.Cancellation);
+        await _book.Drafts.SaveAsync(_recipe, 1, Bench.Recipe("Changed"), "Name", "tab", Bench.Cancellation);
+
+        GyleLine gyle = Assert.Single(await _book.Gyles.ListAsync(Bench.Cancellation));
+        Assert.Equal((CutReason.Gyle, "Gyle 1", Bench.Recipe("Wheat")), (version.Reason, version.Note, version.Document));
+        Assert.Equal((GyleStatus.Brewing, 1, _bench.Clock.Now), (gyle.Status, gyle.VersionNumber, gyle.Started));
+        Assert.Equal(Bench.Plan(version), await _book.Gyles.PlanDocumentAsync(id, Bench.Cancellation));
+        Assert.Equal((BookGyles.Whole, 1.0), (gyle.Portions.Single().Name, gyle.Portions.Single().Share));
+    }
+
+    [Fact]
+    public async Task A_plan_that_fails_starts_nothing_at_all()
+    {
+        Guid id = await _book.Gyles.PlanAsync(_recipe, "Gyle 1", cancellation: Bench.Cancellation);
+
+        await Assert.ThrowsAsync<InvalidOperationException>(
+            () => _book.Gyles.StartAsync(id, _ => throw new InvalidOperationException("no plan"), Bench.Cancellation));
+        await Assert.ThrowsAsync<ArgumentException>(() => _book.Gyles.StartAsync(id, _ => "{}", Bench.Cancellation));
+
+        Assert.Empty(await _book.Versions.ListAsync(_recipe, Bench.Cancellation));
+        Assert.Equal(GyleStatus.Planned, (await _book.Gyles.FindAsync(id, Bench.Cancellation))!.Status);
+    }
+
+    [Fact]
+    public async Task A_gyle_starts_once()
+    {
+        (Guid id, _) = await Bench.StartedAsync(_book);
+
+        await Assert.ThrowsAsync<ArgumentOutOfRangeException>(() => _book.Gyles.StartAsync(id, Bench.Plan, Bench.Cancellation));
+    }
+
+    [Fact]
+    public async Task A_divided_gyle_keeps_the_readings_of_its_portions_apart()
+    {
+        (Guid id, long whole) = await Bench.StartedAsync(_book);
+        long fruit = await _book.Gyles.DivideAsync(id, "on fruit", 0.5, "cast", Bench.Cancellation);
+        await _book.Readings.AddAsync(whole, [At(1)], Bench.Cancellation);
+        await _book.Readings.AddAsync(fruit, [At(2), At(3)], Bench.Cancellation);
+
+        Assert.Equal(["whole", "on fruit"], (await _book.Gyles.FindAsync(id, Bench.Cancellation))!.Portions.Select(p => p.Name));
+        Assert.Single(await _book.Readings.ListAsync(whole, cancellation: Bench.Cancellation));
+        Assert.Equal(2, (await _book.Readings.ListAsync(fruit, cancellation: Bench.Cancellation)).Count);
+    }
+
+    [Fact]
+    public async Task A_reading_comes_back_as_it_was_read()
+    {
+        (_, long portion) = await Bench.StartedAsync(_book);
+        var reading = new Reading
+        {
+            At = new DateTimeOffset(2026, 3, 14, 11, 0, 0, 123, TimeSpan.FromHours(2)).ToUniversalTime(),
+            EntryId = Guid.CreateVersion7(),
+            Stage = "copperUp",
+            Instrument = "hydrometer",
+            Gravity = SpecificGravity.FromRatio(1.0471),
+            Volume = HotVolume.FromLitres(27.3),
+            Temperature = Temperature.FromCelsius(66.4),
+            Ph = 5.42,
+            Pressure = GaugePressure.FromBar(0.8),
+            Note = "a little foam",
+        };
+
+        await _book.Readings.AddAsync(portion, [reading], Bench.Cancellation);
+
+        Logged<Reading> logged = Assert.Single(await _book.Readings.ListAsync(portion, cancellation: Bench.Cancellation));
+        Assert.Equal(new Logged<Reading>(logged.Id, portion, _bench.Clock.Now, reading), logged);
+    }
+
+    [Fact]
+    public async Task An_action_comes_back_as_it_was_done()
+    {
+        (_, long portion) = await Bench.StartedAsync(_book);
+        var action = new BrewAction
+        {
+            At = _bench.Clock.Now,
+            What = "added 600 g toasted seed flour",
+            EntryId = Guid.CreateVersion7(),
+            Stage = "mash",
+            Mass = Mass.FromKilograms(0.6),
+            Volume = HotVolume.FromLitres(1),
+            Temperature = Temperature.FromCelsius(66),
+        };
+
+        await _book.Readings.AddAsync(portion, [action], Bench.Cancellation);
+
+        Logged<BrewAction> logged = Assert.Single(await _book.Readings.ActionsAsync(portion, Bench.Cancellation));
+        Assert.Equal(action, logged.Entry);
+    }
+
+    [Fact]
+    public async Task An_outbox_that_sends_twice_is_kept_once()
+    {
+        (_, long portion) = await Bench.StartedAsync(_book);
+        Reading[] outbox = [At(1) with { EntryId = Guid.CreateVersion7() }, At(2) with { EntryId = Guid.CreateVersion7() }];
+
+        Assert.Equal(1, await _book.Readings.AddAsync(portion, outbox[..1], Bench.Cancellation));
+        Assert.Equal(1, await _book.Readings.AddAsync(portion, outbox, Bench.Cancellation));
+        Assert.Equal(0, await _book.Readings.AddAsync(portion, [.. outbox, outbox[0]], Bench.Cancellation));
+
+        Assert.Equal(2, (await _book.Readings.ListAsync(portion, cancellation: Bench.Cancellation)).Count);
+    }
+
+    [Fact]
+    public async Task A_mistake_is_corrected_by_a_later_reading_and_stays_readable()
+    {
+        (_, long portion) = await Bench.StartedAsync(_book);
+        await _book.Readings.AddAsync(portion, [At(1)], Bench.Cancellation);
+        long wrong = (await _book.Readings.ListAsync(portion, cancellation: Bench.Cancellation))[0].Id;
+
+        await _book.Readings.AddAsync(portion, [At(1) with { ReplacesId = wrong, Note = "misread" }], Bench.Cancellation);
+
+        List<Logged<Reading>> log = await _book.Readings.ListAsync(portion, cancellation: Bench.Cancellation);
+        Assert.Equal([null, wrong], log.Select(line => line.Entry.ReplacesId));
+    }
+
+    [Fact]
+    public async Task Readings_can_be_asked_for_since_an_instant()
+    {
+        (_, long portion) = await Bench.StartedAsync(_book);
+        await _book.Readings.AddAsync(portion, [At(3), At(1), At(2)], Bench.Cancellation);
+
+        List<Logged<Reading>> late = await _book.Readings.ListAsync(portion, At(2).At, Bench.Cancellation);
+
+        Assert.Equal([At(2).At, At(3).At], late.Select(line => line.Entry.At));
+    }
+
+    [Fact]
+    public async Task A_gyle_moves_on_goes_into_the_bin_and_comes_back()
+    {
+        (Guid id, _) = await Bench.StartedAsync(_book);
+
+        await _book.Gyles.SetStatusAsync(id, GyleStatus.Fermenting, Bench.Cancellation);
+        await _book.Gyles.DeleteAsync(id, Bench.Cancellation);
+        Assert.Empty(await _book.Gyles.ListAsync(Bench.Cancellation));
+        await _book.Gyles.RestoreAsync(id, Bench.Cancellation);
+
+        Assert.Equal(GyleStatus.Fermenting, Assert.Single(await _book.Gyles.ListAsync(Bench.Cancellation)).Status);
+    }
+
+    private Reading At(int hour) => new() { At = _bench.Clock.Now.AddHours(hour), Temperature = Temperature.FromCelsius(19) };
+}
