@@ -10,9 +10,11 @@ namespace Gylebook.Forecast.Telling;
 internal static class AllergenNotice
 {
     /// <summary>The lists and the ready statements. Gylebook informs; the brewer checks the packets.</summary>
-    public static AllergenOutlook Of(IReadOnlyList<LaidLine> lines)
+    public static AllergenOutlook Of(IReadOnlyList<LaidLine> lines) => Of([.. lines.SelectMany(WordsOf)]);
+
+    /// <summary>The same for words that were found already.</summary>
+    public static AllergenOutlook Of(IReadOnlyList<IngredientHit> hits)
     {
-        IReadOnlyList<IngredientHit> hits = [.. lines.SelectMany(WordsOf)];
         AllergenStatement us = Allergens.State(AllergenList.UsNine, hits);
         AllergenStatement eu = Allergens.State(AllergenList.EuFourteen, hits);
         return new AllergenOutlook(us.Contains, eu.Contains, us.Text, eu.Text);

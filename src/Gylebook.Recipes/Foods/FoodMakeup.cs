@@ -18,6 +18,9 @@ public sealed record FoodMakeup
     /// <summary>Family whose habits it borrows: <c>nut or seed flour, defatted</c>.</summary>
     public required string Family { get; init; }
 
+    /// <summary>The family's id: <c>nut-flour-defatted</c>.</summary>
+    public required string FamilyId { get; init; }
+
     /// <summary>Water.</summary>
     public required double Water { get; init; }
 
@@ -86,6 +89,9 @@ public sealed record FoodMakeup
 
     /// <summary>The insolubles, and the starch that settles with them when it was not mashed.</summary>
     public double InsolubleUnmashed => Insoluble + (Starch * StarchThatSettles);
+
+    /// <summary>What it holds of stimulants; null when that is not known.</summary>
+    public Stimulant? Stimulant { get; init; }
 
     /// <summary>What was assumed, and from where.</summary>
     public IReadOnlyList<FoodAssumption> Assumed { get; init; } = [];

@@ -41,6 +41,7 @@ public static class FoodMakeups
         }
         var makeup = Make(food.Id, food.Name, food.Composition, food.Family, notes) with
         {
+            Stimulant = Stimulants.Of(food.Name),
             Words = [.. IngredientWords.In(food.Name), .. IngredientWords.In(string.Join("; ", food.Allergens))],
         };
         return Done(makeup, new FoodAssume(null, null), notes, food.Composition);
@@ -142,6 +143,7 @@ public static class FoodMakeups
             Id = id,
             Name = name,
             Family = family.Name,
+            FamilyId = family.Id,
             Water = main.Water / 100,
             Sucrose = parts.Sugars.Sucrose / 100,
             Glucose = parts.Sugars.Glucose / 100,
