@@ -161,7 +161,7 @@ public static class FoodMakeups
             Insoluble = (main.Protein - solubleProtein + solidFibre + main.Ash - minerals + solidOther) / 100,
             SodiumMilligramsPerKilogram = sodium * 10,
             StarchThatSettles = family.InsolubleOther,
-            SettledHold = notes.Borrow("settledHold", family.SettledHold, "kg/kg", family),
+            SettledHold = notes.BorrowRange("settledHold", family.SettledHold, family.SettledHoldLow, family.SettledHoldHigh, "kg/kg", family),
             SettledHoldLow = family.SettledHoldLow,
             SettledHoldHigh = family.SettledHoldHigh,
             BagHold = notes.Borrow("bagHold", family.BagHold, "kg/kg", family),
