@@ -24,8 +24,7 @@ app.Configure(verbs =>
         .WithExample("check", "my-beer.json");
     verbs.AddCommand<LabelVerb>("label")
         .WithDescription("Says what a food's label means, and what that much of it does to a beer, place by place.")
-        .WithExample("label", "samples/recipes/foods/pumpkin-seed-flour.json", "--amount", "\"600 g\"", "--at", "mash", "--at", "knock-out", "--into", "\"20 L\"")
-        .WithExample("label", "raisins-seedless", "--amount", "\"100 g\"", "--at", "package", "--into", "\"20 L\"", "--json");
+        .WithExample("label", "raisins-seedless", "--amount", "\"100 g\"", "--at", "package", "--into", "\"20 L\"");
     verbs.AddCommand<ConvertVerb>("convert")
         .WithDescription("Writes a value in another unit, and nothing else.")
         .WithExample("convert", "\"12.5 P\"", "--to", "SG");

@@ -44,7 +44,7 @@ public static class FoodCautions
         string room = dose.GramsPerLitre > MuchPowder ? "at least" : "better";
         return new(
             "boilover.powder", Severity.Warning, Words.Of(dose.At),
-            Text($"{name} foams in hot wort and can burn on: flame off, stirred to a slurry with three to five times its weight of cool water first, in five parts over five minutes, {room} {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L of wort."),
+            Text($"{name}: it foams in hot wort and can burn on. Flame off, stirred to a slurry with three to five times its weight of cool water first, in five parts over five minutes, {room} {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L of wort."),
             Trade);
     }
 
@@ -56,7 +56,7 @@ public static class FoodCautions
         double headspace = dose.Into.Litres * FermenterHeadspace / (1 - FermenterHeadspace);
         return new(
             "foam.fermenter", Severity.Warning, Words.Of(dose.At),
-            Text($"{name} shakes gas out of fermenting beer: cool it, add it in five parts, keep {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L and fit a blow-off tube."),
+            Text($"{name}: anything that goes in shakes gas out of fermenting beer. Cool it first, add it in five parts, keep {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L and fit a blow-off tube."),
             Trade);
     }
 
@@ -87,7 +87,7 @@ public static class FoodCautions
         {
             yield return new(
                 "food.raw", Severity.Warning, Words.Of(dose.At),
-                $"{food.Name} goes into cold beer raw: heat it to 75 °C for ten minutes or steep it in spirit of 40 % or more first. Freezing kills nothing.",
+                $"{food.Name}: it goes into cold beer, and nothing kills what lives on it. Heat it to 75 °C for ten minutes or steep it in spirit of 40 % or more first. Freezing kills nothing.",
                 "Salmonella in raw flour, nuts, seeds, coconut and spices: food-safety agencies; times " + Trade);
         }
 
@@ -95,7 +95,7 @@ public static class FoodCautions
         {
             yield return new(
                 "food.lowAcid", Severity.Warning, Words.Of(dose.At),
-                $"{food.Name} is low in acid: never keep it wet and sealed at room temperature. Make it the same day, or keep it at 4 °C for a week at most; add it only to beer below pH 4.6 that holds alcohol.",
+                $"{food.Name}: it is low in acid. Never keep it wet and sealed at room temperature. Make it the same day, or keep it at 4 °C for a week at most; add it only to beer below pH 4.6 that holds alcohol.",
                 "Clostridium botulinum grows above pH 4.6 and water activity 0.85: university extension food-safety sheets");
         }
 

@@ -32,14 +32,17 @@ internal static class Chemistry
         _ => Pure(number, line, Component.Break),
     };
 
+    /// <summary>The salt of that id or name, or the first whose name begins so: plain "calcium chloride" is the one with its water.</summary>
+    public static BrewingSalt? SaltOf(string name) =>
+        BrewingSalts.All.FirstOrDefault(s => Names(name, s.Id, s.Name))
+        ?? BrewingSalts.All.FirstOrDefault(s => s.Name.StartsWith(name, StringComparison.OrdinalIgnoreCase));
+
     private static LaidLine? Salt(int number, IngredientLine line, string path, List<Finding> findings)
     {
-        BrewingSalt? salt = BrewingSalts.All.FirstOrDefault(s => Names(line.Of, s.Id, s.Name))
-            ?? BrewingSalts.All.FirstOrDefault(s => s.Name.StartsWith(line.Of, StringComparison.OrdinalIgnoreCase));
-        if (salt is null || line.Amount.Mass is not { } mass)
+        if (SaltOf(line.Of) is not { } salt || line.Amount.Mass is not { } mass)
         {
             string known = string.Join(", ", BrewingSalts.All.Select(s => s.Name));
-            findings.Add(new("salt.unknown", Severity.Error, $"{path}.salt", $"{path}.salt: {line.Of}, {line.Amount.Text}; known, by weight: {known}", line.Of, known));
+            findings.Add(new("salt.unknown", Severity.Error, $"{path}.salt", $"{line.Of}, {line.Amount.Text}; known, by weight: {known}", line.Of, known));
             return null;
         }
 
@@ -60,7 +63,7 @@ internal static class Chemistry
         if (acid is null || (line.Amount.Mass is null && sold is not { Unit: DoseUnit.Millilitre }))
         {
             string known = string.Join(", ", AcidAsSold.Shelf.Select(a => a.Id));
-            findings.Add(new("acid.unknown", Severity.Error, $"{path}.acid", $"{path}.acid: {line.Of}, {line.Amount.Text}; known by the jug or by weight: {known}; others by weight, with their strength", line.Of, known));
+            findings.Add(new("acid.unknown", Severity.Error, $"{path}.acid", $"{line.Of}, {line.Amount.Text}; known by the jug or by weight: {known}; others by weight, with their strength", line.Of, known));
             return null;
         }
 

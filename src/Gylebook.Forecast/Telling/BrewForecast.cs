@@ -23,6 +23,9 @@ public sealed record BrewForecast
     /// <summary>Every loss, by name.</summary>
     public required IReadOnlyList<LossRow> Losses { get; init; }
 
+    /// <summary>All that goes in, by name, in the order of the run.</summary>
+    public IReadOnlyList<AdditionRow> Additions { get; init; } = [];
+
     /// <summary>The yeast; null when none is pitched.</summary>
     public PitchAdvice? Pitch { get; init; }
 
@@ -75,8 +78,10 @@ public sealed record Band(double Low, double Likely, double High, string Unit, B
 
 /// <summary>A headline number.</summary>
 /// <param name="Name">Stable name: <c>originalGravity</c>.</param>
+/// <param name="Title">As people say it: "original gravity, all in"; screens and pages use this one.</param>
+/// <param name="Decimals">Digits after the point that a person makes use of.</param>
 /// <param name="Band">The number; null where unknown.</param>
-public sealed record Headline(string Name, Band? Band);
+public sealed record Headline(string Name, string Title, int Decimals, Band? Band);
 
 /// <summary>A stage of one portion.</summary>
 /// <param name="Stage">Stable name: <c>copperUp</c>.</param>
@@ -92,7 +97,11 @@ public sealed record Headline(string Name, Band? Band);
 /// <param name="ColourSrm">Colour of the liquid once it has one: from knock-out on.</param>
 public sealed record StageRow(
     string Stage, string Portion, double LitresAt20C, double LitresWithSolids, double LitresHot, double? TemperatureC,
-    double Gravity, double SuspensionGravity, double ExtractPlato, double AlcoholByVolume, double ColourSrm);
+    double Gravity, double SuspensionGravity, double ExtractPlato, double AlcoholByVolume, double ColourSrm)
+{
+    /// <summary>What the vessel's marks read as it stands: hot, with everything that has not settled out of it.</summary>
+    public double VesselLitres => LitresWithSolids + LitresHot - LitresAt20C;
+}
 
 /// <summary>A loss.</summary>
 /// <param name="Stage">Where.</param>
@@ -102,6 +111,14 @@ public sealed record StageRow(
 /// <param name="Kilograms">Everything lost, solids and gas included.</param>
 /// <param name="ExtractKg">Extract lost.</param>
 public sealed record LossRow(string Stage, string Portion, string What, double LitresAt20C, double Kilograms, double ExtractKg);
+
+/// <summary>Something that goes in.</summary>
+/// <param name="Stage">Where.</param>
+/// <param name="Portion">Into which portion.</param>
+/// <param name="What">Its name, or what it is for: <c>sparge liquor</c>.</param>
+/// <param name="Kilograms">All of it.</param>
+/// <param name="LitresAt20C">Clear liquid it brings by itself; starch that the mash has yet to dissolve is not in it.</param>
+public sealed record AdditionRow(string Stage, string Portion, string What, double Kilograms, double LitresAt20C);
 
 /// <summary>How much yeast.</summary>
 /// <param name="CellsNeededBillions">By the pitch rate of its style-type.</param>

@@ -18,12 +18,15 @@ internal static class Cautions
 
     /// <summary>All cautions, in the order of the run.</summary>
     public static IReadOnlyList<Caution> Of(LaidOut laidOut, RunRecord record, HeadlineFigures figures) =>
+        [.. All(laidOut, record, figures).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
+
+    private static IEnumerable<Caution> All(LaidOut laidOut, RunRecord record, HeadlineFigures figures) =>
     [
         .. HotSide(laidOut, record),
         .. Boil(laidOut, figures),
         .. Foods(laidOut, figures),
         .. ColdSide(laidOut, figures),
-        .. Packaging(laidOut, record),
+        .. Packaging(laidOut, record, figures),
         .. Models(laidOut, figures),
         new("alcohol", Severity.Note, "pour", "Beer is for adults. Home production and sale are ruled by local law.", "local law"),
     ];
@@ -38,6 +41,11 @@ internal static class Cautions
                 string kg = WetBag(record).ToString("0.#", CultureInfo.InvariantCulture);
                 yield return new("lift.heavy", Severity.Warning, "lift", $"The bag weighs about {kg} kg wet and hot. Use a pulley or a second pair of hands; let it drip over the kettle.", Trade);
             }
+        }
+
+        foreach (LaidLine line in laidOut.Lines.Where(l => l.Line.Kind == IngredientKind.Salt && Chemistry.SaltOf(l.Line.Of) is { Caution.Length: > 0 }))
+        {
+            yield return new("salt.handle", Severity.Warning, Words.Of(line.Line.At), $"{line.Name}: {Chemistry.SaltOf(line.Line.Of)!.Caution}", Trade);
         }
 
         foreach (LaidLine line in laidOut.Lines.Where(l => l.Line.Kind == IngredientKind.Acid))
@@ -71,7 +79,7 @@ internal static class Cautions
 
     /// <summary>Every food's own hazards, wherever it goes in.</summary>
     private static IEnumerable<Caution> Foods(LaidOut laidOut, HeadlineFigures figures) => laidOut.Lines
-        .Where(line => line.Food is not null)
+        .Where(line => line.Food is not null && DoseOf(laidOut, line, figures).Into.Litres > 0)
         .SelectMany(line => FoodCautions.Of(line.Food! with { Name = line.Name }, DoseOf(laidOut, line, figures)))
         .Where(caution => caution.Code != "starch.later");
 
@@ -93,8 +101,16 @@ internal static class Cautions
         yield return new("co2.room", Severity.Warning, "ferment", "Fermentation fills low and closed rooms with carbon dioxide. Ventilate, and never work alone in a pit or a chest.", "exposure limit 5 000 ppm over 8 h (OSHA PEL)");
     }
 
-    private static IEnumerable<Caution> Packaging(LaidOut laidOut, RunRecord record)
+    /// <summary>Alcohol below which a beer with sugar left is a food that spoils, % by volume. Common practice, no source.</summary>
+    private const double LittleAlcohol = 2.5;
+
+    private static IEnumerable<Caution> Packaging(LaidOut laidOut, RunRecord record, HeadlineFigures figures)
     {
+        if (figures[Figure.AlcoholByVolume] < LittleAlcohol)
+        {
+            yield return new("alcohol.little", Severity.Warning, "package", "So little alcohol protects nothing: germs that make people ill can grow in it. Bring it below pH 4.6, keep it at fridge temperature, drink it soon, and pasteurise what is to keep.", Trade);
+        }
+
         if (LayOut.IsGassed(laidOut.Recipe, laidOut.Kit))
         {
             yield return new("pressure.keg", Severity.Warning, "package", "The weakest rated part sets the pressure. Use a relief valve, and keep the gas cylinder upright, chained and in an aired room.", Trade);

@@ -42,6 +42,7 @@ public static class ForecastJson
         pen.Block("headline", () => Each(forecast.Headline, h => WriteBand(pen, h.Name, h.Band)));
         pen.List("stages", forecast.Stages, s => WriteStage(pen, s));
         pen.List("losses", forecast.Losses, l => WriteLoss(pen, l));
+        pen.List("additions", forecast.Additions, a => WriteAddition(pen, a));
         pen.Block("pitch", forecast.Pitch, p =>
         {
             pen.Number("cellsNeededBillions", p.CellsNeededBillions, 0);
@@ -86,7 +87,7 @@ public static class ForecastJson
     public static void WriteFinding(JsonPen pen, Finding finding)
     {
         pen.Text("code", finding.Code);
-        pen.Text("severity", SeverityWord(finding.Severity));
+        pen.Text("severity", Words.Of(finding.Severity));
         pen.Text("where", finding.Where);
         pen.Text("message", finding.Message);
         pen.Text("value", finding.Value);
@@ -97,7 +98,7 @@ public static class ForecastJson
     internal static void WriteCaution(JsonPen pen, Caution caution)
     {
         pen.Text("code", caution.Code);
-        pen.Text("severity", SeverityWord(caution.Severity));
+        pen.Text("severity", Words.Of(caution.Severity));
         pen.Text("where", caution.Where);
         pen.Text("message", caution.Message);
         pen.Text("source", caution.Source);
@@ -138,15 +139,16 @@ public static class ForecastJson
         pen.Number("extractKg", loss.ExtractKg, 4);
     }
 
+    private static void WriteAddition(JsonPen pen, AdditionRow addition)
+    {
+        pen.Text("stage", addition.Stage);
+        pen.Text("portion", addition.Portion);
+        pen.Text("what", addition.What);
+        pen.Number("kg", addition.Kilograms, 4);
+    }
+
     /// <summary>Digits after the point that a unit is written with: finer than anyone measures, coarser than rounding.</summary>
     private static int DecimalsOf(string unit) => unit == "SG" ? 5 : 3;
-
-    private static string SeverityWord(Severity severity) => severity switch
-    {
-        Severity.Note => "note",
-        Severity.Warning => "warning",
-        _ => "error",
-    };
 
     private static void Each<T>(IEnumerable<T> items, Action<T> write)
     {

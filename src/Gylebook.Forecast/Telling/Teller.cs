@@ -48,6 +48,7 @@ public static class Teller
             Headline = Headlines.Of(laidOut, figures),
             Stages = stages,
             Losses = StageRows.LossesOf(laidOut, record),
+            Additions = AdditionRows.Of(laidOut, record),
             Pitch = PitchOf(laidOut, figures),
             BitternessBy = BitternessOf(laidOut, record, figures),
             Package = PackageOf(laidOut, figures),
@@ -74,7 +75,7 @@ public static class Teller
 
     private static Finding NotSound(Reached broken) => new(
         "run.notSound", Severity.Error, Words.Of(broken.Stage),
-        $"{Words.Of(broken.Stage)}: more leaves here than there is: look at evaporation, boil time and volumes");
+        $"more leaves here than there is: look at evaporation, boil time and volumes");
 
     private static PitchAdvice? PitchOf(LaidOut laidOut, HeadlineFigures figures)
     {

@@ -42,19 +42,19 @@ internal static class LabelText
             console.MarkupLineInterpolated($"Bench trial: {Number(trial.Milligrams)} mg in a glass of 100 mL tastes like the batch; pour {ladder} mg side by side, then begin with {Number(trial.FirstGrams)} g.");
         }
 
-        Lines(console, "Allergens", [report.Allergens.StatementUs + " (US)", report.Allergens.StatementEu + " (EU)", .. report.AllergenNotes.Select(n => $"{n.Text} ({n.Source})"), "Gylebook informs; the packet has the last word."]);
-        Lines(console, "Cautions", report.Places.SelectMany(p => p.Cautions).DistinctBy(c => (c.Code, c.Where)).Select(c => $"{c.Where}: {c.Message} ({c.Source})"));
-        Lines(console, "Assumed", report.Assumptions.Select(a => $"{a.What}: {a.Value} ({a.Source})"));
-        Lines(console, "Findings", report.Findings.Select(f => $"{FindingLines.Word(f.Severity)} {f.Code}: {f.Message}"));
+        ForecastText.Lines(console, "Allergens", [report.Allergens.StatementUs + " (US)", report.Allergens.StatementEu + " (EU)", .. report.AllergenNotes.Select(n => $"{n.Text} ({n.Source})"), "Gylebook informs; the packet has the last word."]);
+        ForecastText.Lines(console, "Cautions", report.Places.SelectMany(p => p.Cautions).DistinctBy(c => (c.Code, c.Where)).Select(c => $"{c.Where}: {c.Message} ({c.Source})"));
+        ForecastText.Lines(console, "Assumed", report.Assumptions.Select(a => $"{a.What}: {a.Value} ({a.Source})"));
+        ForecastText.Lines(console, "Findings", report.Findings.OrderByDescending(f => f.Severity).Select(FindingLines.Line));
     }
 
     private static Table Per100Grams(FoodLabelReport report)
     {
-        Table table = Ruled(["In 100 g", "likely", "from", "to", ""]);
+        Table table = ForecastText.Ruled(["In 100 g", "likely", "from", "to", ""]);
         foreach (Constituent line in report.Per100Grams.Where(c => c.Band is not null))
         {
             bool wide = line.Band!.Kind != BandKind.Point;
-            table.AddRow(Cells([Spoken(line.Name), Number(line.Band.Likely), wide ? Number(line.Band.Low) : "", wide ? Number(line.Band.High) : "", line.Band.Unit]));
+            table.AddRow(ForecastText.Cells([Spoken(line.Name), Number(line.Band.Likely), wide ? Number(line.Band.Low) : "", wide ? Number(line.Band.High) : "", line.Band.Unit]));
         }
 
         return table;
@@ -62,13 +62,13 @@ internal static class LabelText
 
     private static Table Effects(FoodLabelReport report)
     {
-        Table table = Ruled(["", .. report.Places.Select(p => p.At), ""]);
+        Table table = ForecastText.Ruled(["", .. report.Places.Select(p => p.At), ""]);
         List<IReadOnlyList<(string Name, Band? Band)>> columns = [.. report.Places.Select(p => EffectNames.Of(p.Effect))];
         for (int i = 0; i < columns[0].Count; i++)
         {
             int row = i;
             string unit = columns.Select(c => c[row].Band?.Unit).FirstOrDefault(u => u is not null) ?? "";
-            table.AddRow(Cells([Spoken(columns[0][row].Name), .. columns.Select(c => Told(c[row].Band)), unit]));
+            table.AddRow(ForecastText.Cells([Spoken(columns[0][row].Name), .. columns.Select(c => Told(c[row].Band)), unit]));
         }
 
         return table;
@@ -90,31 +90,6 @@ internal static class LabelText
     };
 
     private static string Range(DoseGuide guide) => $"{guide.Low:0.##} to {guide.High:0.##} g/L ({DoseGuide.Source})";
-
-    private static void Lines(IAnsiConsole console, string title, IEnumerable<string> lines)
-    {
-        List<string> all = [.. lines];
-        if (all.Count > 0)
-        {
-            console.WriteLine();
-            console.MarkupLineInterpolated($"[bold]{title}[/]");
-            all.ForEach(line => console.WriteLine("  " + line));
-        }
-    }
-
-    private static Table Ruled(IReadOnlyList<string> columns)
-    {
-        Table table = new Table().Border(TableBorder.Simple);
-        for (int i = 0; i < columns.Count; i++)
-        {
-            TableColumn column = new(Markup.Escape(columns[i]));
-            table.AddColumn(i == 0 || columns[i].Length == 0 ? column.LeftAligned() : column.RightAligned());
-        }
-
-        return table;
-    }
-
-    private static Text[] Cells(IReadOnlyList<string> texts) => [.. texts.Select(t => new Text(t))];
 
     /// <summary>Three figures that count are more than anyone knows of a food.</summary>
     private static string Number(double value)

@@ -22,9 +22,9 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         [Description("A kit file; without one the built-in Lantern Shed kit is used.")]
         public string? Kit { get; init; }
 
-        /// <summary>Seed of the draws.</summary>
+        /// <summary>The word the forecast carries as its seed.</summary>
         [CommandOption("--seed <WORD>")]
-        [Description("A word that the draws grow from; the recipe file's name when unsaid.")]
+        [Description("A word the forecast carries; the recipe file's name when unsaid. One run at the medians needs no other seed.")]
         public string? Seed { get; init; }
 
         /// <summary>Whether to write JSON.</summary>
@@ -51,6 +51,11 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         string seed = settings.Seed ?? Path.GetFileNameWithoutExtension(settings.Recipe);
         BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, seed);
         BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
+        if (forecast.Stages.Count == 0 && !settings.Json)
+        {
+            return FindingLines.Tell(forecast.Findings, json: false);
+        }
+
         if (settings.Json)
         {
             Console.WriteLine(ForecastJson.Write(forecast));
