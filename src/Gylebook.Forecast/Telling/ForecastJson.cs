@@ -13,7 +13,7 @@ public static class ForecastJson
     /// <summary>The engine's version, as forecasts carry it.</summary>
     public static string Engine { get; } = typeof(ForecastJson).Assembly.GetName().Version!.ToString(3);
 
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    internal static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>The forecast as one JSON object.</summary>
     public static string Write(BrewForecast forecast)
@@ -39,7 +39,7 @@ public static class ForecastJson
             pen.Number("version", null, 0);
         });
         pen.Text("kit", forecast.Kit);
-        pen.Block("headline", () => Each(forecast.Headline, h => WriteBand(pen, h)));
+        pen.Block("headline", () => Each(forecast.Headline, h => WriteBand(pen, h.Name, h.Band)));
         pen.List("stages", forecast.Stages, s => WriteStage(pen, s));
         pen.List("losses", forecast.Losses, l => WriteLoss(pen, l));
         pen.List("additions", forecast.Additions, a => WriteAddition(pen, a));
@@ -94,7 +94,8 @@ public static class ForecastJson
         pen.Text("limit", finding.Limit);
     }
 
-    private static void WriteCaution(JsonPen pen, Caution caution)
+    /// <summary>A caution.</summary>
+    internal static void WriteCaution(JsonPen pen, Caution caution)
     {
         pen.Text("code", caution.Code);
         pen.Text("severity", Words.Of(caution.Severity));
@@ -103,7 +104,8 @@ public static class ForecastJson
         pen.Text("source", caution.Source);
     }
 
-    private static void WriteBand(JsonPen pen, Headline headline) => pen.Block(headline.Name, headline.Band, band =>
+    /// <summary>A named number and how sure we are, or null.</summary>
+    internal static void WriteBand(JsonPen pen, string name, Band? told) => pen.Block(name, told, band =>
     {
         int decimals = DecimalsOf(band.Unit);
         pen.Number("low", band.Low, decimals);
