@@ -65,6 +65,12 @@ public static class Components
         new(Component.Colour, "colour", "absorbance × L", Phase.Liquid, false, 0),
         new(Component.MaltColour, "malt colour", "kg × °L", Phase.Promise, false, 0),
         new(Component.Sodium, "sodium", "mg", Phase.Liquid, true, 0),
+        new(Component.Calcium, "calcium", "mg", Phase.Liquid, true, 0),
+        new(Component.Magnesium, "magnesium", "mg", Phase.Liquid, true, 0),
+        new(Component.Potassium, "potassium", "mg", Phase.Liquid, true, 0),
+        new(Component.Sulphate, "sulphate", "mg", Phase.Liquid, true, 0),
+        new(Component.Chloride, "chloride", "mg", Phase.Liquid, true, 0),
+        new(Component.Bicarbonate, "alkalinity brought, as bicarbonate", "mg", Phase.Liquid, true, 0),
         new(Component.SettledHold, "settled hold", "kg", Phase.Food, true, 0),
         new(Component.BagHold, "bag hold", "kg", Phase.Food, true, 0),
     ];
