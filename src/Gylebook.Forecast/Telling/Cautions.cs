@@ -2,6 +2,7 @@ using System.Globalization;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Running;
 using Gylebook.Forecast.State;
+using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;
@@ -15,13 +16,14 @@ internal static class Cautions
     private const string Trade = "common practice, no source";
 
     /// <summary>All cautions, in the order of the run.</summary>
-    public static IReadOnlyList<Caution> Of(LaidOut laidOut, RunRecord record, HeadlineFigures figures) =>
+    public static IReadOnlyList<Caution> Of(LaidOut laidOut, RunRecord record, HeadlineFigures figures, bool knowsLiquor) =>
     [
         .. HotSide(laidOut, record),
         .. Boil(laidOut),
         .. ColdSide(laidOut),
         .. Packaging(laidOut, record),
         .. Models(laidOut, figures),
+        .. IonsOf(figures, knowsLiquor),
         new("alcohol", Severity.Note, "pour", "Beer is for adults. Home production and sale are ruled by local law.", "local law"),
     ];
 
@@ -39,7 +41,7 @@ internal static class Cautions
 
         foreach (LaidLine line in laidOut.Lines.Where(l => l.Line.Kind == IngredientKind.Acid))
         {
-            yield return new("acid.handle", Severity.Warning, Words.Of(line.Line.At), $"{line.Name}: goggles and gloves; acid into water, never water into acid; a little at a time.", Trade);
+            yield return TreatmentCautions.ForAcid(line.Acid!.Acid.Acid, Words.Of(line.Line.At));
         }
     }
 
@@ -103,6 +105,18 @@ internal static class Cautions
         }
     }
 
+    private static IEnumerable<Caution> IonsOf(HeadlineFigures figures, bool knowsLiquor)
+    {
+        if (knowsLiquor)
+        {
+            yield return new("ions.lowerBound", Severity.Note, "package", "Ions are those of liquor, salts and acids, and sodium also of foods: malt brings its own on top, in a 12 °P wort about 550 mg/L of potassium, 100 of magnesium, 35 of calcium, 30 of sodium.", "Holzmann and Piendl, as cited in trade literature");
+        }
+        else if (figures[Figure.Sodium] > 0)
+        {
+            yield return new("sodium.lowerBound", Severity.Note, "package", "Sodium from foods and salts only: your liquor's own comes on top. A water plan tells it.", "mass balance");
+        }
+    }
+
     private static IEnumerable<Caution> Models(LaidOut laidOut, HeadlineFigures figures)
     {
         if (laidOut.Lines.Any(l => l.Line.Kind == IngredientKind.Hop && l.Line.At.Point is AdditionPoint.Mash or AdditionPoint.KnockOut or AdditionPoint.Stand))
@@ -118,11 +132,6 @@ internal static class Cautions
         if (!WortColour.IsWithinPublishedRange(figures[Figure.Colour]))
         {
             yield return new("colour.range", Severity.Note, "knock-out", "Darker than the colour law was fitted to (50 SRM).", "Morey's fit, valid below 50 SRM");
-        }
-
-        if (figures[Figure.Sodium] > 0)
-        {
-            yield return new("sodium.lowerBound", Severity.Note, "package", "Sodium from foods and salts only: your liquor's own comes on top.", "mass balance");
         }
 
         if (figures[Figure.OriginalGravity] > 1.083)

@@ -64,7 +64,9 @@ public static class ForecastJson
             pen.Number("primingSugarG", p.PrimingSugarGrams, 1);
             pen.Number("count", p.Count, 0);
         });
-        pen.Text("ions", null);
+        pen.Block("ions", forecast.Ions, ions => WaterJson.WriteIons(pen, ions));
+        pen.Block("mashSchedule", forecast.MashSchedule, s => ScheduleJson.Write(pen, s));
+        pen.Block("chilling", forecast.Chilling, c => ScheduleJson.Write(pen, c));
         pen.Block("allergens", () =>
         {
             pen.Texts("us", forecast.Allergens.Us);
@@ -93,7 +95,8 @@ public static class ForecastJson
         pen.Text("limit", finding.Limit);
     }
 
-    private static void WriteCaution(JsonPen pen, Caution caution)
+    /// <summary>A caution's keys.</summary>
+    public static void WriteCaution(JsonPen pen, Caution caution)
     {
         pen.Text("code", caution.Code);
         pen.Text("severity", SeverityWord(caution.Severity));
@@ -102,7 +105,10 @@ public static class ForecastJson
         pen.Text("source", caution.Source);
     }
 
-    private static void WriteBand(JsonPen pen, Headline headline) => pen.Block(headline.Name, headline.Band, band =>
+    private static void WriteBand(JsonPen pen, Headline headline) => WriteBand(pen, headline.Name, headline.Band);
+
+    /// <summary>A number and how sure we are, or null.</summary>
+    internal static void WriteBand(JsonPen pen, string name, Band? known) => pen.Block(name, known, band =>
     {
         int decimals = DecimalsOf(band.Unit);
         pen.Number("low", band.Low, decimals);

@@ -1,5 +1,6 @@
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Running;
+using Gylebook.Forecast.Treating;
 
 namespace Gylebook.Forecast.Telling;
 
@@ -35,14 +36,17 @@ public static class Headlines
     public static IReadOnlyList<Headline> Unknown { get; } = [.. Order.Select(o => new Headline(o.Name, null))];
 
     /// <summary>The headline of a run.</summary>
-    public static IReadOnlyList<Headline> Of(LaidOut laidOut, HeadlineFigures figures) =>
-        [.. Order.Select(o => new Headline(o.Name, IsKnown(laidOut, o.Figure) ? Band.Point(figures[o.Figure!.Value], o.Unit) : null))];
+    public static IReadOnlyList<Headline> Of(LaidOut laidOut, HeadlineFigures figures, WaterOutcome? water) =>
+        [.. Order.Select(o => new Headline(
+            o.Name,
+            o.Name == "mashPh" ? water?.MashPh
+            : IsKnown(laidOut, o.Figure, water) ? Band.Point(figures[o.Figure!.Value], o.Unit) : null))];
 
-    /// <summary>Sodium is told only where something brings some: the liquor's own is not known in this version.</summary>
-    private static bool IsKnown(LaidOut laidOut, Figure? figure) => figure switch
+    /// <summary>Sodium is told only where something brings some, or the liquor is known.</summary>
+    private static bool IsKnown(LaidOut laidOut, Figure? figure, WaterOutcome? water) => figure switch
     {
         null => false,
-        Figure.Sodium => laidOut.Lines.Any(l => l.Makeup[State.Component.Sodium] > 0),
+        Figure.Sodium => water is not null || laidOut.Lines.Any(l => l.Makeup[State.Component.Sodium] > 0),
         Figure.MashYield => laidOut.Plan!.Mash.GristKilograms > 0,
         _ => true,
     };
