@@ -22,6 +22,9 @@ public sealed record LiquorNeed(
     IReadOnlyList<(BrewingSalt Salt, Mass Amount)> Salts,
     IReadOnlyList<MashPhAcid> Acids)
 {
+    /// <summary>Less liquor than this is none: nothing could be weighed for it.</summary>
+    internal const double LeastKilograms = 0.01;
+
     /// <summary>What the plan says by itself; null, with a finding, when it lacks the litres.</summary>
     public static LiquorNeed? Of(WaterPlan plan, List<Finding> findings)
     {
@@ -37,7 +40,7 @@ public sealed record LiquorNeed(
     /// <summary>What a recipe laid out on its kit asks for; null when it cannot be planned.</summary>
     public static LiquorNeed? Of(LaidOut laidOut)
     {
-        if (laidOut.Plan is not { } plan)
+        if (laidOut.Plan is not { } plan || plan.Liquors[0] < LeastKilograms)
         {
             return null;
         }
@@ -52,7 +55,7 @@ public sealed record LiquorNeed(
     }
 
     /// <summary>Salts that go into the kettle, as lines of the recipe, so that the run carries them.</summary>
-    internal static IEnumerable<IngredientLine> KettleLines(WaterOutcome outcome) => outcome.Kettle.Salts.Select(dose =>
+    public static IEnumerable<IngredientLine> KettleLines(WaterOutcome outcome) => outcome.Kettle.Salts.Select(dose =>
     {
         // A salt of known assay is told to the run as the pure one in it.
         bool assayed = dose.Salt.Purity is not null;

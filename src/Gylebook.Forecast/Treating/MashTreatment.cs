@@ -17,8 +17,11 @@ internal sealed class MashTreatment(WaterPlan plan, SourceLiquor source, LiquorN
     private const int MostRounds = 12;
     private const double CloseEnough = 0.02;
 
+    /// <summary>A milligram of grain moves no pH.</summary>
+    private const double LeastGrain = 1e-6;
+
     private readonly List<MashPhMalt> _malts = [.. need.Grist
-        .Where(line => line.Titration is not null && line.Amount.Kilograms > 0)
+        .Where(line => line.Titration is not null && line.Amount.Kilograms > LeastGrain)
         .Select(line => new MashPhMalt(line.Name, line.Amount, line.Titration!.DistilledPh, line.Titration.Buffer, line.Titration.Curvature))];
 
     private readonly OfferedAcid? _acid = plan.Acids.Count > 0 ? plan.Acids[0] : null;

@@ -17,7 +17,7 @@ internal static class SpargeTreatment
     /// <param name="findings">Takes what is found.</param>
     public static TreatedLiquor Treat(WaterPlan plan, SourceLiquor source, double litres, double acidUsed, List<Finding> findings)
     {
-        if (litres <= 0)
+        if (litres < LiquorNeed.LeastKilograms)
         {
             return TreatedLiquor.None;
         }

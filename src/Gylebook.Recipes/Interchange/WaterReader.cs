@@ -2,6 +2,7 @@ using Gylebook.Recipes.Interchange.Json;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Quantities;
 using Gylebook.Science.Water;
+using static System.FormattableString;
 
 namespace Gylebook.Recipes.Interchange;
 
@@ -10,6 +11,10 @@ internal static class WaterReader
 {
     internal const double LowestMashPh = 4.5;
     internal const double HighestMashPh = 6.5;
+    private const double LeastLitres = 0.1;
+    private const double MostLitres = 100_000;
+    private const double LeastGrist = 0.01;
+    private const double MostGrist = 50_000;
     private const double LowestSpargePh = 4.5;
     private const double HighestSpargePh = 8;
 
@@ -28,8 +33,8 @@ internal static class WaterReader
             Notes = file.Prose("notes"),
             Sources = WaterSourceReader.ReadAll(file),
             Recipe = file.OptionalName("recipe"),
-            Strike = Litres(file, "strike"),
-            Sparge = file.OptionalQuantity<VolumeAt20C>("sparge"),
+            Strike = Litres(file, "strike", mayBeNone: false),
+            Sparge = Litres(file, "sparge", mayBeNone: true),
             Targets = Targets(file),
             Salts = file.OptionalListOfObjects("salts", Salt).OfType<OfferedSalt>().ToList(),
             Acids = file.OptionalListOfObjects("acids", Acid).OfType<OfferedAcid>().ToList(),
@@ -38,20 +43,32 @@ internal static class WaterReader
             SpargePh = file.Take("spargePh")?.Number(LowestSpargePh, HighestSpargePh),
             Grist = file.OptionalListOfObjects("grist", GristReader.Read).OfType<GristLine>().ToList(),
         };
+        CheckGrist(file, plan);
+        return plan;
+    }
+
+    private static void CheckGrist(ObjectReader file, WaterPlan plan)
+    {
+        double kilograms = plan.Grist.Sum(line => line.Amount.Kilograms);
+        if (plan.Grist.Count > 0 && kilograms is < LeastGrist or > MostGrist)
+        {
+            string limit = Invariant($"{LeastGrist} to {MostGrist} kg");
+            file.Findings.Error("grist.weight", file.PathOf("grist"), Invariant($"weighs {kilograms:0.###} kg in all; must be {limit}"), null, limit);
+        }
+
         if (plan.Recipe is not null && plan.Grist.Count > 0)
         {
             file.Findings.Error("grist.twice", file.PathOf("grist"), "the recipe has a grist already; keep one of the two");
         }
-
-        return plan;
     }
 
-    private static Entered<VolumeAt20C>? Litres(ObjectReader file, string key)
+    private static Entered<VolumeAt20C>? Litres(ObjectReader file, string key, bool mayBeNone)
     {
         Entered<VolumeAt20C>? volume = file.OptionalQuantity<VolumeAt20C>(key);
-        if (volume is { } given && given.Value.Litres == 0)
+        if (volume is { } given && given.Value.Litres is < LeastLitres or > MostLitres && !(mayBeNone && given.Value.Litres == 0))
         {
-            file.Findings.Error("liquor.none", file.PathOf(key), $"{given.Text}; must be above 0 L", given.Text, "above 0 L");
+            string limit = Invariant($"{LeastLitres} to {MostLitres} L");
+            file.Findings.Error("liquor.litres", file.PathOf(key), $"{given.Text}; must be {limit}", given.Text, limit);
         }
 
         return volume;
@@ -117,7 +134,7 @@ internal static class WaterReader
         salt = OfAssay(at, salt);
         if (least is { } low && (most is { } high ? low.Value.CompareTo(high.Value) > 0 : salt is not null && low.Value.MilligramsPerLitre > 1000 * UsualMost(salt)))
         {
-            string limit = most?.Text ?? $"{UsualMost(salt!):0.###} g/L";
+            string limit = most?.Text ?? Invariant($"{UsualMost(salt!):0.###} g/L");
             at.Findings.Error("salt.limits", at.PathOf("least"), $"{low.Text}; more than the most there may be, {limit}", low.Text, limit);
         }
 

@@ -114,7 +114,7 @@ internal static class WaterSourceReader
     private static Concentration? OfIon(ObjectReader at, string key, Ion ion)
     {
         if (at.Take(key) is not { } cursor || cursor.Element.ValueKind != JsonValueKind.String
-            || !UnitTable.LooksLike<Equivalents>(cursor.Element.GetString()!))
+            || !(UnitTable.LooksLike<Equivalents>(cursor.Element.GetString()!) || Millimoles(cursor) is not null))
         {
             return Milligrams(at, key);
         }

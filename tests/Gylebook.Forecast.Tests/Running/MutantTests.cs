@@ -106,6 +106,7 @@ public sealed class MutantTests(ITestOutputHelper output)
         Medians = plan.Medians,
         Reactions = reactions,
         Liquors = plan.Liquors,
+        Minerals = plan.Minerals,
         Additions = plan.Additions,
         Mash = plan.Mash,
         Rinse = plan.Rinse,

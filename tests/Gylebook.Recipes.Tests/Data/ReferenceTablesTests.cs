@@ -30,7 +30,7 @@ public class ReferenceTablesTests
     public void All_tables_travel_in_the_assembly() => Assert.Equal(
         [
             "allergen-words.csv", "food-families.csv", "foods-composition.csv", "foods-stimulants.csv", "foods.csv", "hops.csv",
-            "ingredient-words.csv", "malts.csv", "starting-values.csv", "sugars.csv", "yeasts.csv",
+            "ingredient-words.csv", "malt-titration.csv", "malts.csv", "starting-values.csv", "sugars.csv", "water-balances.csv", "yeasts.csv",
         ],
         Files.Select(row => row.Data).Order(StringComparer.Ordinal));
 
