@@ -31,7 +31,7 @@ internal static class FindingLines
         TextWriter to = errors ? Console.Error : Console.Out;
         foreach (Finding finding in findings)
         {
-            to.WriteLine($"{Word(finding.Severity)} {finding.Code}: {CommandLine.OneLine(finding.Message)}");
+            to.WriteLine($"{Word(finding.Severity)} {finding.Code}: {CommandLine.OneLine(Message(finding))}");
         }
 
         if (findings.Count == 0)
@@ -41,6 +41,12 @@ internal static class FindingLines
 
         return errors ? 1 : 0;
     }
+
+    /// <summary>The message with its place in front, unless it says that itself.</summary>
+    public static string Message(Finding finding) =>
+        finding.Where.Length == 0 || finding.Message.StartsWith(finding.Where, StringComparison.Ordinal)
+            ? finding.Message
+            : $"{finding.Where}: {finding.Message}";
 
     /// <summary>A severity as people read it.</summary>
     public static string Word(Severity severity) => severity switch
