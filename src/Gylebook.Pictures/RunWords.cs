@@ -1,3 +1,5 @@
+using Gylebook.Forecast.Telling;
+
 namespace Gylebook.Pictures;
 
 /// <summary>What people call the stages and the losses, and where in the run a stage stands.</summary>
@@ -15,19 +17,6 @@ internal static class RunWords
         ("package", "Packaged"), ("condition", null), ("pour", "In the glass"),
     ];
 
-    private static readonly Dictionary<string, string> Losses = new(StringComparer.Ordinal)
-    {
-        ["heldInGrain"] = "grain keeps",
-        ["tunDeadSpace"] = "under the tun",
-        ["steam"] = "steam",
-        ["kettle"] = "kettle keeps",
-        ["spentHops"] = "spent hops keep",
-        ["kettleSolids"] = "kettle trub",
-        ["gas"] = "gas",
-        ["sludge"] = "sludge",
-        ["racking"] = "racking leaves",
-    };
-
     /// <summary>The first stage of a portion of its own.</summary>
     public const string Parting = "split";
 
@@ -44,7 +33,7 @@ internal static class RunWords
     public static string? NameOf(string stage) => PlaceOf(stage) is >= 0 and int place ? Order[place].Name : Spaced(stage);
 
     /// <summary>A loss's name.</summary>
-    public static string LossOf(string what) => Losses.GetValueOrDefault(what) ?? Spaced(what);
+    public static string LossOf(string what) => Words.Spoken(what);
 
     /// <summary>
     /// The stage a caution speaks of: <c>boil 60 min</c> is the boil, <c>knock-out</c> is <c>knockOut</c>. One that speaks

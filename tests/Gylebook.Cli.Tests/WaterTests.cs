@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Gylebook.Tests.Shared;
-using Json.Schema;
 
 namespace Gylebook.Cli.Tests;
 
@@ -14,9 +13,6 @@ public sealed class WaterTests
         "--volume", "15 L", "--acid", "lactic 88 %",
     ];
 
-    private static readonly Dictionary<string, JsonSchema> Schemas = new[] { "acid", "liquor", "forecast" }.ToDictionary(
-        form => form, form => JsonSchema.FromText(File.ReadAllText(PathOf("docs", "schema", $"{form}.schema.json"))));
-
     public static TheoryData<string> Plans() =>
         [.. Directory.GetFiles(PathOf("samples", "water"), "*.json").Select(path => Path.GetFileName(path)!)];
 
@@ -26,7 +22,7 @@ public sealed class WaterTests
     {
         Ran ran = GylebookProgram.Run([.. AcidArguments, "--json"]);
         Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
-        Assert.Empty(Objections("acid", ran.Output));
+        Assert.Empty(PublishedSchema.Objections("acid", ran.Output));
         using JsonDocument json = JsonDocument.Parse(ran.Output);
         Assert.Equal(2.18, json.RootElement.GetProperty("millilitres").GetDouble(), 0.005);
 
@@ -68,7 +64,7 @@ public sealed class WaterTests
     {
         Ran ran = GylebookProgram.Run(["water", PathOf("samples", "water", name), "--json"]);
         Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
-        Assert.Empty(Objections("liquor", ran.Output));
+        Assert.Empty(PublishedSchema.Objections("liquor", ran.Output));
         using JsonDocument json = JsonDocument.Parse(ran.Output);
         Assert.True(json.RootElement.GetProperty("ions").GetProperty("mash").GetProperty("calcium").GetDouble() > 20);
     }
@@ -92,7 +88,7 @@ public sealed class WaterTests
     {
         Ran ran = GylebookProgram.Run(["water", PathOf("samples", "bad", name), "--json"]);
         Assert.Equal(("", 1), (ran.Errors, ran.ExitCode));
-        Assert.Empty(Objections("liquor", ran.Output));
+        Assert.Empty(PublishedSchema.Objections("liquor", ran.Output));
         using JsonDocument json = JsonDocument.Parse(ran.Output);
         Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("salts").ValueKind);
         Assert.Contains(json.RootElement.GetProperty("findings").EnumerateArray(), finding => finding.GetProperty("where").GetString() == where);
@@ -108,7 +104,7 @@ public sealed class WaterTests
             ["forecast", PathOf("samples", "recipes", "plain-bitter.json"), "--kit", PathOf("samples", "kits", "coil-and-element.json"),
              "--water", PathOf("samples", "water", "hard-well.json"), "--json"]);
         Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
-        Assert.Empty(Objections("forecast", ran.Output));
+        Assert.Empty(PublishedSchema.Objections("forecast", ran.Output));
         using JsonDocument json = JsonDocument.Parse(ran.Output);
         JsonElement headline = json.RootElement.GetProperty("headline");
         Assert.Equal("bounds", headline.GetProperty("mashPh").GetProperty("kind").GetString());
@@ -131,19 +127,6 @@ public sealed class WaterTests
         Ran ran = GylebookProgram.Run(arguments);
         Assert.Equal(("", 2), (ran.Output, ran.ExitCode));
         Assert.Single(ran.Errors.Split('\n', StringSplitOptions.RemoveEmptyEntries));
-    }
-
-    private static IReadOnlyList<string> Objections(string form, string text)
-    {
-        JsonSchema schema = Schemas[form];
-        using JsonDocument document = JsonDocument.Parse(text);
-        EvaluationResults results = schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        return results.IsValid ? [] :
-        [
-            .. (results.Details ?? []).Where(detail => detail.Errors is not null)
-                .SelectMany(detail => detail.Errors!.Select(error => $"{detail.InstanceLocation} {error.Key}: {error.Value}")),
-            "not valid",
-        ];
     }
 
     private static string PathOf(params string[] parts) => RepositoryFile.PathOf(Path.Combine(parts));

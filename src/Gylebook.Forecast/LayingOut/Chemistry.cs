@@ -39,7 +39,7 @@ internal static class Chemistry
         if (salt is null || line.Amount.Mass is not { } mass)
         {
             string known = ShelfWords.KnownSalts;
-            findings.Add(new("salt.unknown", Severity.Error, $"{path}.salt", $"{path}.salt: {line.Of}, {line.Amount.Text}; known, by weight: {known}", line.Of, known));
+            findings.Add(new("salt.unknown", Severity.Error, $"{path}.salt", $"{line.Of}, {line.Amount.Text}; known, by weight: {known}", line.Of, known));
             return null;
         }
 
@@ -60,7 +60,7 @@ internal static class Chemistry
         if (acid is null || (line.Amount.Mass is null && sold is not { Unit: DoseUnit.Millilitre }))
         {
             string known = ShelfWords.KnownAcids;
-            findings.Add(new("acid.unknown", Severity.Error, $"{path}.acid", $"{path}.acid: {line.Of}, {line.Amount.Text}; known by the jug or by weight: {known}; others by weight, with their strength", line.Of, known));
+            findings.Add(new("acid.unknown", Severity.Error, $"{path}.acid", $"{line.Of}, {line.Amount.Text}; known by the jug or by weight: {known}; others by weight, with their strength", line.Of, known));
             return null;
         }
 

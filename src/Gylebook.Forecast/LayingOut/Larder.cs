@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Gylebook.Forecast.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Data;
@@ -9,6 +10,9 @@ namespace Gylebook.Forecast.LayingOut;
 /// <summary>Finds what each line of a recipe is, in the foods beside it and in the tables.</summary>
 internal static class Larder
 {
+    /// <summary>Makeups of the table's own foods: a row never changes, and making one up takes longer than a run.</summary>
+    private static readonly ConcurrentDictionary<string, FoodMakeup?> TableFoods = new(StringComparer.Ordinal);
+
     /// <summary>Looks every line up; what is not found becomes a finding, with the nearest names.</summary>
     public static IReadOnlyList<LaidLine> Find(Recipe recipe, Func<string, FoodMakeup?> foods, List<Finding> findings)
     {
@@ -74,7 +78,7 @@ internal static class Larder
         int number, IngredientLine line, string path, Func<string, FoodMakeup?> foods, List<Finding> findings)
     {
         FoodMakeup? food = foods(line.Of)
-            ?? (Match(FoodTable.Find(line.Of), "food", line, path, findings) is Food row ? FoodMakeups.From(row).Makeup : null);
+            ?? (Match(FoodTable.Find(line.Of), "food", line, path, findings) is Food row ? TableFoods.GetOrAdd(row.Id, _ => FoodMakeups.From(row).Makeup) : null);
         return food is null || Weighed(line, path, FoodPlace.Of(food, 1, line.At.Point), findings) is not double kg
             ? null
             : new LaidLine(number, line, line.As ?? food.Name, kg) { Food = food, Makeup = FoodPlace.Of(food, kg, line.At.Point) };
@@ -125,7 +129,7 @@ internal static class Larder
             string nearest = string.Join(", ", found.Nearest);
             findings.Add(new(
                 $"{kind}.unknown", Severity.Error, $"{path}.{kind}",
-                $"{path}.{kind}: {line.Of}; not in the tables. Nearest: {nearest}", line.Of, nearest));
+                $"{line.Of}; not in the tables. Nearest: {nearest}", line.Of, nearest));
         }
 
         return found.Match;
@@ -145,13 +149,13 @@ internal static class Larder
             string counted = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{density:0.00} kg/L");
             findings.Add(new(
                 "amount.byVolume", Severity.Note, $"{path}.amount",
-                $"{path}.amount: {line.Amount.Text}; counted at {counted}, from what is dissolved in it. Weighing is surer", counted));
+                $"{line.Amount.Text}; counted at {counted}, from what is dissolved in it. Weighing is surer", counted));
             return volume.Value.Litres * density;
         }
 
         findings.Add(new(
             "amount.weigh", Severity.Error, $"{path}.amount",
-            $"{path}.amount: {line.Amount.Text}; {line.Of} is weighed, in kg or g: its litres do not say how much is in them",
+            $"{line.Amount.Text}; {line.Of} is weighed, in kg or g: its litres do not say how much is in them",
             line.Amount.Text, "a mass"));
         return null;
     }

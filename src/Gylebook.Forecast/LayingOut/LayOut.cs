@@ -25,7 +25,7 @@ public static class LayOut
     /// <param name="minerals">What the liquors carry; null when nobody has said.</param>
     public static LaidOut Of(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, Minerals? minerals = null)
     {
-        List<Finding> findings = [.. RecipeCheck.Findings(recipe), .. KitCheck.Findings(kit)];
+        List<Finding> findings = [.. RecipeCheck.Findings(recipe), .. KitCheck.Findings(kit).Select(f => f with { Where = $"kit.{f.Where}" })];
         IReadOnlyList<LaidLine> lines = [.. Larder.Find(recipe, foods, findings).Where(line => line.Kilograms > 0)];
         CheckMeans(recipe, kit, findings);
         if (findings.Any(f => f.Severity == Severity.Error))
@@ -158,22 +158,22 @@ public static class LayOut
         if (PackageOf(recipe, kit) is null)
         {
             string has = string.Join(", ", kit.Packages.Select(p => p.Kind));
-            findings.Add(new("package.unknown", Severity.Error, "package.in", $"package.in: {recipe.Package.In}; kit {kit.Name} has {has}", recipe.Package.In, has));
+            findings.Add(new("package.unknown", Severity.Error, "package.in", $"{recipe.Package.In}; kit {kit.Name} has {has}", recipe.Package.In, has));
         }
 
         if (recipe.Mash?.Method == MashMethod.Tun && kit.Tun is null)
         {
-            findings.Add(new("kit.noTun", Severity.Error, "mash.method", $"mash.method: tun; kit {kit.Name} has no tun", "tun", "a kit with a tun"));
+            findings.Add(new("kit.noTun", Severity.Error, "mash.method", $"tun; kit {kit.Name} has no tun", "tun", "a kit with a tun"));
         }
 
         if (recipe.Mash?.Method is MashMethod.Bag or MashMethod.Part && kit.Bag is null)
         {
-            findings.Add(new("kit.noBag", Severity.Error, "mash.method", $"mash.method: the grain goes into a bag; kit {kit.Name} has none", null, "a kit with a bag"));
+            findings.Add(new("kit.noBag", Severity.Error, "mash.method", $"the grain goes into a bag; kit {kit.Name} has none", null, "a kit with a bag"));
         }
     }
 
     private static Finding NoSolution(Recipe recipe, PlanOutcome outcome) => new(
         "volumes.noSolution", Severity.Error, "package.volume",
-        $"package.volume: {recipe.Package.Volume.Text}; no amount of liquor gives it: {outcome.Binding}",
+        $"{recipe.Package.Volume.Text}; no amount of liquor gives it: {outcome.Binding}",
         recipe.Package.Volume.Text, outcome.Binding);
 }

@@ -22,15 +22,18 @@ public static class MaltMakeup
     private static readonly double Minerals = Start("malt.minerals");
     private static readonly double Carbohydrate = 1 - Protein - Coagulable - Minerals;
 
-    /// <summary>How a Congress mash splits starch.</summary>
+    /// <summary>Fermentable sugar that a pale malt brings of its own, as a share of its extract.</summary>
+    internal static double OwnFermentableOfPaleMalt { get; } = Carbohydrate * Start("malt.ownSugar.base") * Start("malt.ownFermentable.base");
+
+    /// <summary>What of a pale malt's extract is made from starch.</summary>
+    internal static double StarchOfPaleMalt { get; } = Carbohydrate * (1 - Start("malt.ownSugar.base"));
+
+    /// <summary>How a Congress mash splits starch; it needs the two above, so they come first.</summary>
     public static StarchSplit CongressSplit { get; } = StarchSplit.At(
         100 * Start("mash.limit.congress"), Start("mash.spectrum.maltose"), Start("mash.spectrum.maltotriose"), Start("mash.spectrum.glucose"));
 
-    /// <summary>Fermentable sugar that a pale malt brings of its own, as a share of its extract.</summary>
-    internal static double OwnFermentableOfPaleMalt => Carbohydrate * Start("malt.ownSugar.base") * Start("malt.ownFermentable.base");
-
-    /// <summary>What of a pale malt's extract is made from starch.</summary>
-    internal static double StarchOfPaleMalt => Carbohydrate * (1 - Start("malt.ownSugar.base"));
+    /// <summary>By family, once: the starting values do not change under a run.</summary>
+    private static readonly Wort[] UnscaledOf = [.. Enum.GetValues<MaltFamily>().Select(Unscaled)];
 
     /// <summary>One kilogram of the malt as is.</summary>
     public static Wort OfOneKilogram(Malt malt) => OfOneKilogram(malt, malt.Colour.Lovibond);
@@ -40,7 +43,7 @@ public static class MaltMakeup
     {
         double moisture = malt.Moisture.Ratio;
         double extract = malt.ExtractFineDry.Ratio * (1 - moisture);
-        Wort unscaled = Unscaled(malt.Family);
+        Wort unscaled = UnscaledOf[(int)malt.Family];
         double native = unscaled.Mass;
         double scale = extract * (CongressWater + moisture)
             / ((SucroseEquivalentOfCongress(unscaled) * (CongressWater + moisture + extract)) - (extract * native));

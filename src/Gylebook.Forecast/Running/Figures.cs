@@ -2,6 +2,7 @@ using Gylebook.Forecast.Stages;
 using Gylebook.Forecast.State;
 using Gylebook.Science.Boiling;
 using Gylebook.Science.Fermenting;
+using Gylebook.Science.Liquids;
 
 namespace Gylebook.Forecast.Running;
 
@@ -22,52 +23,56 @@ public readonly ref struct Figures
     /// <summary>Before the boil.</summary>
     internal void AtCopperUp(int portion, in Wort wort)
     {
-        this[portion, Figure.CopperUpLitres] = wort.Litres;
-        this[portion, Figure.CopperUpGravity] = wort.Gravity;
+        double gravity = wort.Gravity;
+        this[portion, Figure.CopperUpLitres] = wort.LitresAt(gravity);
+        this[portion, Figure.CopperUpGravity] = gravity;
     }
 
     /// <summary>Flame off.</summary>
     internal void AtKnockOut(int portion, in Wort wort)
     {
-        this[portion, Figure.KnockOutLitres] = wort.Litres;
-        this[portion, Figure.KnockOutGravity] = wort.Gravity;
+        double gravity = wort.Gravity;
+        this[portion, Figure.KnockOutLitres] = wort.LitresAt(gravity);
+        this[portion, Figure.KnockOutGravity] = gravity;
     }
 
     /// <summary>In the fermenter.</summary>
     internal void AtCast(int portion, in Wort wort)
     {
-        this[portion, Figure.CastLitres] = wort.Litres;
-        this[portion, Figure.CastGravity] = wort.Gravity;
+        double gravity = wort.Gravity;
+        this[portion, Figure.CastLitres] = wort.LitresAt(gravity);
+        this[portion, Figure.CastGravity] = gravity;
     }
 
     /// <summary>Fermentation over.</summary>
     internal void AtEndOfFermentation(int portion, in Portion state, ReadOnlySpan<double> draw)
     {
         double original = state.Unfermented.RealExtractPlato;
+        double final = state.Wort.Gravity;
         this[portion, Figure.OriginalGravity] = state.Unfermented.Gravity;
-        this[portion, Figure.FinalGravity] = state.Wort.Gravity;
+        this[portion, Figure.FinalGravity] = final;
         if (original > 0)
         {
-            this[portion, Figure.ApparentAttenuation] = 100 * (original - state.Wort.ApparentExtractPlato) / original;
+            this[portion, Figure.ApparentAttenuation] = 100 * (original - SucroseSolution.PlatoAt(final)) / original;
             this[portion, Figure.RealAttenuation] = 100 * (original - state.Wort.RealExtractPlato) / original;
         }
 
-        this[portion, Figure.FermenterLitresWithSolids] = state.Wort.Litres + Sludge.SolidLitres(state.Wort, draw);
+        this[portion, Figure.FermenterLitresWithSolids] = state.Wort.LitresAt(final) + Sludge.SolidLitres(state.Wort, draw);
     }
 
     /// <summary>As served.</summary>
     internal void AtPour(int portion, in Wort beer)
     {
-        double litres = beer.Litres;
+        double gravity = beer.Gravity;
+        double litres = beer.LitresAt(gravity);
         if (litres <= 0)
         {
             return;
         }
 
-        double gravity = beer.Gravity;
         double alcohol = beer.AlcoholByMassPercent;
         double extract = beer.RealExtractPlato;
-        this[portion, Figure.AlcoholByVolume] = beer.AlcoholByVolumePercent;
+        this[portion, Figure.AlcoholByVolume] = 100 * beer[Component.Ethanol] / Wort.PureEthanolKilogramsPerLitre / litres;
         this[portion, Figure.Bitterness] = beer[Component.Bitterness] / litres;
         this[portion, Figure.Colour] = WortColour.SrmOfAbsorbance(beer[Component.Colour] / litres);
         this[portion, Figure.Energy] = BeerEnergy.KilocaloriesPer100Millilitres(alcohol, extract, gravity);

@@ -4,7 +4,7 @@ using Gylebook.Forecast.State;
 namespace Gylebook.Forecast.Running;
 
 /// <summary>A recipe laid out for one kit: steps and their figures, ready to run any number of times.</summary>
-public sealed class RunPlan
+public sealed record RunPlan
 {
     /// <summary>The moves, in order.</summary>
     public required Step[] Steps { get; init; }

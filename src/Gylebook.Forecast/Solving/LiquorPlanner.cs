@@ -71,7 +71,7 @@ public static class LiquorPlanner
             if (trial.Settled || run == MostRuns)
             {
                 bool solved = trial.Settled && trial.Litres > 0;
-                string? binding = solved ? null : Binding(trial.Litres, double.PositiveInfinity, 1, double.PositiveInfinity);
+                string? binding = solved ? null : Binding(trial.Litres, 0, 1, double.PositiveInfinity);
                 return new PlanOutcome(solved, run, trial.Litres, Litres(plan, 0), binding);
             }
         }
@@ -147,14 +147,14 @@ public static class LiquorPlanner
     }
 
     private static double GasPerSugar(RunPlan plan) =>
-        plan.Reactions.Conditioning[0].Terms.Single(t => t.Component == Component.CarbonDioxide).PerKilogram;
+        Array.Find(plan.Reactions.Conditioning[0].Terms, t => t.Component == Component.CarbonDioxide).PerKilogram;
 
     private static double Litres(RunPlan plan, int row) => plan.Liquors[row] / Wort.WaterKilogramsPerLitre;
 
     private static string Binding(double packaged, double wished, double next, double most) =>
-        packaged <= 0 ? "nothing is left to package"
+        next >= most ? $"even {MostPackages:0} times the package in liquor does not fill it"
+        : packaged <= 0 ? "nothing is left to package"
         : next <= 0 ? "even without this liquor more than the wish is packaged"
-        : next >= most ? $"even {MostPackages:0} times the package in liquor does not fill it"
         : double.IsNaN(packaged) ? "somewhere more leaves than there is: look at evaporation, boil time and volumes"
         : packaged < wished ? "the plan did not settle; too much is lost on the way"
         : "the plan did not settle";

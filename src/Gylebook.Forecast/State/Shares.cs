@@ -34,26 +34,16 @@ public readonly record struct Shares
     /// <summary>The shares component by component, ready to multiply.</summary>
     public Wort ByComponent()
     {
+        // In the order of the phases; a promise stays.
+        ReadOnlySpan<double> byPhase = [Liquid, Grain, Food, Fat, SpentHops, Fines, Yeast, 0];
         Wort shares = default;
-        for (int i = 0; i < Components.Count; i++)
+        for (int i = 0; i < Phases.Length; i++)
         {
-            shares[(Component)i] = Of(Phases[i]);
+            shares[(Component)i] = byPhase[Phases[i]];
         }
 
         return shares;
     }
 
-    private static readonly Phase[] Phases = [.. Components.Table.Select(row => row.Phase)];
-
-    private double Of(Phase phase) => phase switch
-    {
-        Phase.Liquid => Liquid,
-        Phase.Grain => Grain,
-        Phase.Food => Food,
-        Phase.Fat => Fat,
-        Phase.SpentHops => SpentHops,
-        Phase.Fines => Fines,
-        Phase.Yeast => Yeast,
-        _ => 0,
-    };
+    private static readonly int[] Phases = [.. Components.Table.Select(row => (int)row.Phase)];
 }

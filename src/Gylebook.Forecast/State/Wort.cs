@@ -64,7 +64,10 @@ public struct Wort
     }
 
     /// <summary>Litres of clear liquid at 20 °C.</summary>
-    public readonly double Litres => LiquidMass / SucroseSolution.KilogramsPerLitreOfGravity(Gravity);
+    public readonly double Litres => LitresAt(Gravity);
+
+    /// <summary>The same, for whoever has read the gravity already.</summary>
+    public readonly double LitresAt(double gravity) => LiquidMass / SucroseSolution.KilogramsPerLitreOfGravity(gravity);
 
     /// <summary>Ethanol, per cent of the volume at 20 °C.</summary>
     public readonly double AlcoholByVolumePercent

@@ -91,8 +91,10 @@ public sealed record Band(double Low, double Likely, double High, string Unit, B
 
 /// <summary>A headline number.</summary>
 /// <param name="Name">Stable name: <c>originalGravity</c>.</param>
+/// <param name="Title">As people say it: "original gravity, all in"; screens and pages use this one.</param>
+/// <param name="Decimals">Digits after the point that a person makes use of.</param>
 /// <param name="Band">The number; null where unknown.</param>
-public sealed record Headline(string Name, Band? Band);
+public sealed record Headline(string Name, string Title, int Decimals, Band? Band);
 
 /// <summary>A stage of one portion.</summary>
 /// <param name="Stage">Stable name: <c>copperUp</c>.</param>
@@ -108,7 +110,11 @@ public sealed record Headline(string Name, Band? Band);
 /// <param name="ColourSrm">Colour of the liquid once it has one: from knock-out on.</param>
 public sealed record StageRow(
     string Stage, string Portion, double LitresAt20C, double LitresWithSolids, double LitresHot, double? TemperatureC,
-    double Gravity, double SuspensionGravity, double ExtractPlato, double AlcoholByVolume, double ColourSrm);
+    double Gravity, double SuspensionGravity, double ExtractPlato, double AlcoholByVolume, double ColourSrm)
+{
+    /// <summary>What the vessel's marks read as it stands: hot, with everything that has not settled out of it.</summary>
+    public double VesselLitres => LitresWithSolids + LitresHot - LitresAt20C;
+}
 
 /// <summary>A loss.</summary>
 /// <param name="Stage">Where.</param>

@@ -16,14 +16,18 @@ internal static class Cautions
     private const string Trade = "common practice, no source";
 
     /// <summary>All cautions, in the order of the run.</summary>
-    public static IReadOnlyList<Caution> Of(LaidOut laidOut, RunRecord record, HeadlineFigures figures, bool knowsLiquor) =>
+    public static IReadOnlyList<Caution> Of(LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water) =>
+        [.. All(laidOut, record, figures, water).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
+
+    private static IEnumerable<Caution> All(LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water) =>
     [
         .. HotSide(laidOut, record),
         .. Boil(laidOut),
         .. ColdSide(laidOut),
-        .. Packaging(laidOut, record),
+        .. Packaging(laidOut, record, figures),
         .. Models(laidOut, figures),
-        .. IonsOf(figures, knowsLiquor),
+        .. IonsOf(figures, water is not null),
+        .. water?.Cautions ?? [],
         new("alcohol", Severity.Note, "pour", "Beer is for adults. Home production and sale are ruled by local law.", "local law"),
     ];
 
@@ -37,6 +41,11 @@ internal static class Cautions
                 string kg = WetBag(record).ToString("0.#", CultureInfo.InvariantCulture);
                 yield return new("lift.heavy", Severity.Warning, "lift", $"The bag weighs about {kg} kg wet and hot. Use a pulley or a second pair of hands; let it drip over the kettle.", Trade);
             }
+        }
+
+        foreach (LaidLine line in laidOut.Lines.Where(l => l.Salt is { Caution.Length: > 0 }))
+        {
+            yield return new("salt.handle", Severity.Warning, Words.Of(line.Line.At), $"{line.Name}: {line.Salt!.Caution}", Trade);
         }
 
         foreach (LaidLine line in laidOut.Lines.Where(l => l.Line.Kind == IngredientKind.Acid))
@@ -64,7 +73,7 @@ internal static class Cautions
             }
             else if (line.Food is { Water: < 0.2 } || (line.Sugar is not null && line.Line.Kind != IngredientKind.Hop))
             {
-                yield return new("boilover.powder", Severity.Warning, at, $"{line.Name} foams in hot wort and can burn on: flame off, stirred to a slurry first, in five parts, with a third of the kettle empty.", Trade);
+                yield return new("boilover.powder", Severity.Warning, at, $"{line.Name}: it foams in hot wort and can burn on. Flame off, stirred to a slurry first, in five parts, with a third of the kettle empty.", Trade);
             }
         }
     }
@@ -76,20 +85,28 @@ internal static class Cautions
             string at = Words.Of(line.Line.At);
             if (line.Line.At.Point == AdditionPoint.Ferment)
             {
-                yield return new("foam.fermenter", Severity.Warning, at, $"{line.Name} shakes gas out of fermenting beer. Cool it, leave a third of the room, and add it in five parts.", Trade);
+                yield return new("foam.fermenter", Severity.Warning, at, $"{line.Name}: anything that goes in shakes gas out of fermenting beer. Cool it first, leave a third of the room, and add it in five parts.", Trade);
             }
 
             if (line.Food is { Insoluble: > 0 })
             {
-                yield return new("food.raw", Severity.Warning, at, $"{line.Name} goes into cold beer: heat it to 75 °C for ten minutes or steep it in spirit first, add it below pH 4.6 and with alcohol present, and keep purées cold until then.", Trade);
+                yield return new("food.raw", Severity.Warning, at, $"{line.Name}: it goes into cold beer, and nothing kills what lives on it. Heat it to 75 °C for ten minutes or steep it in spirit first, add it below pH 4.6 and with alcohol present, and keep purées cold until then.", Trade);
             }
         }
 
         yield return new("co2.room", Severity.Warning, "ferment", "Fermentation fills low and closed rooms with carbon dioxide. Ventilate, and never work alone in a pit or a chest.", "exposure limit 5 000 ppm over 8 h (OSHA PEL)");
     }
 
-    private static IEnumerable<Caution> Packaging(LaidOut laidOut, RunRecord record)
+    /// <summary>Alcohol below which a beer with sugar left is a food that spoils, % by volume. Common practice, no source.</summary>
+    private const double LittleAlcohol = 2.5;
+
+    private static IEnumerable<Caution> Packaging(LaidOut laidOut, RunRecord record, HeadlineFigures figures)
     {
+        if (figures[Figure.AlcoholByVolume] < LittleAlcohol)
+        {
+            yield return new("alcohol.little", Severity.Warning, "package", "So little alcohol protects nothing: germs that make people ill can grow in it. Bring it below pH 4.6, keep it at fridge temperature, drink it soon, and pasteurise what is to keep.", Trade);
+        }
+
         if (LayOut.IsGassed(laidOut.Recipe, laidOut.Kit))
         {
             yield return new("pressure.keg", Severity.Warning, "package", "The weakest rated part sets the pressure. Use a relief valve, and keep the gas cylinder upright, chained and in an aired room.", Trade);

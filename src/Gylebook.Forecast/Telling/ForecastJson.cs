@@ -89,7 +89,7 @@ public static class ForecastJson
     public static void WriteFinding(JsonPen pen, Finding finding)
     {
         pen.Text("code", finding.Code);
-        pen.Text("severity", SeverityWord(finding.Severity));
+        pen.Text("severity", Words.Of(finding.Severity));
         pen.Text("where", finding.Where);
         pen.Text("message", finding.Message);
         pen.Text("value", finding.Value);
@@ -100,7 +100,7 @@ public static class ForecastJson
     public static void WriteCaution(JsonPen pen, Caution caution)
     {
         pen.Text("code", caution.Code);
-        pen.Text("severity", SeverityWord(caution.Severity));
+        pen.Text("severity", Words.Of(caution.Severity));
         pen.Text("where", caution.Where);
         pen.Text("message", caution.Message);
         pen.Text("source", caution.Source);
@@ -153,13 +153,6 @@ public static class ForecastJson
 
     /// <summary>Digits after the point that a unit is written with: finer than anyone measures, coarser than rounding.</summary>
     private static int DecimalsOf(string unit) => unit == "SG" ? 5 : 3;
-
-    private static string SeverityWord(Severity severity) => severity switch
-    {
-        Severity.Note => "note",
-        Severity.Warning => "warning",
-        _ => "error",
-    };
 
     private static void Each<T>(IEnumerable<T> items, Action<T> write)
     {

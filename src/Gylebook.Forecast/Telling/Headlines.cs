@@ -7,40 +7,41 @@ namespace Gylebook.Forecast.Telling;
 /// <summary>The headline numbers, in the order in which they are told.</summary>
 public static class Headlines
 {
-    private static readonly (string Name, Figure? Figure, string Unit)[] Order =
+    private const string MashPh = "mashPh";
+
+    private static readonly Line[] Order =
     [
-        ("castGravity", Figure.CastGravity, "SG"),
-        ("originalGravity", Figure.OriginalGravity, "SG"),
-        ("finalGravity", Figure.FinalGravity, "SG"),
-        ("apparentAttenuation", Figure.ApparentAttenuation, "%"),
-        ("realAttenuation", Figure.RealAttenuation, "%"),
-        ("alcoholAtRacking", Figure.AlcoholAtRacking, "%"),
-        ("alcoholByVolume", Figure.AlcoholByVolume, "%"),
-        ("bitterness", Figure.Bitterness, "IBU"),
-        ("colourSrm", Figure.Colour, "SRM"),
-        ("mashPh", null, "pH"),
-        ("beerPh", null, "pH"),
-        ("copperUpLitres", Figure.CopperUpLitres, "L at 20 °C"),
-        ("copperUpGravity", Figure.CopperUpGravity, "SG"),
-        ("castLitres", Figure.CastLitres, "L at 20 °C"),
-        ("sludgeLitres", Figure.SludgeLitres, "L"),
-        ("packagedLitres", Figure.PackagedLitres, "L at 20 °C"),
-        ("energyKcalPer100ml", Figure.Energy, "kcal/100 mL"),
-        ("carbohydrateGPer100ml", Figure.Carbohydrate, "g/100 mL"),
-        ("sodiumMgPerL", Figure.Sodium, "mg/L"),
-        ("mashYield", Figure.MashYield, "%"),
-        ("costPerLitre", null, ""),
+        new("castGravity", "gravity in the fermenter", Figure.CastGravity, "SG", 4),
+        new("originalGravity", "original gravity, all in", Figure.OriginalGravity, "SG", 4),
+        new("finalGravity", "final gravity", Figure.FinalGravity, "SG", 4),
+        new("apparentAttenuation", "apparent attenuation", Figure.ApparentAttenuation, "%", 1),
+        new("realAttenuation", "real attenuation", Figure.RealAttenuation, "%", 1),
+        new("alcoholAtRacking", "alcohol by volume, when racked", Figure.AlcoholAtRacking, "%", 2),
+        new("alcoholByVolume", "alcohol by volume, in the glass", Figure.AlcoholByVolume, "%", 2),
+        new("bitterness", "bitterness", Figure.Bitterness, "IBU", 1),
+        new("colourSrm", "colour", Figure.Colour, "SRM", 1),
+        new(MashPh, "pH of the mash", null, "pH", 2),
+        new("beerPh", "pH of the beer", null, "pH", 2),
+        new("copperUpLitres", "wort at copper-up", Figure.CopperUpLitres, "L at 20 °C", 2),
+        new("copperUpGravity", "gravity at copper-up", Figure.CopperUpGravity, "SG", 4),
+        new("castLitres", "wort in the fermenter", Figure.CastLitres, "L at 20 °C", 2),
+        new("sludgeLitres", "sludge", Figure.SludgeLitres, "L", 2),
+        new("packagedLitres", "beer packaged", Figure.PackagedLitres, "L at 20 °C", 2),
+        new("energyKcalPer100ml", "energy", Figure.Energy, "kcal/100 mL", 0),
+        new("carbohydrateGPer100ml", "carbohydrate", Figure.Carbohydrate, "g/100 mL", 1),
+        new("sodiumMgPerL", "sodium from foods and salts", Figure.Sodium, "mg/L", 0),
+        new("mashYield", "extract from the grist", Figure.MashYield, "%", 1),
+        new("costPerLitre", "cost of a litre", null, "", 2),
     ];
 
     /// <summary>All names, every number unknown.</summary>
-    public static IReadOnlyList<Headline> Unknown { get; } = [.. Order.Select(o => new Headline(o.Name, null))];
+    public static IReadOnlyList<Headline> Unknown { get; } = [.. Order.Select(line => line.With(null))];
 
     /// <summary>The headline of a run.</summary>
     public static IReadOnlyList<Headline> Of(LaidOut laidOut, HeadlineFigures figures, WaterOutcome? water) =>
-        [.. Order.Select(o => new Headline(
-            o.Name,
-            o.Name == "mashPh" ? water?.MashPh
-            : IsKnown(laidOut, o.Figure, water) ? Band.Point(figures[o.Figure!.Value], o.Unit) : null))];
+        [.. Order.Select(line => line.With(
+            line.Name == MashPh ? water?.MashPh
+            : IsKnown(laidOut, line.Figure, water) ? Band.Point(figures[line.Figure!.Value], line.Unit) : null))];
 
     /// <summary>Sodium is told only where something brings some, or the liquor is known.</summary>
     private static bool IsKnown(LaidOut laidOut, Figure? figure, WaterOutcome? water) => figure switch
@@ -50,4 +51,10 @@ public static class Headlines
         Figure.MashYield => laidOut.Plan!.Mash.GristKilograms > 0,
         _ => true,
     };
+
+    /// <summary>What is fixed of a headline: its stable name, its title, what it reads, and how it is written.</summary>
+    private sealed record Line(string Name, string Title, Figure? Figure, string Unit, int Decimals)
+    {
+        public Headline With(Band? band) => new(Name, Title, Decimals, band);
+    }
 }

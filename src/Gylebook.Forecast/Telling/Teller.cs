@@ -69,8 +69,8 @@ public static class Teller
             MashSchedule = heat.Schedule(record.At(Stage.CopperUp)),
             Chilling = heat.Chill(record.At(Stage.Chill)),
             Allergens = AllergenNotice.Of(laidOut.Lines),
-            Cautions = [.. Cautions.Of(laidOut, record, figures, water is not null), .. water?.Cautions ?? []],
-            Findings = [.. laidOut.Findings, .. water?.Findings ?? [], .. VesselCheck.Findings(laidOut, figures, stages)],
+            Cautions = Cautions.Of(laidOut, record, figures, water),
+            Findings = [.. laidOut.Findings, .. (water?.Findings ?? []).Select(f => f with { Where = $"water.{f.Where}" }), .. VesselCheck.Findings(laidOut, figures, stages)],
             Balance = Ledger.Of(record),
         };
     }
@@ -91,7 +91,7 @@ public static class Teller
 
     private static Finding NotSound(Reached broken) => new(
         "run.notSound", Severity.Error, Words.Of(broken.Stage),
-        $"{Words.Of(broken.Stage)}: more leaves here than there is: look at evaporation, boil time and volumes");
+        $"more leaves here than there is: look at evaporation, boil time and volumes");
 
     private static PitchAdvice? PitchOf(LaidOut laidOut, HeadlineFigures figures)
     {

@@ -28,7 +28,7 @@ internal static class VesselCheck
             yield break;
         }
 
-        double litres = mash.LitresWithSolids + mash.LitresHot - mash.LitresAt20C;
+        double litres = mash.VesselLitres;
         bool tun = RunParameters.UsesTun(laidOut.Recipe, laidOut.Kit);
         double brim = (tun ? laidOut.Kit.Tun!.Brim : laidOut.Kit.Kettle.Brim).Value.Litres;
         string where = tun ? "kit.tun.brim" : "kit.kettle.brim";
@@ -94,7 +94,7 @@ internal static class VesselCheck
         {
             yield return new Finding(
                 "carbonation.differs", Severity.Warning, "package.carbonation",
-                $"package.carbonation: {wish:0.0} volumes wished; the sugar in the package makes {volumes:0.0}",
+                $"{wish:0.0} volumes wished; the sugar in the package makes {volumes:0.0}",
                 Number(volumes, "volumes"), Number(wish, "volumes"));
         }
 
@@ -109,11 +109,6 @@ internal static class VesselCheck
 
     private static IEnumerable<Finding> Yeast(LaidOut laidOut)
     {
-        if (laidOut.Recipe.Ferment.Count > 0 && !laidOut.Lines.Any(l => l.Yeast is not null))
-        {
-            yield return new Finding("yeast.missing", Severity.Warning, "ingredients", "ingredients: no yeast, so nothing ferments", null, "one yeast");
-        }
-
         foreach (LaidLine line in laidOut.Lines.Where(l => l.Yeast is not null))
         {
             double celsius = laidOut.Recipe.Ferment[0].Temperature.Value.Celsius;
@@ -122,7 +117,7 @@ internal static class VesselCheck
                 string usual = $"{line.Yeast.Low.Celsius:0} to {line.Yeast.High.Celsius:0} °C";
                 yield return new Finding(
                     "yeast.temperature", Severity.Warning, "ferment[0].temperature",
-                    $"ferment[0].temperature: {celsius:0.#} °C; {line.Name} is usually kept at {usual}", Number(celsius, "°C"), usual);
+                    $"{celsius:0.#} °C; {line.Name} is usually kept at {usual}", Number(celsius, "°C"), usual);
             }
         }
     }
@@ -135,13 +130,13 @@ internal static class VesselCheck
             string has = Number(share * LayOut.EnoughDiastaticPower, "°Lintner");
             yield return new Finding(
                 "mash.enzyme", Severity.Warning, "ingredients",
-                $"ingredients: the grist has {has} of diastatic power; {LayOut.EnoughDiastaticPower:0} are wanted, so {share * 100:0} % of the starch is counted as converted",
+                $"the grist has {has} of diastatic power; {LayOut.EnoughDiastaticPower:0} are wanted, so {share * 100:0} % of the starch is counted as converted",
                 has, Number(LayOut.EnoughDiastaticPower, "°Lintner"));
         }
     }
 
     private static Finding Over(string code, Severity severity, string where, string message, double litres, double limit) => new(
-        code, severity, where, $"{where}: {Number(litres, "L")}; limit {Number(limit, "L")}; {message}", Number(litres, "L"), Number(limit, "L"));
+        code, severity, where, $"{Number(litres, "L")}; limit {Number(limit, "L")}; {message}", Number(litres, "L"), Number(limit, "L"));
 
     private static string Number(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:0.0} {unit}");
 }

@@ -1,4 +1,5 @@
 using Gylebook.Forecast.Running;
+using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.Telling;
@@ -24,6 +25,28 @@ public static class Words
         AdditionPoint.Ferment => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"ferment day {at.Count:0.##}"),
         AdditionPoint.Rack => "rack",
         _ => "package",
+    };
+
+    /// <summary>How serious, in files and to people.</summary>
+    public static string Of(Severity severity) => Camel(severity.ToString());
+
+    /// <summary>A stage or a loss as a brewer says it, from its name in files: <c>heldInGrain</c> is "held in the grain".</summary>
+    public static string Spoken(string name) => Sayings.TryGetValue(name, out string? said) ? said : name;
+
+    /// <summary>Those whose name in files is not already how people say it.</summary>
+    private static readonly Dictionary<string, string> Sayings = new(StringComparer.Ordinal)
+    {
+        [Of(Stage.RunOff)] = "run-off",
+        [Of(Stage.CopperUp)] = "copper-up",
+        [Of(Stage.KnockOut)] = "knock-out",
+        [Of(Stage.TopUp)] = "top-up",
+        [Of(Loss.HeldInGrain)] = "held in the grain",
+        [Of(Loss.TunDeadSpace)] = "under the tun",
+        [Of(Loss.Kettle)] = "left in the kettle",
+        [Of(Loss.SpentHops)] = "held in the hops",
+        [Of(Loss.KettleSolids)] = "solids in the kettle",
+        [Of(Loss.Gas)] = "carbon dioxide",
+        [Of(Loss.Racking)] = "left at racking",
     };
 
     private static string Camel(string name) => char.ToLowerInvariant(name[0]) + name[1..];

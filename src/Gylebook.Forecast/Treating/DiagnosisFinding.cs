@@ -8,7 +8,7 @@ namespace Gylebook.Forecast.Treating;
 internal static class DiagnosisFinding
 {
     public static Finding Of(WaterDiagnosis diagnosis, string where) => new(
-        diagnosis.Code, Severity.Warning, where, $"{where}: {diagnosis.Message}",
+        diagnosis.Code, Severity.Warning, where, diagnosis.Message,
         Number(diagnosis.Value, diagnosis.Unit), Number(diagnosis.Limit, diagnosis.Unit));
 
     internal static string Number(double value, string unit) =>

@@ -30,7 +30,7 @@ public sealed record LiquorNeed(
     {
         if (plan.Strike is not { } strike)
         {
-            findings.Add(new("key.missing", Severity.Error, "strike", "strike: this key is missing, and no recipe says how much liquor there is"));
+            findings.Add(new("key.missing", Severity.Error, "strike", "this key is missing, and no recipe says how much liquor there is"));
             return null;
         }
 

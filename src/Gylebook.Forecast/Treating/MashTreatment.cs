@@ -92,7 +92,7 @@ internal sealed class MashTreatment(WaterPlan plan, SourceLiquor source, LiquorN
             string what = band.Likely > wanted ? "acid" : "an alkaline salt";
             findings.Add(new(
                 "mash.phNotReached", Severity.Warning, "mashPh",
-                $"mashPh: {reached} where {DiagnosisFinding.Number(wanted, "")} is wanted; offer {what}, or more of it", reached, DiagnosisFinding.Number(wanted, "")));
+                $"{reached} where {DiagnosisFinding.Number(wanted, "")} is wanted; offer {what}, or more of it", reached, DiagnosisFinding.Number(wanted, "")));
         }
 
         return new Band(band.Low, band.Likely, band.High, "pH at 20 °C", BandKind.Bounds);

@@ -45,7 +45,7 @@ internal static class SaltFinder
             string ion = WaterJson.KeyOf(miss.Ion);
             string reached = DiagnosisFinding.Number(miss.Reached, "mg/L"), wanted = DiagnosisFinding.Number(miss.Target, "mg/L");
             yield return new(
-                "liquor.missed", Severity.Warning, $"{place}.{ion}", $"{place}.{ion}: {reached} where {wanted} is wanted: {Why(miss)}", reached, wanted);
+                "liquor.missed", Severity.Warning, $"{place}.{ion}", $"{reached} where {wanted} is wanted: {Why(miss)}", reached, wanted);
         }
 
         foreach (WaterDiagnosis diagnosis in solution.Diagnoses)

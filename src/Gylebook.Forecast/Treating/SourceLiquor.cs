@@ -50,7 +50,7 @@ public sealed record SourceLiquor(IonProfile Ions, double TotalCarbonate)
 
         if (source.Report.Ph is null && !source.Boiled)
         {
-            findings.Add(new("default.taken", Severity.Note, $"{where}.ph", $"{where}.ph: not given; taken as {UnstatedPh}", "7.5"));
+            findings.Add(new("default.taken", Severity.Note, $"{where}.ph", $"not given; taken as {UnstatedPh}", "7.5"));
         }
 
         IonProfile raw = source.Report.ToProfile();

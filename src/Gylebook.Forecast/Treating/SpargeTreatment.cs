@@ -78,7 +78,7 @@ internal static class SpargeTreatment
             string reached = DiagnosisFinding.Number(ph, "");
             findings.Add(new(
                 "sparge.phNotReached", Severity.Warning, "spargePh",
-                $"spargePh: {reached} where {DiagnosisFinding.Number(wanted, "")} is wanted; offer acid, or more of it", reached, DiagnosisFinding.Number(wanted, "")));
+                $"{reached} where {DiagnosisFinding.Number(wanted, "")} is wanted; offer acid, or more of it", reached, DiagnosisFinding.Number(wanted, "")));
         }
     }
 }

@@ -22,7 +22,7 @@ public static class WaterTreatment
         TreatedLiquor sparge = SpargeTreatment.Treat(plan, source, need.SpargeLitres, mash.Acids.Sum(acid => acid.Units), findings);
         if (plan.MashPh is not null && ph is null)
         {
-            findings.Add(new("mash.noGrist", Severity.Warning, "mashPh", "mashPh: no grist with a titration, so the pH of the mash is not known and no acid is counted for it"));
+            findings.Add(new("mash.noGrist", Severity.Warning, "mashPh", "no grist with a titration, so the pH of the mash is not known and no acid is counted for it"));
         }
 
         return new WaterOutcome
@@ -49,7 +49,7 @@ public static class WaterTreatment
         if (written is { } own && Math.Abs(own.Value.Litres - needed) > Tolerance * own.Value.Litres)
         {
             string asked = DiagnosisFinding.Number(needed, "L");
-            findings.Add(new("water.litresDiffer", Severity.Note, key, $"{key}: the plan says {own.Text}; the brew asks for {asked}, which salts and acids are counted for", own.Text, asked));
+            findings.Add(new("water.litresDiffer", Severity.Note, key, $"the plan says {own.Text}; the brew asks for {asked}, which salts and acids are counted for", own.Text, asked));
         }
     }
 

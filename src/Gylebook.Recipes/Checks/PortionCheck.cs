@@ -32,6 +32,7 @@ internal static class PortionCheck
             findings.Error(
                 "portions.many", "portions", $"{portions.Count} portions; must be at most {MostPortions}, or it is no longer one brew",
                 $"{portions.Count}", $"{MostPortions}");
+            return;
         }
 
         var sum = portions.Sum(portion => portion.Share.Value.Ratio);

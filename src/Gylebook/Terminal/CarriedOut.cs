@@ -46,14 +46,14 @@ internal sealed record CarriedOut(WaterOutcome? Outcome, IReadOnlyList<Finding> 
 
         string beside = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, plan.Recipe);
         OpenedFiles files = OpenedFiles.Open(beside, kit);
-        findings.AddRange(files.Findings.Select(finding => finding with { Where = $"recipe: {finding.Where}" }));
+        findings.AddRange(files.Findings.Select(finding => finding with { Where = $"recipe.{finding.Where}" }));
         if (files.Recipe is null || files.Kit is null)
         {
             return null;
         }
 
         LaidOut laidOut = LayOut.Of(files.Recipe, files.Kit, files.Foods);
-        findings.AddRange(laidOut.Findings.Where(finding => finding.Severity == Severity.Error).Select(finding => finding with { Where = $"recipe: {finding.Where}" }));
+        findings.AddRange(laidOut.Findings.Where(finding => finding.Severity == Severity.Error).Select(finding => finding with { Where = $"recipe.{finding.Where}" }));
         return LiquorNeed.Of(laidOut) is { } need
             ? need with
             {

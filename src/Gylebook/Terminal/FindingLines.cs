@@ -31,7 +31,7 @@ internal static class FindingLines
         TextWriter to = errors ? Console.Error : Console.Out;
         foreach (Finding finding in findings)
         {
-            to.WriteLine($"{Word(finding.Severity)} {finding.Code}: {CommandLine.OneLine(Message(finding))}");
+            to.WriteLine(Line(finding));
         }
 
         if (findings.Count == 0)
@@ -42,17 +42,7 @@ internal static class FindingLines
         return errors ? 1 : 0;
     }
 
-    /// <summary>The message with its place in front, unless it says that itself.</summary>
-    public static string Message(Finding finding) =>
-        finding.Where.Length == 0 || finding.Message.StartsWith(finding.Where, StringComparison.Ordinal)
-            ? finding.Message
-            : $"{finding.Where}: {finding.Message}";
-
-    /// <summary>A severity as people read it.</summary>
-    public static string Word(Severity severity) => severity switch
-    {
-        Severity.Note => "note",
-        Severity.Warning => "warning",
-        _ => "error",
-    };
+    /// <summary>A finding on one line: how serious, where, what, and its stable code.</summary>
+    public static string Line(Finding finding) =>
+        $"{Words.Of(finding.Severity)}{(finding.Where.Length > 0 ? " " : "")}{finding.Where}: {CommandLine.OneLine(finding.Message)} [{finding.Code}]";
 }

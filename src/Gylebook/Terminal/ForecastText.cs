@@ -19,21 +19,39 @@ internal static class ForecastText
         }
 
         console.MarkupLineInterpolated($"[bold]{forecast.Recipe}[/] on the {forecast.Kit} kit");
+        if (!forecast.CanBeBrewed)
+        {
+            WriteFindings(console, forecast);
+        }
+
         if (forecast.Stages.Count > 0)
         {
-            console.Write(Stages(forecast));
-            console.Write(Losses(forecast));
-            console.Write(Headline(forecast));
-            WritePackage(console, forecast);
+            WriteRun(console, forecast);
         }
 
         Lines(console, "Allergens", [forecast.Allergens.StatementUs + " (US)", forecast.Allergens.StatementEu + " (EU)"]);
         Lines(console, "Cautions", forecast.Cautions.Select(c => $"{c.Where}: {c.Message} ({c.Source})"));
-        Lines(console, "Findings", forecast.Findings.Select(f => $"{FindingLines.Word(f.Severity)} {f.Code}: {f.Message}"));
+        if (forecast.CanBeBrewed)
+        {
+            WriteFindings(console, forecast);
+        }
+
         if (forecast.Balance is { } balance)
         {
-            console.MarkupLineInterpolated(CultureInfo.InvariantCulture, $"Balance: {balance.MassIn:0.000} kg in, {balance.MassOut:0.000} kg out; relative error {balance.RelativeError:0.0e+0} ({balance.Worst})");
+            console.WriteLine();
+            console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Balance: {balance.MassIn:0.000} kg in, {balance.MassOut:0.000} kg out; relative error {balance.RelativeError:0.0e+0} ({balance.Worst})"));
         }
+    }
+
+    private static void WriteFindings(IAnsiConsole console, BrewForecast forecast) =>
+        Lines(console, "Findings", forecast.Findings.OrderByDescending(f => f.Severity).Select(FindingLines.Line));
+
+    private static void WriteRun(IAnsiConsole console, BrewForecast forecast)
+    {
+        console.Write(Stages(forecast));
+        console.Write(Losses(forecast));
+        console.Write(Headline(forecast));
+        WritePackage(console, forecast);
     }
 
     private static Table Stages(BrewForecast forecast)
@@ -43,9 +61,9 @@ internal static class ForecastText
         foreach (StageRow row in forecast.Stages)
         {
             table.AddRow(Cells(
-                split ? $"{Spoken(row.Stage)}, {row.Portion}" : Spoken(row.Stage),
+                split ? $"{Words.Spoken(row.Stage)}, {row.Portion}" : Words.Spoken(row.Stage),
                 Number(row.LitresAt20C, "0.00"),
-                Number(row.LitresWithSolids + row.LitresHot - row.LitresAt20C, "0.00"),
+                Number(row.VesselLitres, "0.00"),
                 row.TemperatureC is double celsius ? Number(celsius, "0.0") : "",
                 Number(row.Gravity, "0.0000"),
                 Number(row.ExtractPlato, "0.00"),
@@ -57,11 +75,12 @@ internal static class ForecastText
 
     private static Table Losses(BrewForecast forecast)
     {
+        bool split = forecast.Losses.Select(l => l.Portion).Distinct().Count() > 1;
         Table table = Ruled("Lost", "at", "L at 20 °C", "kg in all", "kg extract");
         foreach (LossRow row in forecast.Losses)
         {
             table.AddRow(Cells(
-                Spoken(row.What), Spoken(row.Stage), Number(row.LitresAt20C, "0.00"), Number(row.Kilograms, "0.000"), Number(row.ExtractKg, "0.000")));
+                Words.Spoken(row.What), split ? $"{Words.Spoken(row.Stage)}, {row.Portion}" : Words.Spoken(row.Stage), Number(row.LitresAt20C, "0.00"), Number(row.Kilograms, "0.000"), Number(row.ExtractKg, "0.000")));
         }
 
         return table;
@@ -69,10 +88,10 @@ internal static class ForecastText
 
     private static Table Headline(BrewForecast forecast)
     {
-        Table table = Ruled("", "likely", "");
+        Table table = Ruled("The beer", "likely", "");
         foreach (Headline headline in forecast.Headline.Where(h => h.Band is not null))
         {
-            table.AddRow(Cells(Spoken(headline.Name), Number(headline.Band!.Likely, headline.Band.Unit == "SG" ? "0.0000" : "0.00"), headline.Band.Unit));
+            table.AddRow(Cells(headline.Title, headline.Band!.Likely.ToString($"F{headline.Decimals}", CultureInfo.InvariantCulture), headline.Band.Unit));
         }
 
         return table;
@@ -103,7 +122,11 @@ internal static class ForecastText
         {
             console.WriteLine();
             console.MarkupLineInterpolated($"[bold]{title}[/]");
-            all.ForEach(line => console.WriteLine("  " + line));
+            int width = Math.Max(40, console.Profile.Width - 1);
+            foreach (string line in all.SelectMany(text => WrappedText.Lines(text, width, first: 2, rest: 6)))
+            {
+                console.WriteLine(line);
+            }
         }
     }
 
@@ -122,8 +145,4 @@ internal static class ForecastText
     private static Text[] Cells(params string[] texts) => [.. texts.Select(t => new Text(t))];
 
     private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
-
-    /// <summary>A stable name as plain words: "copperUp" is told as "copper up".</summary>
-    private static string Spoken(string name) =>
-        string.Concat(name.Select(c => char.IsUpper(c) ? " " + char.ToLowerInvariant(c) : c.ToString()));
 }

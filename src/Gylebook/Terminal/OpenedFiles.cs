@@ -26,8 +26,8 @@ internal sealed class OpenedFiles
     public static OpenedFiles Open(string recipe, string? kit)
     {
         OpenedFiles files = new() { _foodFolder = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(recipe))!, "foods") };
-        files.Recipe = files.Read(recipe, RecipeFile.Read);
-        files.Kit = kit is null ? BuiltInKit.LanternShed : files.Read(kit, KitFile.Read);
+        files.Recipe = files.Read(recipe, "", RecipeFile.Read);
+        files.Kit = kit is null ? BuiltInKit.LanternShed : files.Read(kit, "kit.", KitFile.Read);
         foreach (string food in files.Recipe?.Ingredients.Where(l => l.Kind is Recipes.Ingredients.IngredientKind.Food or Recipes.Ingredients.IngredientKind.Spice).Select(l => l.Of).Distinct() ?? [])
         {
             files.Foods(food);
@@ -51,21 +51,22 @@ internal sealed class OpenedFiles
     }
 
     /// <summary>A water plan; null, with findings, when it could not be read.</summary>
-    public WaterPlan? Water(string path) => Read(path, WaterFile.Read);
+    public WaterPlan? Water(string path) => Read(path, "water.", WaterFile.Read);
 
     private FoodMakeup? Made(string path, string id)
     {
-        if (Read(path, FoodFile.Read) is not { } sheet)
+        if (Read(path, $"foods/{id}.", FoodFile.Read) is not { } sheet)
         {
             return null;
         }
 
         MadeUpFood made = FoodMakeups.From(sheet);
-        _findings.AddRange(made.Findings.Select(f => f with { Where = $"foods/{id}.{f.Where}" }));
+        _findings.AddRange(made.Findings);
         return made.Makeup;
     }
 
-    private T? Read<T>(string path, Func<Stream, Reading<T>> read)
+    /// <summary>Reads a file; its findings say of which file they speak, the recipe's own go without.</summary>
+    private T? Read<T>(string path, string whose, Func<Stream, Reading<T>> read)
         where T : class
     {
         if (!TryOpen(path, _findings, out FileStream? stream))
@@ -76,7 +77,7 @@ internal sealed class OpenedFiles
         using (stream)
         {
             Reading<T> reading = read(stream!);
-            _findings.AddRange(reading.Findings);
+            _findings.AddRange(reading.Findings.Select(f => f with { Where = (whose + f.Where).TrimEnd('.') }));
             return reading.Value;
         }
     }
@@ -84,16 +85,33 @@ internal sealed class OpenedFiles
     /// <summary>Opens a file, or says in a finding why it cannot be opened.</summary>
     internal static bool TryOpen(string path, List<Finding> findings, out FileStream? stream)
     {
+        stream = null;
         try
         {
+            if (Directory.Exists(path))
+            {
+                findings.Add(Unreadable(path, "this is a folder; name a file in it"));
+                return false;
+            }
+
             stream = File.OpenRead(path);
             return true;
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
         {
-            findings.Add(new("file.unreadable", Severity.Error, path, $"{path}: {failure.Message}", path));
-            stream = null;
-            return false;
+            findings.Add(Unreadable(path, "there is no such file"));
         }
+        catch (UnauthorizedAccessException)
+        {
+            findings.Add(Unreadable(path, "you are not allowed to read this file"));
+        }
+        catch (Exception failure) when (failure is IOException or ArgumentException or NotSupportedException)
+        {
+            findings.Add(Unreadable(path, failure.Message));
+        }
+
+        return false;
     }
+
+    private static Finding Unreadable(string path, string why) => new("file.unreadable", Severity.Error, path, why, path);
 }

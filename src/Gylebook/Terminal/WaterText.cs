@@ -35,7 +35,7 @@ internal static class WaterText
 
         foreach (Finding finding in findings)
         {
-            Line($"{FindingLines.Word(finding.Severity)} {finding.Code}: {FindingLines.Message(finding)}");
+            Line($"{FindingLines.Line(finding)}");
         }
     }
 

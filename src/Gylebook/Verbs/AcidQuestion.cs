@@ -90,7 +90,7 @@ internal sealed class AcidQuestion
     }
 
     private void Wrong(string code, string option, string message, string? value) =>
-        _findings.Add(new(code, Severity.Error, option, $"{option}: {message}", value));
+        _findings.Add(new(code, Severity.Error, option, message, value));
 }
 
 /// <summary>How much acid.</summary>

@@ -28,9 +28,9 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         [Description("A water plan: ions, sodium and mash pH are then forecast too.")]
         public string? Water { get; init; }
 
-        /// <summary>Seed of the draws.</summary>
+        /// <summary>The word the forecast carries as its seed.</summary>
         [CommandOption("--seed <WORD>")]
-        [Description("A word that the draws grow from; the recipe file's name when unsaid.")]
+        [Description("A word the forecast carries; the recipe file's name when unsaid. One run at the medians needs no other seed.")]
         public string? Seed { get; init; }
 
         /// <summary>Whether to write JSON.</summary>
@@ -59,6 +59,11 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         string seed = settings.Seed ?? Path.GetFileNameWithoutExtension(settings.Recipe);
         BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, seed, water);
         BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
+        if (forecast.Stages.Count == 0 && !settings.Json)
+        {
+            return FindingLines.Tell(forecast.Findings, json: false);
+        }
+
         if (settings.Json)
         {
             Console.WriteLine(ForecastJson.Write(forecast));

@@ -64,7 +64,7 @@ public sealed class MutantTests(ITestOutputHelper output)
         int mutants = 0;
         foreach ((string name, Reactions wrong) in Mutants(Reactions.Published))
         {
-            bool caught = Tours.All.Any(tour => !new OneRun(With(tour.Plan, wrong), tour.Draw).Ledger.Closes);
+            bool caught = Tours.All.Any(tour => !new OneRun(tour.Plan with { Reactions = wrong }, tour.Draw).Ledger.Closes);
             Assert.True(caught, $"{name}: not reached by any tour, or not seen in the balance");
             mutants++;
         }
@@ -96,24 +96,4 @@ public sealed class MutantTests(ITestOutputHelper output)
             }
         }
     }
-
-    private static RunPlan With(RunPlan plan, Reactions reactions) => new()
-    {
-        Steps = plan.Steps,
-        PortionCount = plan.PortionCount,
-        Packaged = plan.Packaged,
-        Parameters = plan.Parameters,
-        Medians = plan.Medians,
-        Reactions = reactions,
-        Liquors = plan.Liquors,
-        Minerals = plan.Minerals,
-        Additions = plan.Additions,
-        Mash = plan.Mash,
-        Rinse = plan.Rinse,
-        BoilMinutes = plan.BoilMinutes,
-        BoiledHops = plan.BoiledHops,
-        SplitShares = plan.SplitShares,
-        Ferments = plan.Ferments,
-        Packages = plan.Packages,
-    };
 }

@@ -1,8 +1,8 @@
 using CsCheck;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
-using Gylebook.Recipes.Tests.Schemas;
 using Gylebook.Science.Quantities;
+using Gylebook.Tests.Shared;
 
 namespace Gylebook.Recipes.Tests.Interchange;
 

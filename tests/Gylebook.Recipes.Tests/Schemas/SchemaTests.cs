@@ -1,6 +1,7 @@
 using System.Text.Json;
 using CsCheck;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Tests.Shared;
 
 namespace Gylebook.Recipes.Tests.Schemas;
 

@@ -1,13 +1,13 @@
 using System.Text.Json;
 using Json.Schema;
 
-namespace Gylebook.Recipes.Tests.Schemas;
+namespace Gylebook.Tests.Shared;
 
 /// <summary>A schema in <c>docs/schema/</c>, as an independent library reads it.</summary>
-public static class PublishedSchema
+internal static class PublishedSchema
 {
     private static readonly Dictionary<string, JsonSchema> Read = new[] { "recipe", "kit", "food", "forecast", "label", "water", "liquor", "acid" }
-        .ToDictionary(form => form, form => JsonSchema.FromText(Samples.Text("docs", "schema", $"{form}.schema.json")));
+        .ToDictionary(form => form, form => JsonSchema.FromText(File.ReadAllText(RepositoryFile.PathOf($"docs/schema/{form}.schema.json"))));
 
     /// <summary>What the schema has against a file; empty when nothing.</summary>
     public static IReadOnlyList<string> Objections(string form, string text)

@@ -1,0 +1,4 @@
+using BenchmarkDotNet.Running;
+using Gylebook.Benchmarks;
+
+BenchmarkSwitcher.FromAssembly(typeof(ForecastBenchmarks).Assembly).Run(args);

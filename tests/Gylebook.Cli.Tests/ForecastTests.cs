@@ -1,0 +1,118 @@
+namespace Gylebook.Cli.Tests;
+
+/// <summary>gylebook forecast and check, run as a person runs them: what is printed where, and the same everywhere.</summary>
+public sealed class ForecastTests
+{
+    private static readonly string Hedgerow = SampleFile.Recipe("hedgerow-brown");
+
+    [Fact]
+    public void The_run_is_told_from_water_to_glass()
+    {
+        Ran ran = GylebookProgram.Run(["forecast", Hedgerow]);
+        Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
+        string[] inOrder =
+        [
+            "Hedgerow Brown on the Lantern Shed kit", "strike", "mash", "lift", "copper-up", "knock-out", "cast", "ferment", "rack",
+            "package", "pour", "held in the grain", "steam", "sludge", "original gravity", "Allergens", "Cautions", "Findings", "Balance",
+        ];
+        int from = 0;
+        foreach (string word in inOrder)
+        {
+            int at = ran.Output.IndexOf(word, from, StringComparison.Ordinal);
+            Assert.True(at >= 0, $"\"{word}\" is missing, or comes too early.");
+            from = at;
+        }
+    }
+
+    [Fact]
+    public void A_line_fits_the_page_and_no_name_of_the_files_is_left_in_it()
+    {
+        string output = GylebookProgram.Run(["forecast", Hedgerow]).Output;
+        Assert.All(output.Split('\n'), line => Assert.InRange(line.Length, 0, 110));
+        foreach (string stable in new[] { "copperUp", "knockOut", "heldInGrain", "alcoholByVolume", "colourSrm", "Per100ml" })
+        {
+            Assert.DoesNotContain(stable, output, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Cautions_come_in_the_order_of_the_run()
+    {
+        string output = GylebookProgram.Run(["forecast", Hedgerow]).Output;
+        string[] places = ["  strike: ", "  lift: ", "  boil 60 min: ", "  ferment: ", "  ferment day 3: ", "  package: ", "  pour: "];
+        int[] found = [.. places.Select(place => output.IndexOf(place, StringComparison.Ordinal))];
+        Assert.DoesNotContain(-1, found);
+        Assert.Equal(found.Order(), found);
+    }
+
+    [Fact]
+    public void What_stops_a_brew_is_told_first()
+    {
+        Ran ran = GylebookProgram.Run(["forecast", SampleFile.Recipe("edges/kettle-too-small")]);
+        Assert.Equal(1, ran.ExitCode);
+        Assert.InRange(ran.Output.IndexOf("error kit.kettle.brim", StringComparison.Ordinal), 0, ran.Output.IndexOf("held in the grain", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("--json")]
+    [InlineData]
+    public void The_same_bytes_come_out_every_time_and_in_every_country(params string[] options)
+    {
+        string[] arguments = ["forecast", Hedgerow, .. options];
+        Ran first = GylebookProgram.Run(arguments);
+        Assert.Equal(first, GylebookProgram.Run(arguments));
+        Assert.Equal(first, GylebookProgram.Run(arguments, "de_DE.UTF-8"));
+        Assert.Equal(first, GylebookProgram.Run(arguments, "ar_SA.UTF-8"));
+    }
+
+    [Fact]
+    public void A_seed_is_carried_along()
+    {
+        Assert.Contains("\"seed\": \"second try\"", GylebookProgram.Run(["forecast", Hedgerow, "--seed", "second try", "--json"]).Output, StringComparison.Ordinal);
+        Assert.Contains("\"seed\": \"hedgerow-brown\"", GylebookProgram.Run(["forecast", Hedgerow, "--json"]).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_kit_file_of_the_shed_is_the_built_in_kit() => Assert.Equal(
+        GylebookProgram.Run(["forecast", Hedgerow, "--json"]),
+        GylebookProgram.Run(["forecast", Hedgerow, "--kit", SampleFile.Kit("lantern-shed"), "--json"]));
+
+    [Fact]
+    public void Check_knows_a_recipe_a_kit_and_a_food_by_their_format()
+    {
+        Assert.Equal(new Ran("Nothing found.\n", "", 0), GylebookProgram.Run(["check", SampleFile.Recipe("plain-bitter")]));
+        Assert.Equal(new Ran("Nothing found.\n", "", 0), GylebookProgram.Run(["check", SampleFile.Kit("lantern-shed")]));
+        Ran food = GylebookProgram.Run(["check", SampleFile.Recipe("foods/pumpkin-seed-flour")]);
+        Assert.Equal(("", 0), (food.Errors, food.ExitCode));
+        Assert.Contains("[food.labelRead]", food.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData]
+    [InlineData("--help")]
+    public void Help_names_the_verbs_with_an_example_each(params string[] arguments)
+    {
+        Ran ran = GylebookProgram.Run(arguments);
+        Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
+        foreach (string verb in new[] { "forecast", "check", "convert" })
+        {
+            Assert.Contains($"    gylebook {verb} ", ran.Output, StringComparison.Ordinal);
+            Assert.Contains($"\n    {verb} <", ran.Output, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("forecast")]
+    [InlineData("check")]
+    [InlineData("forecast", "a.json", "b.json")]
+    [InlineData("forecast", "a.json", "--kit")]
+    [InlineData("forecast", "a.json", "--seed")]
+    [InlineData("forecast", "a.json", "--draws", "many")]
+    [InlineData("check", "a.json", "--kit")]
+    public void Bad_usage_gets_one_line_and_exit_code_2(params string[] arguments)
+    {
+        Ran ran = GylebookProgram.Run(arguments);
+        Assert.Equal(("", 2), (ran.Output, ran.ExitCode));
+        Assert.Single(ran.Errors.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+    }
+}

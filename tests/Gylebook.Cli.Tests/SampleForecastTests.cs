@@ -1,0 +1,86 @@
+using System.Text.Json;
+using Gylebook.Tests.Shared;
+
+namespace Gylebook.Cli.Tests;
+
+/// <summary>Every sample recipe, forecast as a person would, with the findings that its purpose leads one to expect.</summary>
+public sealed class SampleForecastTests
+{
+    private const string BuiltIn = "";
+
+    /// <summary>Recipe, kit, exit code, findings.</summary>
+    public static TheoryData<string, string, int, string[]> Expected => new()
+    {
+        // A label is read as points, its allergens by a word list; half a kilo of honey calls for the room fruit needs.
+        { "hedgerow-brown", BuiltIn, 0, ["fermenter.headspace", "food.allergensRead", "food.labelRead"] },
+        { "plain-bitter", BuiltIn, 0, [] },
+        { "chestnut-mild", BuiltIn, 0, [] },
+        { "apricot-cardamom-wheat", BuiltIn, 0, [] },
+        { "edges/dry-saison", BuiltIn, 0, [] },
+        { "edges/extract-only", BuiltIn, 0, [] },
+        { "edges/fixed-strike", BuiltIn, 0, [] },
+        // 29 L packaged wants more grain, liquor and wort than 35 L to the brim, and a fermenter of 26 L.
+        { "edges/kettle-too-small", BuiltIn, 1, ["fermenter.tooSmall", "kettle.brim", "mash.brim"] },
+        { "edges/lactose-stout", BuiltIn, 0, [] },
+        { "edges/low-alcohol", BuiltIn, 0, [] },
+        { "edges/no-boil", BuiltIn, 0, [] },
+        { "edges/no-hops", BuiltIn, 0, [] },
+        { "edges/part-mash", BuiltIn, 0, [] },
+        // Honey by the jug is weighed by a guess, and says so.
+        { "edges/salts-and-water", BuiltIn, 0, ["amount.byVolume"] },
+        // The shed has a bag and no tun; the other kit has one. 40 L through a 62 L kettle leaves little room for foam.
+        { "edges/tun-batch", BuiltIn, 1, ["kit.noTun"] },
+        { "edges/tun-batch", "tun-and-kettle", 0, [] },
+        { "edges/tun-continuous", BuiltIn, 1, ["kit.noTun"] },
+        { "edges/tun-continuous", "tun-and-kettle", 0, ["kettle.headspace"] },
+        { "edges/two-litres", BuiltIn, 0, [] },
+        // That kit leaves three figures out, and each is said; its pot holds 15 L.
+        { "edges/two-litres", "big-pot", 0, ["default.taken", "default.taken", "default.taken"] },
+        { "plain-bitter", "big-pot", 1, ["default.taken", "default.taken", "default.taken", "fermenter.tooSmall", "kettle.brim", "mash.brim"] },
+        { "edges/very-strong", BuiltIn, 0, [] },
+        { "edges/watery-fruit", BuiltIn, 0, [] },
+    };
+
+    [Fact]
+    public void Every_sample_recipe_is_in_the_table() =>
+        Assert.Equal(SampleFile.Recipes(), Expected.Select(row => row.Data.Item1).Distinct().Order(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Expected))]
+    public void A_sample_forecasts_with_the_findings_its_purpose_has(string recipe, string kit, int exitCode, string[] codes)
+    {
+        Ran ran = GylebookProgram.Run(["forecast", SampleFile.Recipe(recipe), .. KitOption(kit), "--json"]);
+        Assert.Equal(("", exitCode), (ran.Errors, ran.ExitCode));
+        Assert.Empty(PublishedSchema.Objections("forecast", ran.Output));
+        using JsonDocument forecast = JsonDocument.Parse(ran.Output);
+        Assert.Equal(codes, Findings(forecast).Order(StringComparer.Ordinal));
+        Assert.Equal(Path.GetFileName(recipe), forecast.RootElement.GetProperty("seed").GetString());
+    }
+
+    /// <summary>Those that run on the kit at home, and fix no liquor by hand.</summary>
+    public static TheoryData<string> Planned =>
+        [.. SampleFile.Recipes().Where(name => !name.Contains("/tun-", StringComparison.Ordinal) && name != "edges/fixed-strike")];
+
+    [Theory]
+    [MemberData(nameof(Planned))]
+    public void A_run_ends_with_the_beer_that_was_asked_for_and_closes(string recipe)
+    {
+        using JsonDocument forecast = JsonDocument.Parse(GylebookProgram.Run(["forecast", SampleFile.Recipe(recipe), "--json"]).Output);
+        JsonElement root = forecast.RootElement;
+        Assert.InRange(root.GetProperty("balance").GetProperty("relativeError").GetDouble(), 0, 1e-12);
+        // Printed to the millilitre.
+        Assert.Equal(Wanted(recipe), root.GetProperty("headline").GetProperty("packagedLitres").GetProperty("likely").GetDouble(), 0.0005);
+    }
+
+    private static double Wanted(string recipe)
+    {
+        using JsonDocument file = JsonDocument.Parse(File.ReadAllText(SampleFile.Recipe(recipe)));
+        string litres = file.RootElement.GetProperty("package").GetProperty("volume").GetString()!;
+        return double.Parse(litres.Replace(" L", "", StringComparison.Ordinal), System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    private static string[] KitOption(string kit) => kit.Length == 0 ? [] : ["--kit", SampleFile.Kit(kit)];
+
+    private static IEnumerable<string> Findings(JsonDocument forecast) =>
+        forecast.RootElement.GetProperty("findings").EnumerateArray().Select(finding => finding.GetProperty("code").GetString()!);
+}

@@ -1,0 +1,178 @@
+using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.State;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Ingredients;
+
+namespace Gylebook.Forecast.Tests.Running;
+
+/// <summary>What a wrong law would break though the balance still closed: each on every random recipe it speaks of.</summary>
+public sealed class LawTests(ITestOutputHelper output)
+{
+    [Fact]
+    public void More_strike_gives_more_beer_of_a_lower_gravity()
+    {
+        int seen = 0;
+        foreach ((Brew brew, RunPlan plan) in Planned())
+        {
+            OneRun less = new(plan);
+            OneRun more = new(plan with { Liquors = [plan.Liquors[0] + 1, .. plan.Liquors[1..]] });
+            Assert.True(more[Figure.PackagedLitres] > less[Figure.PackagedLitres], brew.Name);
+            Assert.True(more[Figure.CastGravity] < less[Figure.CastGravity], brew.Name);
+            seen++;
+        }
+
+        output.WriteLine($"{seen} recipes");
+    }
+
+    [Fact]
+    public void More_conversion_gives_a_higher_gravity_and_no_more_litres_than_the_extract_takes_up()
+    {
+        int seen = 0;
+        double most = 0;
+        foreach ((Brew brew, RunPlan plan) in Planned().Where(b => b.Plan.Mash.StarchShareOfExtract > 0))
+        {
+            OneRun worse = new(plan, Drawn(plan, Known.Conversion, 0.85));
+            OneRun better = new(plan, Drawn(plan, Known.Conversion, 0.95));
+            if (worse.At(Stage.Mash)[Component.Starch] <= better.At(Stage.Mash)[Component.Starch])
+            {
+                continue;
+            }
+
+            Assert.True(better[Figure.CastGravity] > worse[Figure.CastGravity], brew.Name);
+
+            // Litres that the extract won takes up once dissolved, each component by its own specific volume.
+            Wort won = better.At(Stage.Mash);
+            won.Add(worse.At(Stage.Mash), -1);
+            double ownVolume = Components.Table.Sum(row => row.SpecificVolume * won[row.Component]);
+            double grown = better.At(Stage.Mash).Litres - worse.At(Stage.Mash).Litres;
+            Assert.True(grown > 0 && grown <= ownVolume, $"{brew.Name}: {grown} L for {ownVolume} L of extract");
+
+            // What the grain holds is counted in kilograms and does not hang on conversion; denser wort holds the same in fewer
+            // litres, so copper-up itself may grow by more than the extract's own volume.
+            Assert.Equal(Held(worse), Held(better), 1e-12 * Held(worse));
+            most = Math.Max(most, (better[Figure.CopperUpLitres] - worse[Figure.CopperUpLitres]) / ownVolume);
+            seen++;
+        }
+
+        output.WriteLine($"{seen} recipes; copper-up grows by at most {most:P1} of the extract's own volume");
+        Assert.True(seen > 1000);
+
+        static double Held(OneRun run) => run.At(Stage.Mash).LiquidMass - run.At(Stage.Lift).LiquidMass;
+    }
+
+    [Fact]
+    public void A_better_rinse_gives_a_higher_gravity()
+    {
+        int seen = 0;
+        foreach ((Brew brew, RunPlan plan) in Planned().Where(b => b.Plan.Rinse.Kilograms > 0))
+        {
+            OneRun worse = new(plan, Drawn(plan, Known.RinsingShare, 0.4));
+            OneRun better = new(plan, Drawn(plan, Known.RinsingShare, 0.9));
+            Assert.True(better[Figure.CastGravity] > worse[Figure.CastGravity], brew.Name);
+            seen++;
+        }
+
+        Assert.True(seen > 500, $"{seen}");
+    }
+
+    [Fact]
+    public void Nothing_of_anything_anywhere_changes_no_number()
+    {
+        IngredientKind[] kinds = [IngredientKind.Sugar, IngredientKind.Food, IngredientKind.Hop, IngredientKind.Salt, IngredientKind.Yeast, IngredientKind.Malt];
+        int seen = 0;
+        foreach ((Brew brew, RunPlan plan) in Planned())
+        {
+            IngredientKind kind = kinds[seen % kinds.Length];
+            AdditionPoint at = kind == IngredientKind.Malt ? AdditionPoint.Mash : (AdditionPoint)(seen / kinds.Length % 9);
+            seen++;
+            if ((at == AdditionPoint.Mash && brew.Recipe.Mash is null) || (at == AdditionPoint.Boil && brew.Recipe.Boil is null) || (at == AdditionPoint.Stand && brew.Recipe.Stand is null))
+            {
+                continue;
+            }
+
+            string of = kind switch
+            {
+                IngredientKind.Sugar => "white sugar",
+                IngredientKind.Food => "raspberries-raw",
+                IngredientKind.Hop => "Saaz",
+                IngredientKind.Salt => "gypsum",
+                IngredientKind.Yeast => "saison",
+                _ => "chocolate malt",
+            };
+            IngredientLine nothing = Typed.Line(kind, of, 0, at, at is AdditionPoint.Boil or AdditionPoint.Stand or AdditionPoint.Ferment ? 7 : 0);
+            LaidOut laidOut = (brew.Recipe with { Ingredients = [nothing, .. brew.Recipe.Ingredients] }).LayOut(brew.Kit);
+            Assert.Equal(new OneRun(plan).Readings, OneRun.Of(laidOut).Readings);
+        }
+    }
+
+    [Fact]
+    public void Priming_leaves_the_final_gravity_alone_and_makes_more_gas()
+    {
+        foreach ((Brew brew, RunPlan plan) in Planned().Where(b => b.Plan.Packages.Any(p => p.Priming > 0)))
+        {
+            OneRun primed = new(plan);
+            OneRun plain = new(plan with { Packages = [.. plan.Packages.Select(p => p with { Priming = 0 })] });
+            foreach (int portion in plan.Packaged)
+            {
+                Assert.Equal(plain.Headline.Of(portion, Figure.FinalGravity), primed.Headline.Of(portion, Figure.FinalGravity));
+                Assert.True(primed.Headline.Of(portion, Figure.CarbonationVolumes) >= plain.Headline.Of(portion, Figure.CarbonationVolumes), brew.Name);
+            }
+        }
+    }
+
+    [Fact]
+    public void Fermenting_twice_changes_nothing()
+    {
+        foreach ((Brew brew, RunPlan plan) in Planned())
+        {
+            Step[] twice = [.. plan.Steps.SelectMany(step => step.Kind == StepKind.Ferment ? new[] { step, step } : [step])];
+            Assert.True(new OneRun(plan).Readings.SequenceEqual(new OneRun(plan with { Steps = twice }).Readings), brew.Name);
+        }
+    }
+
+    [Fact]
+    public void More_of_a_food_settles_more_sludge()
+    {
+        int seen = 0;
+        foreach ((Brew brew, _) in Planned())
+        {
+            IngredientLine? food = brew.Recipe.Ingredients.FirstOrDefault(l => l.Kind == IngredientKind.Food && l.At.Point is > AdditionPoint.Mash and < AdditionPoint.Rack);
+            Recipe once = Fixed(brew.Recipe);
+            if (food is null || brew.Recipe.Portions.Count > 0 || once.LayOut(brew.Kit) is not { Plan: { } plan } laidOut)
+            {
+                continue;
+            }
+
+            if (!(laidOut.Lines.First(l => l.Line == food).Food!.Insoluble > 0))
+            {
+                continue;
+            }
+
+            IngredientLine doubled = food with { Amount = new Amount(Typed.Kilograms(2 * food.Amount.Mass!.Value.Value.Kilograms), null) };
+            Recipe twice = once with { Ingredients = [.. once.Ingredients.Select(l => l == food ? doubled : l)] };
+            Assert.True(OneRun.Of(twice.LayOut(brew.Kit))[Figure.SludgeLitres] > new OneRun(plan)[Figure.SludgeLitres], brew.Name);
+            seen++;
+        }
+
+        output.WriteLine($"{seen} recipes");
+        Assert.True(seen > 500, $"{seen}");
+    }
+
+    /// <summary>The same recipe with a generous strike set by hand, so that a change of food does not change the liquor.</summary>
+    private static Recipe Fixed(Recipe recipe) => recipe with
+    {
+        Liquor = new LiquorPlan(Typed.Litres(1.6 * recipe.Package.Volume.Value.Litres), recipe.Mash?.Method == MashMethod.Part ? Typed.Litres(5) : null),
+    };
+
+    private static IEnumerable<(Brew Brew, RunPlan Plan)> Planned() => RandomBrews.All
+        .Select(brew => (Brew: brew, Plan: brew.Recipe.LayOut(brew.Kit).Plan!))
+        .Where(b => b.Plan is not null);
+
+    private static double[] Drawn(RunPlan plan, Known parameter, double value)
+    {
+        double[] draw = [.. plan.Medians];
+        draw[(int)parameter] = value;
+        return draw;
+    }
+}
