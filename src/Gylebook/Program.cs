@@ -19,6 +19,13 @@ app.Configure(verbs =>
         .WithDescription("Forecasts a recipe from water to glass, every litre and every loss named.")
         .WithExample("forecast", "samples/recipes/hedgerow-brown.json")
         .WithExample("forecast", "my-beer.json", "--kit", "my-kit.json", "--json");
+    verbs.AddBranch("water", water =>
+    {
+        water.SetDescription("Finds salts and acids for a water plan; \"water acid\" the acid for one liquor.");
+        water.SetDefaultCommand<WaterVerb>();
+        water.AddCommand<WaterAcidVerb>("acid")
+            .WithDescription("Tells how much acid brings a liquor from its pH to another.");
+    });
     verbs.AddCommand<CheckVerb>("check")
         .WithDescription("Says what is wrong or doubtful in a recipe, kit or food file.")
         .WithExample("check", "my-beer.json");

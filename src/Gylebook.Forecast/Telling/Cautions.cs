@@ -3,6 +3,7 @@ using Gylebook.Forecast.Dosing;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Running;
 using Gylebook.Forecast.State;
+using Gylebook.Forecast.Treating;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes;
 using Gylebook.Science.Boiling;
@@ -17,10 +18,10 @@ internal static class Cautions
     private const string Trade = "common practice, no source";
 
     /// <summary>All cautions, in the order of the run.</summary>
-    public static IReadOnlyList<Caution> Of(LaidOut laidOut, RunRecord record, HeadlineFigures figures) =>
-        [.. All(laidOut, record, figures).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
+    public static IReadOnlyList<Caution> Of(LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water) =>
+        [.. All(laidOut, record, figures, water).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
 
-    private static IEnumerable<Caution> All(LaidOut laidOut, RunRecord record, HeadlineFigures figures) =>
+    private static IEnumerable<Caution> All(LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water) =>
     [
         .. HotSide(laidOut, record),
         .. Boil(laidOut, figures),
@@ -28,6 +29,8 @@ internal static class Cautions
         .. ColdSide(laidOut, figures),
         .. Packaging(laidOut, record, figures),
         .. Models(laidOut, figures),
+        .. IonsOf(figures, water is not null),
+        .. water?.Cautions ?? [],
         new("alcohol", Severity.Note, "pour", "Beer is for adults. Home production and sale are ruled by local law.", "local law"),
     ];
 
@@ -43,14 +46,14 @@ internal static class Cautions
             }
         }
 
-        foreach (LaidLine line in laidOut.Lines.Where(l => l.Line.Kind == IngredientKind.Salt && Chemistry.SaltOf(l.Line.Of) is { Caution.Length: > 0 }))
+        foreach (LaidLine line in laidOut.Lines.Where(l => l.Salt is { Caution.Length: > 0 }))
         {
-            yield return new("salt.handle", Severity.Warning, Words.Of(line.Line.At), $"{line.Name}: {Chemistry.SaltOf(line.Line.Of)!.Caution}", Trade);
+            yield return new("salt.handle", Severity.Warning, Words.Of(line.Line.At), $"{line.Name}: {line.Salt!.Caution}", Trade);
         }
 
         foreach (LaidLine line in laidOut.Lines.Where(l => l.Line.Kind == IngredientKind.Acid))
         {
-            yield return new("acid.handle", Severity.Warning, Words.Of(line.Line.At), $"{line.Name}: goggles and gloves; acid into water, never water into acid; a little at a time.", Trade);
+            yield return TreatmentCautions.ForAcid(line.Acid!.Acid.Acid, Words.Of(line.Line.At));
         }
     }
 
@@ -130,6 +133,18 @@ internal static class Cautions
         }
     }
 
+    private static IEnumerable<Caution> IonsOf(HeadlineFigures figures, bool knowsLiquor)
+    {
+        if (knowsLiquor)
+        {
+            yield return new("ions.lowerBound", Severity.Note, "package", "Ions are those of liquor, salts and acids, and sodium also of foods: malt brings its own on top, in a 12 °P wort about 550 mg/L of potassium, 100 of magnesium, 35 of calcium, 30 of sodium.", "Holzmann and Piendl, as cited in trade literature");
+        }
+        else if (figures[Figure.Sodium] > 0)
+        {
+            yield return new("sodium.lowerBound", Severity.Note, "package", "Sodium from foods and salts only: your liquor's own comes on top. A water plan tells it.", "mass balance");
+        }
+    }
+
     private static IEnumerable<Caution> Models(LaidOut laidOut, HeadlineFigures figures)
     {
         if (laidOut.Lines.Any(l => l.Line.Kind == IngredientKind.Hop && l.Line.At.Point is AdditionPoint.Mash or AdditionPoint.KnockOut or AdditionPoint.Stand))
@@ -145,11 +160,6 @@ internal static class Cautions
         if (!WortColour.IsWithinPublishedRange(figures[Figure.Colour]))
         {
             yield return new("colour.range", Severity.Note, "knock-out", "Darker than the colour law was fitted to (50 SRM).", "Morey's fit, valid below 50 SRM");
-        }
-
-        if (figures[Figure.Sodium] > 0)
-        {
-            yield return new("sodium.lowerBound", Severity.Note, "package", "Sodium from foods and salts only: your liquor's own comes on top.", "mass balance");
         }
 
         if (figures[Figure.OriginalGravity] > 1.083)

@@ -65,7 +65,9 @@ public static class ForecastJson
             pen.Number("primingSugarG", p.PrimingSugarGrams, 1);
             pen.Number("count", p.Count, 0);
         });
-        pen.Text("ions", null);
+        pen.Block("ions", forecast.Ions, ions => WaterJson.WriteIons(pen, ions));
+        pen.Block("mashSchedule", forecast.MashSchedule, s => ScheduleJson.Write(pen, s));
+        pen.Block("chilling", forecast.Chilling, c => ScheduleJson.Write(pen, c));
         pen.Block("allergens", () =>
         {
             pen.Texts("us", forecast.Allergens.Us);
@@ -94,8 +96,8 @@ public static class ForecastJson
         pen.Text("limit", finding.Limit);
     }
 
-    /// <summary>A caution.</summary>
-    internal static void WriteCaution(JsonPen pen, Caution caution)
+    /// <summary>A caution's keys.</summary>
+    public static void WriteCaution(JsonPen pen, Caution caution)
     {
         pen.Text("code", caution.Code);
         pen.Text("severity", Words.Of(caution.Severity));
@@ -103,6 +105,8 @@ public static class ForecastJson
         pen.Text("message", caution.Message);
         pen.Text("source", caution.Source);
     }
+
+    private static void WriteBand(JsonPen pen, Headline headline) => WriteBand(pen, headline.Name, headline.Band);
 
     /// <summary>A named number and how sure we are, or null.</summary>
     internal static void WriteBand(JsonPen pen, string name, Band? told) => pen.Block(name, told, band =>

@@ -1,9 +1,11 @@
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Running;
+using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Fermenting;
 using Gylebook.Science.Liquids;
 
@@ -17,9 +19,18 @@ public static class Teller
     /// <param name="kit">The kit.</param>
     /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
     /// <param name="seed">Seed of the draws, a readable word.</param>
-    public static BrewForecast Forecast(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed)
+    /// <param name="water">The water it is brewed with; null to count liquor as pure.</param>
+    public static BrewForecast Forecast(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed, WaterPlan? water = null)
     {
         LaidOut laidOut = LayOut.Of(recipe, kit, foods);
+        WaterOutcome? treated = null;
+        if (water is not null && LiquorNeed.Of(laidOut) is { } need)
+        {
+            treated = WaterTreatment.Of(water, need);
+            Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. LiquorNeed.KettleLines(treated)] };
+            laidOut = LayOut.Of(salted, kit, foods, WaterTreatment.MineralsOf(treated));
+        }
+
         if (laidOut.Plan is null)
         {
             return Unrun(laidOut, seed);
@@ -34,27 +45,32 @@ public static class Teller
             return Unrun(laidOut with { Findings = [.. laidOut.Findings, NotSound(broken)] }, seed);
         }
 
-        return Told(laidOut, record, new HeadlineFigures(laidOut.Plan.Packaged, figures), seed);
+        return Told(laidOut, record, new HeadlineFigures(laidOut.Plan.Packaged, figures), seed, treated);
     }
 
-    private static BrewForecast Told(LaidOut laidOut, RunRecord record, HeadlineFigures figures, string seed)
+    private static BrewForecast Told(LaidOut laidOut, RunRecord record, HeadlineFigures figures, string seed, WaterOutcome? water)
     {
+        MashHeat heat = new(laidOut);
         IReadOnlyList<StageRow> stages = StageRows.Of(laidOut, record);
         return new BrewForecast
         {
             Recipe = laidOut.Recipe.Name,
             Kit = laidOut.Kit.Name,
             Seed = seed,
-            Headline = Headlines.Of(laidOut, figures),
+            Headline = Headlines.Of(laidOut, figures, water),
             Stages = stages,
             Losses = StageRows.LossesOf(laidOut, record),
             Additions = AdditionRows.Of(laidOut, record),
             Pitch = PitchOf(laidOut, figures),
             BitternessBy = BitternessOf(laidOut, record, figures),
             Package = PackageOf(laidOut, figures),
+            Ions = water is null ? null : IonTable.Of(record),
+            Water = water,
+            MashSchedule = heat.Schedule(record.At(Stage.CopperUp)),
+            Chilling = heat.Chill(record.At(Stage.Chill)),
             Allergens = AllergenNotice.Of(laidOut.Lines),
-            Cautions = Cautions.Of(laidOut, record, figures),
-            Findings = [.. laidOut.Findings, .. VesselCheck.Findings(laidOut, figures, stages)],
+            Cautions = Cautions.Of(laidOut, record, figures, water),
+            Findings = [.. laidOut.Findings, .. (water?.Findings ?? []).Select(f => f with { Where = $"water.{f.Where}" }), .. VesselCheck.Findings(laidOut, figures, stages)],
             Balance = Ledger.Of(record),
         };
     }

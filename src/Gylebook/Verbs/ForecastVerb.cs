@@ -1,12 +1,13 @@
 using System.ComponentModel;
 using Gylebook.Forecast.Telling;
+using Gylebook.Recipes.Liquors;
 using Gylebook.Terminal;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook forecast RECIPE [--kit FILE] [--json]</summary>
+/// <summary>gylebook forecast RECIPE [--kit FILE] [--water FILE] [--json]</summary>
 internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
 {
     /// <summary>What it takes.</summary>
@@ -22,6 +23,11 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         [Description("A kit file; without one the built-in Lantern Shed kit is used.")]
         public string? Kit { get; init; }
 
+        /// <summary>The water.</summary>
+        [CommandOption("--water <FILE>")]
+        [Description("A water plan: ions, sodium and mash pH are then forecast too.")]
+        public string? Water { get; init; }
+
         /// <summary>The word the forecast carries as its seed.</summary>
         [CommandOption("--seed <WORD>")]
         [Description("A word the forecast carries; the recipe file's name when unsaid. One run at the medians needs no other seed.")]
@@ -35,6 +41,7 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         /// <inheritdoc/>
         public override ValidationResult Validate() =>
             Kit == CommandLine.MissingValue ? ValidationResult.Error("Option '--kit' needs a file after it.")
+            : Water == CommandLine.MissingValue ? ValidationResult.Error("Option '--water' needs a file after it.")
             : Seed == CommandLine.MissingValue ? ValidationResult.Error("Option '--seed' needs a word after it.")
             : ValidationResult.Success();
     }
@@ -43,13 +50,14 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         OpenedFiles files = OpenedFiles.Open(settings.Recipe, settings.Kit);
-        if (files.Recipe is null || files.Kit is null)
+        WaterPlan? water = settings.Water is null ? null : files.Water(settings.Water);
+        if (files.Recipe is null || files.Kit is null || (water is null && settings.Water is not null))
         {
             return FindingLines.Tell(files.Findings, settings.Json);
         }
 
         string seed = settings.Seed ?? Path.GetFileNameWithoutExtension(settings.Recipe);
-        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, seed);
+        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, seed, water);
         BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
         if (forecast.Stages.Count == 0 && !settings.Json)
         {

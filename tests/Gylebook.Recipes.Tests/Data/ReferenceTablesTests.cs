@@ -26,8 +26,8 @@ public class ReferenceTablesTests
     [Fact]
     public void All_tables_travel_in_the_assembly() => Assert.Equal(
         [
-            "food-families.csv", "foods-stimulants.csv", "foods.csv", "hops.csv",
-            "ingredient-words.csv", "malts.csv", "starting-values.csv", "sugars.csv", "yeasts.csv",
+            "food-families.csv", "foods-stimulants.csv", "foods.csv", "hops.csv", "ingredient-words.csv", "malt-titration.csv",
+            "malts.csv", "starting-values.csv", "sugars.csv", "water-balances.csv", "yeasts.csv",
         ],
         Files.Select(row => row.Data).Order(StringComparer.Ordinal));
 
