@@ -23,6 +23,9 @@ public sealed record BrewForecast
     /// <summary>Every loss, by name.</summary>
     public required IReadOnlyList<LossRow> Losses { get; init; }
 
+    /// <summary>All that goes in, by name, in the order of the run.</summary>
+    public IReadOnlyList<AdditionRow> Additions { get; init; } = [];
+
     /// <summary>The yeast; null when none is pitched.</summary>
     public PitchAdvice? Pitch { get; init; }
 
@@ -102,6 +105,14 @@ public sealed record StageRow(
 /// <param name="Kilograms">Everything lost, solids and gas included.</param>
 /// <param name="ExtractKg">Extract lost.</param>
 public sealed record LossRow(string Stage, string Portion, string What, double LitresAt20C, double Kilograms, double ExtractKg);
+
+/// <summary>Something that goes in.</summary>
+/// <param name="Stage">Where.</param>
+/// <param name="Portion">Into which portion.</param>
+/// <param name="What">Its name, or what it is for: <c>sparge liquor</c>.</param>
+/// <param name="Kilograms">All of it.</param>
+/// <param name="LitresAt20C">Clear liquid it brings by itself; starch that the mash has yet to dissolve is not in it.</param>
+public sealed record AdditionRow(string Stage, string Portion, string What, double Kilograms, double LitresAt20C);
 
 /// <summary>How much yeast.</summary>
 /// <param name="CellsNeededBillions">By the pitch rate of its style-type.</param>

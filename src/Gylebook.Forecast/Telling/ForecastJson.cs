@@ -42,6 +42,7 @@ public static class ForecastJson
         pen.Block("headline", () => Each(forecast.Headline, h => WriteBand(pen, h)));
         pen.List("stages", forecast.Stages, s => WriteStage(pen, s));
         pen.List("losses", forecast.Losses, l => WriteLoss(pen, l));
+        pen.List("additions", forecast.Additions, a => WriteAddition(pen, a));
         pen.Block("pitch", forecast.Pitch, p =>
         {
             pen.Number("cellsNeededBillions", p.CellsNeededBillions, 0);
@@ -134,6 +135,14 @@ public static class ForecastJson
         pen.Number("litresAt20C", loss.LitresAt20C, 3);
         pen.Number("kg", loss.Kilograms, 4);
         pen.Number("extractKg", loss.ExtractKg, 4);
+    }
+
+    private static void WriteAddition(JsonPen pen, AdditionRow addition)
+    {
+        pen.Text("stage", addition.Stage);
+        pen.Text("portion", addition.Portion);
+        pen.Text("what", addition.What);
+        pen.Number("kg", addition.Kilograms, 4);
     }
 
     /// <summary>Digits after the point that a unit is written with: finer than anyone measures, coarser than rounding.</summary>

@@ -29,7 +29,7 @@ internal static class StageRows
             }
 
             return new LossRow(
-                Words.Of(group.Key.Stage), NameOf(laidOut, group.Key.Portion), Words.Of(group.Key.Loss!.Value),
+                Words.Of(group.Key.Stage), PortionAt(laidOut, group.Key.Stage, group.Key.Portion), Words.Of(group.Key.Loss!.Value),
                 sum.Litres, sum.Mass, sum.ExtractMass);
         }),
     ];
@@ -37,6 +37,10 @@ internal static class StageRows
     /// <summary>The name of a portion: the bed is told as part of the main one.</summary>
     public static string NameOf(LaidOut laidOut, int portion) =>
         portion == 0 && laidOut.PortionNames.Count > 1 ? laidOut.PortionNames[0] : laidOut.PortionNames.GetValueOrDefault(portion, "main");
+
+    /// <summary>The portion's name as it is told at a stage: before the cast is divided there is but one.</summary>
+    public static string PortionAt(LaidOut laidOut, Stage stage, int portion) =>
+        stage is < Stage.Split or Stage.TopUp ? "main" : NameOf(laidOut, portion);
 
     private static StageRow Row(LaidOut laidOut, Reached reached, double? celsius)
     {
@@ -47,9 +51,8 @@ internal static class StageRows
         double together = litres + solids;
         double suspension = together > 0 ? GravityOf((wort.Mass - wort[Component.CarbonDioxide]) / together) : 1;
         double srm = litres > 0 ? WortColour.SrmOfAbsorbance(wort[Component.Colour] / litres) : 0;
-        bool beforeCast = reached.Stage < Stage.Split;
         return new StageRow(
-            Words.Of(reached.Stage), beforeCast ? "main" : NameOf(laidOut, reached.Portion),
+            Words.Of(reached.Stage), PortionAt(laidOut, reached.Stage, reached.Portion),
             litres, together, litres * warmed, celsius, wort.Gravity, suspension, wort.RealExtractPlato, wort.AlcoholByVolumePercent, srm);
     }
 

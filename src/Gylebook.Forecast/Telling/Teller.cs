@@ -48,6 +48,7 @@ public static class Teller
             Headline = Headlines.Of(laidOut, figures),
             Stages = stages,
             Losses = StageRows.LossesOf(laidOut, record),
+            Additions = AdditionRows.Of(laidOut, record),
             Pitch = PitchOf(laidOut, figures),
             BitternessBy = BitternessOf(laidOut, record, figures),
             Package = PackageOf(laidOut, figures),

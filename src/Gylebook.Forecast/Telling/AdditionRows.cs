@@ -1,0 +1,51 @@
+using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.State;
+
+namespace Gylebook.Forecast.Telling;
+
+/// <summary>All that goes in, as rows to tell: the recipe's lines by name, and what the plan itself puts in.</summary>
+internal static class AdditionRows
+{
+    /// <summary>One row an addition, in the order of the run; what goes in twice at one stage, as sparge liquor does, is told once.</summary>
+    public static IReadOnlyList<AdditionRow> Of(LaidOut laidOut, RunRecord record)
+    {
+        RunPlan plan = laidOut.Plan!;
+        Queue<Step> lines = new(plan.Steps.Where(s => s.Kind == StepKind.Add));
+        List<(Movement Movement, string Name, int Line)> named = [];
+        foreach (Movement movement in record.Additions)
+        {
+            // The log tells no names, but it keeps the order of the plan's steps: a line of the recipe is next, or it is
+            // something that the plan put in by itself.
+            bool isLine = lines.TryPeek(out Step next) && next.To == movement.Portion && plan.Additions[next.Index].Stage == movement.Stage;
+            named.Add(isLine
+                ? (movement, laidOut.AdditionLines[lines.Dequeue().Index].Name, next.Index)
+                : (movement, PlannedName.GetValueOrDefault(movement.Stage, "liquor"), -1));
+        }
+
+        return [.. named.Where(n => n.Line >= 0 || n.Movement.What.Mass > 0).GroupBy(n => (n.Movement.Stage, n.Movement.Portion, n.Name, n.Line)).Select(group =>
+        {
+            Wort sum = default;
+            foreach ((Movement movement, _, _) in group)
+            {
+                sum.Add(movement.What);
+            }
+
+            (Stage stage, int portion, string name, _) = group.Key;
+            return new AdditionRow(Words.Of(stage), StageRows.PortionAt(laidOut, stage, portion), name, sum.Mass, LitresOf(sum));
+        })];
+    }
+
+    /// <summary>What enters without being a line of the recipe.</summary>
+    private static readonly Dictionary<Stage, string> PlannedName = new()
+    {
+        [Stage.Strike] = "strike liquor",
+        [Stage.Rinse] = "sparge liquor",
+        [Stage.TopUp] = "top-up liquor",
+        [Stage.Package] = "priming sugar",
+        [Stage.Condition] = "carbon dioxide",
+    };
+
+    /// <summary>Clear liquid in it. Something with nothing dissolved or wet in it, as hops or grain dust, brings none.</summary>
+    private static double LitresOf(in Wort what) => what.LiquidMass > 0 ? what.Litres : 0;
+}

@@ -1,0 +1,107 @@
+using static Gylebook.Pictures.Drawing.SvgPen;
+
+namespace Gylebook.Pictures.Drawing;
+
+/// <summary>Writes the words of a stage: its name and litres on the line, what it says below, what happened above.</summary>
+internal sealed class RunText(RunPicture picture, RunFrame frame, SvgPen pen)
+{
+    /// <summary>Writes all words of a stage.</summary>
+    public void Draw(RunLevel level)
+    {
+        double left = level.Ribbons.Max(r => r.Centre + (r.Width / 2)) + 6;
+        pen.Element("path", ("d", $"M{Number(left)} {Number(level.Y)} H{Number(frame.TextEnd)}"), ("stroke", Ink.Rule), ("stroke-width", "1"));
+        DrawStage(level);
+        foreach (RunLine line in level.Lines)
+        {
+            DrawLine(line);
+        }
+    }
+
+    /// <summary>Lines under a stage's name.</summary>
+    public static int LinesUnder(RunPicture picture, RunFrame frame, RunLevel level) => level.Steps.Sum(step =>
+        (level.Parted ? 1 : 0) + (step.Says.Length > 0 && !(level.Parted && FitsOneLine(picture, frame, step)) ? 1 : 0));
+
+    private static string OneLine(RunStep step) => step.Says.Length > 0 ? $"{step.Portion} · {step.Says}" : step.Portion;
+
+    private static bool FitsOneLine(RunPicture picture, RunFrame frame, RunStep step) =>
+        TextRoom.WidthOf(OneLine(step), Type.Small) + 8 + TextRoom.WidthOf(picture.Shown.Litres(step.Litres), Type.Small) <= frame.TextRoom;
+
+    private void DrawStage(RunLevel level)
+    {
+        double y = level.Y + 17;
+        double room = frame.TextRoom;
+        if (!level.Parted)
+        {
+            room -= Litres(level.Steps[0], y) + 8;
+        }
+
+        string name = TextRoom.Elided(level.Name, Type.Name, room);
+        pen.Text(name, name == level.Name ? null : level.Name, ("x", frame.TextStart), ("y", y), ("font-family", Ink.Serif), ("font-size", Type.Name), ("fill", Ink.Text));
+        foreach (RunStep step in level.Steps)
+        {
+            bool together = level.Parted && FitsOneLine(picture, frame, step);
+            if (level.Parted)
+            {
+                y += Type.Line;
+                Words(together ? OneLine(step) : step.Portion, frame.TextRoom - Litres(step, y) - 8, y, Ink.Text);
+            }
+
+            if (step.Says.Length > 0 && !together)
+            {
+                y += Type.Line;
+                Words(step.Says, frame.TextRoom, y, Ink.Faint);
+            }
+        }
+    }
+
+    /// <summary>Litres at the right edge; returns the room they take.</summary>
+    private double Litres(RunStep step, double y)
+    {
+        string litres = picture.Shown.Litres(step.Litres);
+        pen.Text(litres, null, ("x", frame.TextEnd), ("y", y), ("text-anchor", "end"), ("font-size", Type.Small), ("fill", Ink.Text));
+        return TextRoom.WidthOf(litres, Type.Small);
+    }
+
+    private void Words(string words, double room, double y, string colour)
+    {
+        string shown = TextRoom.Elided(words, Type.Small, room);
+        pen.Text(shown, shown == words ? null : words, ("x", frame.TextStart), ("y", y), ("font-size", Type.Small), ("fill", colour));
+    }
+
+    private void DrawLine(RunLine line)
+    {
+        switch (line.Kind)
+        {
+            case RunLineKind.LeftAddition or RunLineKind.LeftLiquor:
+                pen.Text(line.Text, line.Full, ("class", "in"), ("x", line.X), ("y", line.Y), ("text-anchor", "end"), ("font-size", Type.Small), ("fill", line.Kind == RunLineKind.LeftLiquor ? Ink.Faint : Ink.Copper));
+                break;
+            case RunLineKind.Hazard or RunLineKind.Limit:
+                DrawCaution(line);
+                break;
+            default:
+                pen.Text(line.Text, line.Full, ("class", line.Kind == RunLineKind.Loss ? "loss" : "in"), ("x", line.X), ("y", line.Y), ("font-size", Type.Small), ("fill", Ink.Copper));
+                break;
+        }
+    }
+
+    /// <summary>A triangle for a hazard, a ring for the limit of a model: told apart without colour.</summary>
+    private void DrawCaution(RunLine line)
+    {
+        double x = line.X;
+        double y = line.Y;
+        pen.Start("g", ("class", "caution"));
+        pen.Words("title", line.Full);
+        if (line.Kind == RunLineKind.Hazard)
+        {
+            string triangle = $"M{Number(x + 5.5)} {Number(y - 10)} L{Number(x + 11)} {Number(y)} H{Number(x)} Z";
+            pen.Element("path", ("d", triangle), ("fill", Ink.Amber));
+        }
+        else
+        {
+            pen.Element("circle", ("cx", x + 5.5), ("cy", y - 4.5), ("r", 4.0), ("fill", "none"), ("stroke", Ink.Amber), ("stroke-width", "1.5"));
+        }
+
+        pen.Text(line.Text, null, ("x", x + 16), ("y", y), ("font-size", Type.Small), ("fill", Ink.Amber));
+        pen.End("g");
+    }
+}

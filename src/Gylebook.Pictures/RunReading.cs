@@ -1,0 +1,124 @@
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
+
+namespace Gylebook.Pictures;
+
+/// <summary>Reads a forecast as a picture: which stages are drawn, and what happened on the way into each.</summary>
+internal sealed class RunReading(BrewForecast forecast, Shown shown)
+{
+    private const string Main = "main";
+
+    public RunPicture Picture()
+    {
+        // Parting a cast in three happens in two steps; the last word on each portion counts.
+        List<StageRow> drawn = [.. forecast.Stages
+            .Where(s => RunWords.NameOf(s.Stage) is not null)
+            .GroupBy(s => (s.Stage, s.Portion))
+            .Select(g => g.Last())];
+        int parting = RunWords.PlaceOf(RunWords.Parting);
+        string[] portions = [.. drawn.Where(s => s.Stage == RunWords.Parting).Select(s => s.Portion).Distinct()];
+        bool IsTrunk(StageRow s) => portions.Length == 0 || RunWords.PlaceOf(s.Stage) < parting;
+        return new RunPicture
+        {
+            Recipe = forecast.Recipe,
+            Kit = forecast.Kit,
+            Trunk = StepsOf([.. drawn.Where(IsTrunk)], -1, portion => true, portions.Length == 0),
+            Branches =
+            [
+                .. portions.Select(name => new RunBranch(
+                    name, StepsOf([.. drawn.Where(s => !IsTrunk(s) && s.Portion == name)], parting - 1, p => p == name, false))),
+            ],
+            Shown = shown,
+        };
+    }
+
+    /// <summary>Steps of the trunk or of a branch; each takes all that happened since the one before it.</summary>
+    private List<RunStep> StepsOf(List<StageRow> rows, int after, Func<string, bool> isMine, bool whole)
+    {
+        List<RunStep> steps = [];
+        foreach (StageRow row in rows)
+        {
+            int here = RunWords.PlaceOf(row.Stage);
+            int since = after;
+            bool Since(int place) => place > since && place <= here;
+            bool Between(string stage) => Since(RunWords.PlaceOf(stage));
+            steps.Add(new RunStep
+            {
+                Stage = row.Stage,
+                Portion = row.Portion,
+                Name = RunWords.NameOf(row.Stage)!,
+                Litres = LitresOf(row, whole),
+                TemperatureC = row.TemperatureC,
+                Gravity = row.Gravity,
+                Says = Says(row, whole),
+                Tint = Tint.Of(row.ColourSrm, row.ExtractPlato),
+                Additions = [.. forecast.Additions.Where(a => Since(RunWords.PlaceOfAddition(a.Stage)) && isMine(a.Portion)).Select(Addition)],
+                Losses = [.. forecast.Losses.Where(l => Between(l.Stage) && isMine(l.Portion)).Select(Loss)],
+                Cautions = CautionsAt(Between, row.Portion),
+            });
+            after = Math.Max(after, here);
+        }
+
+        return steps;
+    }
+
+    /// <summary>Litres with the band of the headline that reads the same litres, so that picture and headline agree.</summary>
+    private Band LitresOf(StageRow row, bool whole)
+    {
+        string? headline = row.Stage switch
+        {
+            "copperUp" => "copperUpLitres",
+            "cast" => "castLitres",
+            "package" when whole => "packagedLitres",
+            _ => null,
+        };
+        Band? band = forecast.Headline.FirstOrDefault(h => h.Name == headline)?.Band;
+        return band is { Kind: not BandKind.Point } ? band with { Likely = row.LitresAt20C } : Band.Point(row.LitresAt20C, "L at 20 °C");
+    }
+
+    private string Says(StageRow row, bool whole)
+    {
+        IEnumerable<string?> parts = row.Stage switch
+        {
+            "strike" or "mash" or "stand" => [Warmth(row)],
+            "lift" or "copperUp" or "knockOut" => [shown.Gravity(row.Gravity)],
+            "cast" => [shown.Gravity(row.Gravity), Warmth(row)],
+            "ferment" => [shown.Gravity(row.Gravity), shown.Percent(row.AlcoholByVolume) + " alcohol"],
+            "split" or "rack" => [],
+            "package" => Package(whole),
+            "pour" => [shown.Percent(row.AlcoholByVolume) + " alcohol", Bitterness(whole), row.ColourSrm > 0 ? shown.Srm(row.ColourSrm) : null],
+            _ => [shown.Gravity(row.Gravity)],
+        };
+        return string.Join(" · ", parts.Where(p => p is not null));
+    }
+
+    private string? Warmth(StageRow row) => row.TemperatureC is double celsius ? shown.Celsius(celsius) : null;
+
+    private IEnumerable<string?> Package(bool whole) => forecast.Package is { } package
+        ? [whole && package.Count is int count ? $"{count} × {package.In}" : package.In, shown.Volumes(package.Co2Volumes)]
+        : [];
+
+    /// <summary>The headline speaks of the whole gyle: of one portion of several it would not be true.</summary>
+    private string? Bitterness(bool whole) =>
+        whole && forecast.Headline.FirstOrDefault(h => h.Name == "bitterness")?.Band is { } band ? shown.Ibu(band.Likely) : null;
+
+    private static RunAddition Addition(AdditionRow row) =>
+        new(row.What, row.Kilograms, row.LitresAt20C, row.Stage is "strike" or "rinse" or "topUp");
+
+    private static RunLoss Loss(LossRow row) => new(RunWords.LossOf(row.What), row.LitresAt20C, row.Kilograms);
+
+    /// <summary>Cautions speak of stages, not of portions: after a parting they stand at the first portion alone.</summary>
+    private List<RunCaution> CautionsAt(Func<string, bool> between, string portion)
+    {
+        if (portion != Main && forecast.Stages.FirstOrDefault(s => s.Stage == RunWords.Parting)?.Portion is string first && first != portion)
+        {
+            return [];
+        }
+
+        return
+        [
+            .. forecast.Cautions.Where(c => between(RunWords.StageOfCaution(c.Where))).GroupBy(c => c.Code).Select(g => new RunCaution(
+                g.Key, g.Any(c => c.Severity != Severity.Note), string.Join("\n", g.Select(c => c.Message).Distinct()))),
+        ];
+    }
+}

@@ -1,0 +1,112 @@
+using System.Globalization;
+using Gylebook.Forecast.Telling;
+using Gylebook.Science.Liquids;
+using Gylebook.Science.Quantities;
+
+namespace Gylebook.Pictures;
+
+/// <summary>Writes numbers for one reader: the one place where page, print and command line turn a quantity into text.</summary>
+/// <remarks>
+/// Digits are those a home brewer can measure, not those a computer can print. Conversion factors come from the unit table.
+/// A value that is not a number is written as a dash. The hard space keeps number and unit on one line.
+/// </remarks>
+/// <param name="units">What the reader wants to see.</param>
+public sealed class Shown(ReaderUnits units)
+{
+    /// <summary>Between a number and its unit.</summary>
+    public const string Space = "\u00A0";
+
+    private const string Unknown = "–";
+
+    private static readonly double UsGallonsInLitre = In(VolumeAt20C.FromLitres(1), "US gal");
+    private static readonly double ImperialGallonsInLitre = In(VolumeAt20C.FromLitres(1), "imp gal");
+    private static readonly double PoundsInKilogram = In(Mass.FromKilograms(1), "lb");
+    private static readonly double OuncesInKilogram = In(Mass.FromKilograms(1), "oz");
+    private static readonly double EbcInSrm = In(BeerColour.FromSrm(1), "EBC");
+
+    /// <summary>The choice behind it.</summary>
+    public ReaderUnits Units => units;
+
+    /// <summary>The volume's unit: <c>L</c>.</summary>
+    public string VolumeSymbol => units.Volume switch
+    {
+        VolumeUnit.UsGallon => "US gal",
+        VolumeUnit.ImperialGallon => "imp gal",
+        _ => "L",
+    };
+
+    /// <summary>A volume at 20 °C: <c>24.5 L</c>.</summary>
+    public string Litres(double litres) => WithUnit(Volume(litres), VolumeSymbol);
+
+    /// <summary>A volume and how sure we are: <c>24.5 L (24.0 to 25.1)</c>; the ends only where somebody knows them.</summary>
+    public string Litres(Band band) => band.Kind == BandKind.Point
+        ? Litres(band.Likely)
+        : $"{Litres(band.Likely)} ({Volume(band.Low)} to {Volume(band.High)})";
+
+    /// <summary>A mass: <c>3.60 kg</c>, <c>56 g</c>.</summary>
+    public string Kilograms(double kilograms) => units.Mass switch
+    {
+        MassUnit.Pound when Math.Abs(kilograms) * PoundsInKilogram >= 1 => WithUnit(Number(kilograms * PoundsInKilogram, 2), "lb"),
+        MassUnit.Pound => WithUnit(Number(kilograms * OuncesInKilogram, 2), "oz"),
+        _ when Math.Abs(kilograms) >= 1 => WithUnit(Number(kilograms, 2), "kg"),
+        _ when Math.Abs(kilograms) >= 0.01 => WithUnit(Number(kilograms * 1000, 0), "g"),
+        _ => WithUnit(Number(kilograms * 1000, 1), "g"),
+    };
+
+    /// <summary>A temperature: <c>66 °C</c>, <c>69.9 °C</c>.</summary>
+    public string Celsius(double celsius) => units.Temperature == TemperatureUnit.Fahrenheit
+        ? WithUnit(Number((celsius * 9 / 5) + 32, 0), "°F")
+        : WithUnit(Number(celsius, Math.Abs(celsius - Math.Round(celsius)) < 0.05 ? 0 : 1), "°C");
+
+    /// <summary>A specific gravity: <c>1.050</c>, or <c>12.4 °P</c>.</summary>
+    public string Gravity(double gravity) => units.Gravity == GravityUnit.Plato
+        ? WithUnit(Number(SucroseSolution.PlatoAt(gravity), 1), "°P")
+        : Number(gravity, 3);
+
+    /// <summary>A beer's colour: <c>17 SRM</c>.</summary>
+    public string Srm(double srm) => units.Colour == ColourUnit.Ebc
+        ? WithUnit(Number(srm * EbcInSrm, 0), "EBC")
+        : WithUnit(Number(srm, srm < 10 ? 1 : 0), "SRM");
+
+    /// <summary>A share in per cent: <c>5.8 %</c>.</summary>
+    public string Percent(double percent) => WithUnit(Number(percent, 1), "%");
+
+    /// <summary>Carbon dioxide: <c>2.3 volumes</c>.</summary>
+    public string Volumes(double volumes) => WithUnit(Number(volumes, 1), "volumes");
+
+    /// <summary>A bitterness: <c>28 IBU</c>.</summary>
+    public string Ibu(double ibu) => WithUnit(Number(ibu, 0), "IBU");
+
+    /// <summary>A bare number with so many decimals and the reader's decimal sign.</summary>
+    public string Number(double value, int decimals)
+    {
+        if (!double.IsFinite(value))
+        {
+            return Unknown;
+        }
+
+        // Minus zero is no number a brewer knows.
+        double rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero) + 0.0;
+        string text = rounded.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return units.DecimalSign == DecimalSign.Comma ? text.Replace('.', ',') : text;
+    }
+
+    private string Volume(double litres)
+    {
+        double factor = units.Volume switch
+        {
+            VolumeUnit.UsGallon => UsGallonsInLitre,
+            VolumeUnit.ImperialGallon => ImperialGallonsInLitre,
+            _ => 1,
+        };
+        double value = litres * factor;
+        bool small = Math.Abs(value) < 1 || (factor != 1 && Math.Abs(value) < 100);
+        return Number(value, small ? 2 : 1);
+    }
+
+    private static string WithUnit(string number, string unit) => number == Unknown ? number : number + Space + unit;
+
+    private static double In<T>(T one, string unit)
+        where T : struct, IQuantity<T> =>
+        UnitTable.TryIn(one, unit, out double number) ? number : throw new InvalidOperationException($"The unit table has no way to {unit}.");
+}

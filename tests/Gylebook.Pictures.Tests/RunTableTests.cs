@@ -1,0 +1,48 @@
+using Gylebook.Forecast.Telling;
+
+namespace Gylebook.Pictures.Tests;
+
+/// <summary>The table is the picture's twin.</summary>
+public sealed class RunTableTests
+{
+    public static TheoryData<string> Brewable() => SampleForecasts.Brewable();
+
+    [Theory]
+    [MemberData(nameof(Brewable))]
+    public void Has_a_row_for_each_step_and_leaves_nothing_out(string recipe)
+    {
+        RunPicture picture = RunPicture.Of(SampleForecasts.Of(recipe));
+        RunTable table = RunTable.Of(picture);
+        Assert.Equal(picture.Steps.Count(), table.Rows.Count);
+        Assert.All(table.Rows, row => Assert.Equal(table.Header.Count, row.Count));
+        Assert.All(picture.Steps.Zip(table.Rows), pair =>
+        {
+            string row = string.Join('|', pair.Second);
+            Assert.StartsWith(pair.First.Name, row, StringComparison.Ordinal);
+            Assert.All(pair.First.Additions, a => Assert.Contains(a.Text(picture.Shown), row, StringComparison.Ordinal));
+            Assert.All(pair.First.Losses, l => Assert.Contains(l.Text(picture.Shown), row, StringComparison.Ordinal));
+            Assert.All(pair.First.Cautions, c => Assert.Contains(c.Code, row, StringComparison.Ordinal));
+            Assert.Contains(picture.Shown.Litres(pair.First.Litres), row, StringComparison.Ordinal);
+        });
+    }
+
+    [Fact]
+    public void Names_the_portion_only_where_the_cast_was_parted()
+    {
+        Assert.DoesNotContain("Portion", RunTable.Of(RunPicture.Of(SampleForecasts.Of("plain-bitter.json"))).Header);
+        RunTable parted = RunTable.Of(RunPicture.Of(SampleForecasts.Of(SampleForecasts.Parted)));
+        int column = parted.Header.ToList().IndexOf("Portion");
+        Assert.Equal(["fruit", "main", "plain"], parted.Rows.Select(r => r[column]).Distinct().Order());
+    }
+
+    [Fact]
+    public void Is_in_the_reader_s_units()
+    {
+        BrewForecast forecast = SampleForecasts.Of("hedgerow-brown.json");
+        string cells = string.Join('|', RunTable.Of(RunPicture.Of(forecast, ReaderUnits.UnitedStates)).Rows.SelectMany(r => r));
+        Assert.Contains("US gal", cells, StringComparison.Ordinal);
+        Assert.Contains("°F", cells, StringComparison.Ordinal);
+        Assert.DoesNotContain("°C", cells, StringComparison.Ordinal);
+        Assert.DoesNotContain(Shown.Space + "kg", cells, StringComparison.Ordinal);
+    }
+}

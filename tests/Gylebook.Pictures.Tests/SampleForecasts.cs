@@ -1,0 +1,62 @@
+using System.Text.Json;
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Science.Quantities;
+using Gylebook.Tests.Shared;
+
+namespace Gylebook.Pictures.Tests;
+
+/// <summary>Real forecasts of the recipes in <c>samples/</c>, on the kit the demo brews with.</summary>
+internal static class SampleForecasts
+{
+    public const string Parted = "apricot-cardamom-wheat.json";
+
+    /// <summary>All that this kit can brew; the others have no run to draw, and a test says which.</summary>
+    public static TheoryData<string> Brewable() => [.. Names.Where(n => Of(n).Stages.Count > 0)];
+
+    public static IReadOnlyList<string> Names { get; } =
+    [
+        .. new[] { "", "edges" }.SelectMany(folder => Directory
+            .EnumerateFiles(RepositoryFile.PathOf(Path.Combine("samples", "recipes", folder)), "*.json")
+            .Select(path => Path.Combine(folder, Path.GetFileName(path)).Replace('\\', '/')))
+            .Order(StringComparer.Ordinal),
+    ];
+
+    public static BrewForecast Of(string recipe, string kit = "lantern-shed.json") => Teller.Forecast(
+        RecipeFile.Read(Text("recipes", recipe)).Value!, KitFile.Read(Text("kits", kit)).Value!, Food, "samples");
+
+    private static string Text(string folder, string name) => File.ReadAllText(RepositoryFile.PathOf(Path.Combine("samples", folder, name)));
+
+    /// <summary>The one food sheet beside the recipes, its label read as it stands in the file.</summary>
+    private static FoodMakeup? Food(string id)
+    {
+        if (id != "pumpkin-seed-flour")
+        {
+            return null;
+        }
+
+        using JsonDocument file = JsonDocument.Parse(Text("recipes", "foods/pumpkin-seed-flour.json"));
+        JsonElement label = file.RootElement.GetProperty("label");
+        Entered<Mass> Mass(string name) =>
+            UnitTable.TryParse(label.GetProperty(name).GetString(), out Entered<Mass> mass, out string problem) ? mass : throw new InvalidDataException(problem);
+        return FoodMakeups.From(new FoodSheet
+        {
+            Id = id,
+            Name = file.RootElement.GetProperty("name").GetString()!,
+            Family = file.RootElement.GetProperty("family").GetString()!,
+            Ingredients = file.RootElement.GetProperty("ingredients").GetString(),
+            Label = new LabelPanel
+            {
+                Style = LabelStyle.Us,
+                Serving = Mass("serving"),
+                Fat = Mass("fat"),
+                Sodium = Mass("sodium"),
+                Carbohydrate = Mass("carbohydrate"),
+                Fibre = Mass("fibre"),
+                Sugars = Mass("sugars"),
+                Protein = Mass("protein"),
+            },
+        }).Makeup;
+    }
+}
