@@ -1,6 +1,7 @@
 using System.Net;
 using Gylebook.Store;
 using Gylebook.Web.Layout;
+using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting;
@@ -23,8 +24,9 @@ public static class WebBook
     /// <param name="book">The book it shows; the caller closes it.</param>
     /// <param name="urls">Where to listen, such as <see cref="DefaultUrl"/>.</param>
     /// <param name="clock">The time.</param>
-    public static WebApplication Build(Book book, IReadOnlyList<string> urls, TimeProvider clock)
+    public static async Task<WebApplication> BuildAsync(Book book, IReadOnlyList<string> urls, TimeProvider clock)
     {
+        Reader reader = await Reader.OfAsync(book);
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
             ApplicationName = "gylebook",
@@ -35,7 +37,8 @@ public static class WebBook
         builder.WebHost.UseStaticWebAssets().UseUrls([.. urls]);
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
         Logs(builder.Logging);
-        Services(builder.Services, book, urls, clock);
+        Services(builder.Services, urls);
+        builder.Services.AddSingleton(book).AddSingleton(reader).AddSingleton(clock);
 
         WebApplication site = builder.Build();
         Pipeline(site);
@@ -57,10 +60,8 @@ public static class WebBook
         logs.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
     }
 
-    private static void Services(IServiceCollection services, Book book, IReadOnlyList<string> urls, TimeProvider clock)
+    private static void Services(IServiceCollection services, IReadOnlyList<string> urls)
     {
-        services.AddSingleton(book);
-        services.AddSingleton(clock);
         services.AddProblemDetails();
         services.AddDataProtection().UseEphemeralDataProtectionProvider();
         if (urls.All(IsLoopback))

@@ -42,7 +42,7 @@ internal sealed class ServeVerb : AsyncCommand<ServeVerb.Settings>
     {
         await using Book book = await SqliteBook.OpenAsync(
             BookLocation.Find(settings.Book), TimeProvider.System, cancellation: cancellationToken);
-        await using WebApplication site = WebBook.Build(book, settings.Addresses, TimeProvider.System);
+        await using WebApplication site = await WebBook.BuildAsync(book, settings.Addresses, TimeProvider.System);
         await site.StartAsync(cancellationToken);
         Console.WriteLine($"Gylebook is open at {string.Join(" and ", site.Urls)} with the book {book.File}; Ctrl+C closes it.");
         if (!settings.Addresses.All(WebBook.IsLoopback))
