@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using Gylebook.Store;
 using Gylebook.Store.Sqlite;
+using Gylebook.Web.Demo;
 using Gylebook.Web.Hosting;
 using Spectre.Console;
 using Spectre.Console.Cli;
@@ -42,6 +43,7 @@ internal sealed class ServeVerb : AsyncCommand<ServeVerb.Settings>
     {
         await using Book book = await SqliteBook.OpenAsync(
             BookLocation.Find(settings.Book), TimeProvider.System, cancellation: cancellationToken);
+        await LanternShed.MoveInAsync(book, cancellationToken);
         await using WebApplication site = await WebBook.BuildAsync(book, settings.Addresses, TimeProvider.System);
         await site.StartAsync(cancellationToken);
         Console.WriteLine($"Gylebook is open at {string.Join(" and ", site.Urls)} with the book {book.File}; Ctrl+C closes it.");
