@@ -120,7 +120,7 @@ public sealed partial class DraftField : IDisposable
     private void Focused()
     {
         _isFocused = true;
-        Desk.Draft.Focus();
+        Desk.Draft.Focus(this);
     }
 
     private async Task TypedAsync(string? text)
@@ -151,7 +151,7 @@ public sealed partial class DraftField : IDisposable
     {
         await CommitAsync();
         _isFocused = false;
-        Desk.Draft.Blur();
+        Desk.Draft.Blur(this);
         ShowDraft();
     }
 
@@ -161,7 +161,7 @@ public sealed partial class DraftField : IDisposable
         if (_isTyping)
         {
             _isTyping = false;
-            await Desk.CommitAsync(Path, Kept());
+            await Desk.CommitAsync(this, Path, Kept());
         }
     }
 

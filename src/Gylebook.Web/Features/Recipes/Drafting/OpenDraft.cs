@@ -19,6 +19,7 @@ public sealed class OpenDraft : IDisposable
 {
     private readonly Book _book;
     private readonly SemaphoreSlim _turn = new(1, 1);
+    private object? _focused;
     private Seen? _atFocus;
     private string _unsavedLabel = "";
 
@@ -62,18 +63,31 @@ public sealed class OpenDraft : IDisposable
         await book.Drafts.FindAsync(id) is { } draft ? new OpenDraft(book, draft, tabId) : null;
 
     /// <summary>A field got the focus: what is typed there answers to what the brewer sees now.</summary>
-    public void Focus() => _atFocus = new Seen(Now, Revision);
+    /// <param name="field">Which, so that a field left late does not end the focus of the next.</param>
+    public void Focus(object field) => (_focused, _atFocus) = (field, new Seen(Now, Revision));
 
-    /// <summary>No field has the focus any more.</summary>
-    public void Blur() => _atFocus = null;
+    /// <summary>That field has the focus no more.</summary>
+    public void Blur(object field)
+    {
+        if (_focused == field)
+        {
+            (_focused, _atFocus) = (null, null);
+        }
+    }
 
     /// <summary>Edits what this tab shows, and saves it.</summary>
     /// <param name="make">Makes the edit; null for none.</param>
     public Task EditAsync(Func<RecipeDraft, RecipeEdit?> make) => InTurnAsync(() => SaveAsync(new Seen(Now, Revision), make));
 
     /// <summary>Edits what stood there when the field got the focus, whatever other tabs did since, and saves it.</summary>
-    public Task EditFocusedAsync(Func<RecipeDraft, RecipeEdit?> make) =>
-        InTurnAsync(() => SaveAsync(_atFocus ?? new Seen(Now, Revision), make));
+    /// <param name="field">Which field.</param>
+    /// <param name="make">Makes the edit; null for none.</param>
+    public Task EditFocusedAsync(object field, Func<RecipeDraft, RecipeEdit?> make)
+    {
+        // Asked now, not in turn: by then the next field may have the focus.
+        Seen? seen = _focused == field ? _atFocus : null;
+        return InTurnAsync(() => SaveAsync(seen ?? new Seen(Now, Revision), make));
+    }
 
     /// <summary>Saves again what could not be saved.</summary>
     public Task RetryAsync() => InTurnAsync(() => StoreAsync(Now, Revision, _unsavedLabel, Now));

@@ -3,7 +3,6 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
-using Gylebook.Store;
 using Gylebook.Web.Features.Recipes.Drafting;
 
 namespace Gylebook.Web.Features.Recipes.Showing;
@@ -50,6 +49,9 @@ public sealed class RecipeDesk
     /// <summary>What comes of the recipe; null until it could be read for the first time.</summary>
     public RecipeOutlook? Outlook { get; private set; }
 
+    /// <summary>How often the numbers were reckoned: a page that shows another count shows other numbers.</summary>
+    public int Reckoned { get; private set; }
+
     /// <summary>Whether the outlook is of an earlier text, because the present one cannot be read or brewed.</summary>
     public bool IsStale { get; private set; }
 
@@ -88,7 +90,10 @@ public sealed class RecipeDesk
     }
 
     /// <summary>Saves what was typed into a field.</summary>
-    public Task CommitAsync(string path, string? text) => DoAsync(Draft.EditFocusedAsync(draft => draft.Put(path, text)));
+    /// <param name="field">The field that has, or just had, the focus.</param>
+    /// <param name="path">Which field of the recipe.</param>
+    /// <param name="text">Its text.</param>
+    public Task CommitAsync(object field, string path, string? text) => DoAsync(Draft.EditFocusedAsync(field, draft => draft.Put(path, text)));
 
     /// <summary>Edits, and saves.</summary>
     public Task EditAsync(Func<RecipeDraft, RecipeEdit?> make) => DoAsync(Draft.EditAsync(make));
@@ -143,6 +148,7 @@ public sealed class RecipeDesk
 
     private void Reckon(RecipeDraft? text = null)
     {
+        Reckoned++;
         _shown = text ?? Now;
         if (_shown.Recipe is not { } recipe)
         {
