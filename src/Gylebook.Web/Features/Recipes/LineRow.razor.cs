@@ -49,7 +49,7 @@ public sealed partial class LineRow
 
     private string? TableName => Line.Kind switch
     {
-        IngredientKind.Food or IngredientKind.Spice => Gylebook.Recipes.Foods.FoodTable.Find(Line.Of).Match?.Name,
+        IngredientKind.Food or IngredientKind.Spice => Desk.Foods(Line.Of)?.Name ?? Gylebook.Recipes.Foods.FoodTable.Find(Line.Of).Match?.Name,
         IngredientKind.Sugar or IngredientKind.Extract => Sugars.Find(Line.Of).Match?.Name,
         _ => null,
     };
@@ -59,9 +59,18 @@ public sealed partial class LineRow
         Line.Kind == IngredientKind.Hop ? AlphaWords : null,
         Line.Form,
         Line.Colour,
-        Line.Time.Point == AdditionPoint.Mash && Line.Kind == IngredientKind.Malt ? null : Line.At,
+        TimeWords,
         Line.Portion is { } portion ? $"into {portion}" : null,
     }.Where(text => !string.IsNullOrEmpty(text)));
+
+    /// <summary>When it goes in, unless the stage it stands under says it all.</summary>
+    private string? TimeWords => Line.Time.Point switch
+    {
+        AdditionPoint.Mash or AdditionPoint.KnockOut or AdditionPoint.Pitch or AdditionPoint.Package => null,
+        AdditionPoint.Boil or AdditionPoint.Stand => $"{CountOf(Line.At)} min",
+        AdditionPoint.Ferment => $"day {CountOf(Line.At)}",
+        _ => Line.At,
+    };
 
     private string? AlphaWords => Line.Alpha is { } own
         ? $"{own} alpha"

@@ -7,6 +7,8 @@ namespace Gylebook.Web.Features.Recipes;
 /// <summary>What comes of the recipe, always in view.</summary>
 public sealed partial class RunPane
 {
+    private static readonly string[] AtAGlance = ["originalGravity", "finalGravity", "alcoholByVolume", "bitterness", "packagedLitres"];
+
     private RunPicture? _drawn;
     private bool _drawnNarrow;
     private MarkupString _svg;

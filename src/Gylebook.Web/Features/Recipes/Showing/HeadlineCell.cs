@@ -64,8 +64,12 @@ public sealed record HeadlineCell(string Name, string Label, string Value)
         {
             Note = band.Kind == BandKind.Point ? "" : $"{words(band.Low)} to {words(band.High)}",
         };
-        return to is double end ? cell with { Band = band, From = from, To = end, FromText = words(from), ToText = words(end) } : cell;
+        return to is double end ? cell with { Band = band, From = from, To = end, FromText = Plain(words(from)), ToText = Plain(words(end)) } : cell;
     }
+
+    /// <summary>An end of a scale: no decimals that say nothing.</summary>
+    private static string Plain(string end) => end.Replace($".0{Pictures.Shown.Space}", Pictures.Shown.Space, StringComparison.Ordinal)
+        .Replace($",0{Pictures.Shown.Space}", Pictures.Shown.Space, StringComparison.Ordinal);
 
     private static string PackageWords(PackageOutlook? package, Shown shown) => package is null ? "" : string.Join(" · ", new[]
     {

@@ -152,13 +152,13 @@ public sealed class RecipeDesk
         _shown = text ?? Now;
         if (_shown.Recipe is not { } recipe)
         {
-            _findings = _shown.Findings;
+            _findings = [.. _shown.Findings.Select(FindingWords.Plain)];
             IsStale = true;
             return;
         }
 
         RecipeOutlook outlook = RecipeOutlook.Of(recipe, Kit, Foods, Shown.Units);
-        _findings = [.. _shown.Findings, .. outlook.Forecast.Findings];
+        _findings = [.. _shown.Findings.Concat(outlook.Forecast.Findings).Select(FindingWords.Plain)];
         IsStale = !outlook.HasRun && Outlook is { HasRun: true };
         Outlook = IsStale ? Outlook : outlook;
     }
