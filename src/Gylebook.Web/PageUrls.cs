@@ -30,6 +30,9 @@ public static class PageUrls
     /// <summary>A food of the table.</summary>
     public static string Food(string id) => $"foods/{Uri.EscapeDataString(id)}";
 
+    /// <summary>The foods that fit a search.</summary>
+    public static string FoodsLike(string search) => search.Length == 0 ? Foods : $"foods?search={Uri.EscapeDataString(search)}";
+
     /// <summary>A food sheet of the brewer's own.</summary>
     public static string OwnFood(Guid id) => $"foods/own/{id}";
 }

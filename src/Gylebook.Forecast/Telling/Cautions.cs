@@ -62,7 +62,7 @@ internal static class Cautions
             }
             else if (line.Food is { Water: < 0.2 } || (line.Sugar is not null && line.Line.Kind != IngredientKind.Hop))
             {
-                yield return new("boilover.powder", Severity.Warning, at, $"{line.Name} foams in hot wort and can burn on: flame off, stirred to a slurry first, in five parts, with a third of the kettle empty.", Trade);
+                yield return FoodCautions.Powder(line.Name, at);
             }
         }
     }
@@ -74,12 +74,12 @@ internal static class Cautions
             string at = Words.Of(line.Line.At);
             if (line.Line.At.Point == AdditionPoint.Ferment)
             {
-                yield return new("foam.fermenter", Severity.Warning, at, $"{line.Name} shakes gas out of fermenting beer. Cool it, leave a third of the room, and add it in five parts.", Trade);
+                yield return FoodCautions.Foam(line.Name, at);
             }
 
             if (line.Food is { Insoluble: > 0 })
             {
-                yield return new("food.raw", Severity.Warning, at, $"{line.Name} goes into cold beer: heat it to 75 °C for ten minutes or steep it in spirit first, add it below pH 4.6 and with alcohol present, and keep purées cold until then.", Trade);
+                yield return FoodCautions.Raw(line.Name, at);
             }
         }
 

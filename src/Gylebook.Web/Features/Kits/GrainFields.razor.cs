@@ -10,7 +10,7 @@ public sealed partial class GrainFields
 {
     private static readonly Caution Lift = new(
         "lift.heavy", Severity.Warning, "lift",
-        "A wet bag is hot and weighs more than the dry grain and as much again. Use a pulley or a second pair of hands.",
+        "A wet bag is hot, and heavier than the dry grain was. Use a pulley or a second pair of hands; each forecast tells its kilograms.",
         "common practice, no source");
 
     // Figures to start from until the brewer has measured their own (common practice, no source).
