@@ -51,21 +51,25 @@ public sealed partial class RecipePage : IAsyncDisposable
     {
         await _leaving.CancelAsync();
         Put(null);
+        _self?.Dispose();
+        _leaving.Dispose();
+        if (_script is not null)
+        {
+            // Not waited for: when the program stops there is nobody left in the browser to answer.
+            _ = ReleaseAsync(_script);
+        }
+    }
+
+    private static async Task ReleaseAsync(IJSObjectReference script)
+    {
         try
         {
-            if (_script is not null)
-            {
-                await _script.InvokeVoidAsync("leave", _root);
-                await _script.DisposeAsync();
-            }
+            await script.DisposeAsync();
         }
-        catch (JSDisconnectedException)
+        catch (Exception gone) when (gone is JSDisconnectedException or OperationCanceledException or ObjectDisposedException)
         {
             // The page is gone, and its script with it.
         }
-
-        _self?.Dispose();
-        _leaving.Dispose();
     }
 
     /// <summary>Ctrl+Z outside of any field.</summary>

@@ -11,6 +11,7 @@ public sealed partial class RunPane
 
     private RunPicture? _drawn;
     private bool _drawnNarrow;
+    private bool _isTableOpen;
     private MarkupString _svg;
     private RunTable _table = new("", [], []);
 
