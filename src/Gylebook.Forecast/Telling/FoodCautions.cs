@@ -47,13 +47,13 @@ public static class FoodCautions
     {
         if (food.Water < DryBelow)
         {
-            yield return Powder(food.Name, "boil");
+            yield return Powder(Capital(food.Name), "boil");
         }
 
-        yield return Foam(food.Name, "ferment");
+        yield return Foam(Capital(food.Name), "ferment");
         if (food.Insoluble > 0)
         {
-            yield return Raw(food.Name, "ferment");
+            yield return Raw(Capital(food.Name), "ferment");
         }
 
         double sugar = food.Sucrose + food.Glucose + food.Fructose + food.Maltose;
@@ -96,7 +96,7 @@ public static class FoodCautions
         if (food.Id.StartsWith("nutmeg", StringComparison.Ordinal))
         {
             yield return Dose("dose.nutmeg", "Nutmeg poisons in large doses", NutmegDose.Toxic);
-            yield return Dose("dose.nutmegCap", "The most we advise in beer", NutmegDose.AdvisedCap);
+            yield return Dose("dose.nutmegCap", "The most nutmeg we advise in beer", NutmegDose.AdvisedCap);
         }
 
         if (food.Id.StartsWith("cinnamon", StringComparison.Ordinal))
@@ -107,7 +107,9 @@ public static class FoodCautions
 
     private static Caution Dose(string code, string what, PublishedLimit limit) => new(
         code, Severity.Warning, "glass",
-        $"{what}: {limit.Value.ToString("0.##", CultureInfo.InvariantCulture)} {limit.Unit}. {limit.Meaning}", limit.Source);
+        $"{what}. Limit: {limit.Value.ToString("0.##", CultureInfo.InvariantCulture)} {limit.Unit}. {limit.Meaning}", limit.Source);
+
+    private static string Capital(string name) => string.Concat(char.ToUpperInvariant(name[0]).ToString(), name.AsSpan(1));
 
     private static string Grams(double kilogramsPerKilogram) => (kilogramsPerKilogram * 1000).ToString("0", CultureInfo.InvariantCulture);
 }

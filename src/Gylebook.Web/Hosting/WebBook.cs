@@ -6,6 +6,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Logging.Console;
 
@@ -19,6 +20,9 @@ public static class WebBook
 
     /// <summary>How long a phone may sleep before its page has to be made afresh.</summary>
     private static readonly TimeSpan KeptCircuit = TimeSpan.FromMinutes(15);
+
+    /// <summary>How long open tabs may hold up the end; all that was committed is on disk already.</summary>
+    private static readonly TimeSpan Farewell = TimeSpan.FromSeconds(1);
 
     /// <summary>The site, not yet started.</summary>
     /// <param name="book">The book it shows; the caller closes it.</param>
@@ -62,6 +66,7 @@ public static class WebBook
 
     private static void Services(IServiceCollection services, IReadOnlyList<string> urls)
     {
+        services.Configure<HostOptions>(host => host.ShutdownTimeout = Farewell);
         services.AddProblemDetails();
         services.AddDataProtection().UseEphemeralDataProtectionProvider();
         if (urls.All(IsLoopback))

@@ -27,6 +27,9 @@ public sealed partial class MainLayout : IAsyncDisposable
     // A bare #page would be read against the base address, and lead to Today.
     private string SkipTo => new Uri(Navigation.Uri).PathAndQuery + "#page";
 
+    // What is typed before the page has its connection would be lost, so nothing can be typed until then.
+    private bool IsWaiting => AssignedRenderMode is not null && !RendererInfo.IsInteractive;
+
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
