@@ -21,6 +21,9 @@ public static class PageUrls
     /// <summary>One recipe.</summary>
     public static string Recipe(Guid id) => $"recipes/{id}";
 
+    /// <summary>One recipe, with a panel open: <c>versions</c>, <c>history</c>.</summary>
+    public static string RecipeWith(Guid id, string panel) => $"recipes/{id}?open={panel}";
+
     /// <summary>One kit.</summary>
     public static string Kit(Guid id) => $"kits/{id}";
 

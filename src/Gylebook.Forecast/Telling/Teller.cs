@@ -17,9 +17,14 @@ public static class Teller
     /// <param name="kit">The kit.</param>
     /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
     /// <param name="seed">Seed of the draws, a readable word.</param>
-    public static BrewForecast Forecast(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed)
+    public static BrewForecast Forecast(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed) =>
+        Forecast(LayOut.Of(recipe, kit, foods), seed);
+
+    /// <summary>The forecast of a recipe that is laid out already.</summary>
+    /// <param name="laidOut">The recipe on its kit.</param>
+    /// <param name="seed">Seed of the draws, a readable word.</param>
+    public static BrewForecast Forecast(LaidOut laidOut, string seed)
     {
-        LaidOut laidOut = LayOut.Of(recipe, kit, foods);
         if (laidOut.Plan is null)
         {
             return Unrun(laidOut, seed);
