@@ -15,6 +15,10 @@ app.Configure(verbs =>
     verbs.SetApplicationVersion(typeof(ConvertVerb).Assembly.GetName().Version!.ToString(3));
     verbs.PropagateExceptions();
     verbs.UseStrictParsing();
+    verbs.AddCommand<ServeVerb>("serve")
+        .WithDescription("Opens the book in the browser; also what happens without any verb.")
+        .WithExample("serve")
+        .WithExample("serve", "--book", "my-book.sqlite", "--urls", "http://localhost:8080");
     verbs.AddCommand<ForecastVerb>("forecast")
         .WithDescription("Forecasts a recipe from water to glass, every litre and every loss named.")
         .WithExample("forecast", "samples/recipes/hedgerow-brown.json")
@@ -39,7 +43,7 @@ app.Configure(verbs =>
 
 try
 {
-    return app.Run(args.Select(CommandLine.KeepNegativeNumber));
+    return await app.RunAsync(CommandLine.WithVerb(args).Select(CommandLine.KeepNegativeNumber));
 }
 catch (CommandAppException badUsage)
 {

@@ -31,6 +31,15 @@ public static class Teller
             laidOut = LayOut.Of(salted, kit, foods, WaterTreatment.MineralsOf(treated));
         }
 
+        return Forecast(laidOut, seed, treated);
+    }
+
+    /// <summary>The forecast of a recipe that is laid out already.</summary>
+    /// <param name="laidOut">The recipe on its kit.</param>
+    /// <param name="seed">Seed of the draws, a readable word.</param>
+    /// <param name="treated">The liquor it was laid out with; null when liquor counts as pure.</param>
+    public static BrewForecast Forecast(LaidOut laidOut, string seed, WaterOutcome? treated = null)
+    {
         if (laidOut.Plan is null)
         {
             return Unrun(laidOut, seed);
