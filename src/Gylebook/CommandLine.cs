@@ -13,6 +13,13 @@ internal static class CommandLine
             ? string.Concat("\u2212", argument.AsSpan(1))
             : argument;
 
+    /// <summary>The arguments, with the verb <c>serve</c> in front when they start without one.</summary>
+    public static string[] WithVerb(string[] arguments) =>
+        arguments.Length == 0 || arguments[0] is "--book" or "--urls" || arguments[0].StartsWith("--book=", StringComparison.Ordinal)
+            || arguments[0].StartsWith("--urls=", StringComparison.Ordinal)
+            ? ["serve", .. arguments]
+            : arguments;
+
     /// <summary>A message on one line.</summary>
     public static string OneLine(string message) =>
         string.Join(' ', message.Split(['\r', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));

@@ -19,16 +19,31 @@ app.Configure(verbs =>
     verbs.PropagateExceptions();
     verbs.UseStrictParsing();
     verbs.Settings.MaximumIndirectExamples = MostExamples;
+    verbs.AddCommand<ServeVerb>("serve")
+        .WithDescription("Opens the book in the browser; also what happens without any verb.")
+        .WithExample("serve")
+        .WithExample("serve", "--book", "my-book.sqlite", "--urls", "http://localhost:8080");
     verbs.AddCommand<ForecastVerb>("forecast")
         .WithDescription("Forecasts a recipe from water to glass, every litre and every loss named.")
         .WithExample("forecast", "samples/recipes/hedgerow-brown.json")
-        .WithExample("forecast", "my-beer.json", "--style", "\"Best Bitter\"", "--json");
+        .WithExample("forecast", "my-beer.json", "--kit", "my-kit.json", "--json")
+        .WithExample("forecast", "my-beer.json", "--style", "\"Best Bitter\"");
     verbs.AddCommand<PitchVerb>("pitch")
         .WithDescription("Says how much yeast a recipe wants, how much it pitches, and which starter makes up for it.")
         .WithExample("pitch", "samples/recipes/plain-bitter.json", "--starter", "\"2 L\"", "--json");
+    verbs.AddBranch("water", water =>
+    {
+        water.SetDescription("Finds salts and acids for a water plan; \"water acid\" the acid for one liquor.");
+        water.SetDefaultCommand<WaterVerb>();
+        water.AddCommand<WaterAcidVerb>("acid")
+            .WithDescription("Tells how much acid brings a liquor from its pH to another.");
+    });
     verbs.AddCommand<CheckVerb>("check")
         .WithDescription("Says what is wrong or doubtful in a recipe, kit or food file.")
         .WithExample("check", "my-beer.json");
+    verbs.AddCommand<LabelVerb>("label")
+        .WithDescription("Says what a food's label means, and what that much of it does to a beer, place by place.")
+        .WithExample("label", "raisins-seedless", "--amount", "\"100 g\"", "--at", "package", "--into", "\"20 L\"");
     verbs.AddCommand<ConvertVerb>("convert")
         .WithDescription("Writes a value in another unit, and nothing else.")
         .WithExample("convert", "\"12.5 P\"", "--to", "SG");
@@ -36,7 +51,7 @@ app.Configure(verbs =>
 
 try
 {
-    return app.Run(args.Select(CommandLine.KeepNegativeNumber));
+    return await app.RunAsync(CommandLine.WithVerb(args).Select(CommandLine.KeepNegativeNumber));
 }
 catch (CommandAppException badUsage)
 {

@@ -23,6 +23,8 @@ public static class Samples
 
     public static TheoryData<string> Foods() => [.. Files("samples", "recipes", "foods")];
 
+    public static TheoryData<string> Waters() => [.. Files("samples", "water")];
+
     public static TheoryData<string> Bad() => [.. Files("samples", "bad")];
 
     private static string Above(string folder) =>

@@ -1,6 +1,8 @@
 using Gylebook.Forecast.State;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Mashing;
+using Gylebook.Science.Water;
 
 namespace Gylebook.Forecast.LayingOut;
 
@@ -25,6 +27,12 @@ public sealed record LaidLine(int Number, IngredientLine Line, string Name, doub
 
     /// <summary>The yeast it is, or null.</summary>
     public YeastStyle? Yeast { get; init; }
+
+    /// <summary>The salt it is, or null.</summary>
+    public BrewingSalt? Salt { get; init; }
+
+    /// <summary>The acid it is, by the millimole, or null.</summary>
+    public MashPhAcid? Acid { get; init; }
 
     /// <summary>Alpha acids by mass, for a hop.</summary>
     public double Alpha { get; init; }

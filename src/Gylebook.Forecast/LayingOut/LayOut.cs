@@ -22,7 +22,8 @@ public static class LayOut
     /// <param name="recipe">The recipe.</param>
     /// <param name="kit">The kit.</param>
     /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
-    public static LaidOut Of(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods)
+    /// <param name="minerals">What the liquors carry; null when nobody has said.</param>
+    public static LaidOut Of(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, Minerals? minerals = null)
     {
         List<Finding> findings = [.. RecipeCheck.Findings(recipe), .. KitCheck.Findings(kit).Select(f => f with { Where = $"kit.{f.Where}" })];
         IReadOnlyList<LaidLine> lines = [.. Larder.Find(recipe, foods, findings).Where(line => line.Kilograms > 0)];
@@ -36,7 +37,7 @@ public static class LayOut
         RunParameters.SetAll(parameters, recipe, kit);
         StepList steps = new(recipe, lines, parameters, new KettleHeat(recipe, kit));
         steps.Write(YeastByPortion(recipe, lines, parameters));
-        RunPlan plan = Assemble(recipe, kit, lines, parameters, steps);
+        RunPlan plan = Assemble(recipe, kit, lines, parameters, steps, minerals ?? Minerals.None);
         PlanOutcome outcome = PlanLiquor(recipe, kit, plan, lines);
         if (!outcome.Solved)
         {
@@ -53,7 +54,7 @@ public static class LayOut
     }
 
     private static RunPlan Assemble(
-        Recipe recipe, Kit kit, IReadOnlyList<LaidLine> lines, ParameterList parameters, StepList steps)
+        Recipe recipe, Kit kit, IReadOnlyList<LaidLine> lines, ParameterList parameters, StepList steps, Minerals minerals)
     {
         IsoLosses losses = new(parameters.Starting("bitterness.trub"), parameters.Starting("bitterness.cellar"));
         IReadOnlyList<Parameter> all = parameters.All;
@@ -67,6 +68,7 @@ public static class LayOut
             Medians = [.. all.Select(p => p.Median)],
             Reactions = Reactions.Published,
             Liquors = new double[steps.LiquorCount],
+            Minerals = minerals,
             Additions = [.. steps.Additions],
             Mash = MashOf(lines),
             Rinse = RinseOf(recipe),

@@ -62,8 +62,8 @@ internal ref struct RunState<TLog>
     {
         switch (step.Kind)
         {
-            case StepKind.Strike: AddLiquor(step, Stage.Strike); break;
-            case StepKind.TopUp: AddLiquor(step, Stage.TopUp); break;
+            case StepKind.Strike: AddLiquor(step, Stage.Strike, _plan.Minerals.Strike); break;
+            case StepKind.TopUp: AddLiquor(step, Stage.TopUp, _plan.Minerals.TopUp); break;
             case StepKind.Add: Add(step); break;
             case StepKind.Mash: MashIt(step); break;
             case StepKind.Lift: LiftOff(step); break;
@@ -91,10 +91,9 @@ internal ref struct RunState<TLog>
 
     private readonly void Reach(Stage stage, int portion) => _log.Reached(stage, portion, _portions[portion]);
 
-    private readonly void AddLiquor(in Step step, Stage stage)
+    private readonly void AddLiquor(in Step step, Stage stage, in Wort minerals)
     {
-        Wort liquor = default;
-        liquor[Component.Water] = _plan.Liquors[step.Index];
+        Wort liquor = Minerals.In(minerals, _plan.Liquors[step.Index]);
         Parting.Enter(ref _portions[step.To].Wort, stage, step.To, liquor, ref _log);
         Reach(stage, step.To);
     }
@@ -132,7 +131,7 @@ internal ref struct RunState<TLog>
     private readonly void RinseBed(in Step step)
     {
         ref Wort kettle = ref _portions[step.To].Wort;
-        Rinse.Through(ref kettle, ref _portions[step.From].Wort, step.To, _plan.Rinse, _draw, ref _log);
+        Rinse.Through(ref kettle, ref _portions[step.From].Wort, step.To, _plan.Rinse, _plan.Minerals.Rinse, _draw, ref _log);
         ReadYield(step.To);
         Reach(Stage.Rinse, step.To);
     }
@@ -146,7 +145,7 @@ internal ref struct RunState<TLog>
     private readonly void ReadYield(int portion)
     {
         double grist = _plan.Mash.GristKilograms;
-        _figures[portion, Figure.MashYield] = grist > 0 ? 100 * _portions[portion].Wort.ExtractMass / grist : 0;
+        _figures[portion, Figure.MashYield] = grist > 0 ? 100 * (_portions[portion].Wort.ExtractMass - _portions[portion].Wort.LiquorExtractMass) / grist : 0;
     }
 
     private readonly void KnockOut(in Step step)

@@ -28,6 +28,9 @@ public sealed record RunPlan
     /// <summary>Kilograms of liquor, for strike and top-up steps. The planner fills these in.</summary>
     public required double[] Liquors { get; init; }
 
+    /// <summary>What dissolves in the liquors; nothing when nobody has said.</summary>
+    public Minerals Minerals { get; init; } = Minerals.None;
+
     /// <summary>What goes in, one row an addition.</summary>
     public required Addition[] Additions { get; init; }
 

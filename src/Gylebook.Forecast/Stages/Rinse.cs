@@ -18,7 +18,8 @@ public static class Rinse
 {
     /// <summary>Rinses the bed into the kettle.</summary>
     public static void Through<TLog>(
-        ref Wort kettle, ref Wort bed, int portion, in RinseStep step, ReadOnlySpan<double> draw, ref TLog log)
+        ref Wort kettle, ref Wort bed, int portion, in RinseStep step, in Wort minerals, ReadOnlySpan<double> draw,
+        ref TLog log)
         where TLog : struct, IRunLog
     {
         double held = bed.LiquidMass;
@@ -33,12 +34,14 @@ public static class Rinse
 
         // Liquor takes the place of what it washed out, mass for mass; the rest of it runs through.
         Wort washed = Parting.Move(ref bed, new Shares { Liquid = washedOut * draw[(int)Known.RinsingShare] });
-        double stays = washed.LiquidMass;
-        Wort liquor = default;
-        liquor[Component.Water] = stays;
-        Parting.Enter(ref bed, Stage.Rinse, portion, liquor, ref log);
-        liquor[Component.Water] = step.Kilograms - stays;
-        Parting.Enter(ref kettle, Stage.Rinse, portion, liquor, ref log);
+        double stays = Lift.ShareOf(washed.LiquidMass, step.Kilograms);
+        Wort liquor = Minerals.In(minerals, step.Kilograms);
+        Wort runsThrough = liquor;
+        Wort left = default;
+        left.Add(liquor, stays);
+        runsThrough.Add(left, -1);
+        Parting.Enter(ref bed, Stage.Rinse, portion, left, ref log);
+        Parting.Enter(ref kettle, Stage.Rinse, portion, runsThrough, ref log);
         kettle.Add(washed);
     }
 }

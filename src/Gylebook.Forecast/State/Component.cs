@@ -108,6 +108,24 @@ public enum Component
     /// <summary>Sodium, milligrams; its mass is part of the minerals.</summary>
     Sodium,
 
+    /// <summary>Calcium that liquor and salts brought, milligrams; its mass is part of the minerals, as that of all ions.</summary>
+    Calcium,
+
+    /// <summary>Magnesium that liquor and salts brought, milligrams.</summary>
+    Magnesium,
+
+    /// <summary>Potassium that liquor and salts brought, milligrams.</summary>
+    Potassium,
+
+    /// <summary>Sulphate that liquor, salts and acids brought, milligrams.</summary>
+    Sulphate,
+
+    /// <summary>Chloride that liquor, salts and acids brought, milligrams.</summary>
+    Chloride,
+
+    /// <summary>Alkalinity that liquor and salts brought, milligrams as bicarbonate; acids use it up without lessening this tally.</summary>
+    Bicarbonate,
+
     /// <summary>Beer the food solids will hold once settled, kilograms.</summary>
     SettledHold,
 

@@ -65,6 +65,12 @@ public static class Components
         new(Component.Colour, "colour", "absorbance × L", Phase.Liquid, false, 0),
         new(Component.MaltColour, "malt colour", "kg × °L", Phase.Promise, false, 0),
         new(Component.Sodium, "sodium", "mg", Phase.Liquid, true, 0),
+        new(Component.Calcium, "calcium", "mg", Phase.Liquid, true, 0),
+        new(Component.Magnesium, "magnesium", "mg", Phase.Liquid, true, 0),
+        new(Component.Potassium, "potassium", "mg", Phase.Liquid, true, 0),
+        new(Component.Sulphate, "sulphate", "mg", Phase.Liquid, true, 0),
+        new(Component.Chloride, "chloride", "mg", Phase.Liquid, true, 0),
+        new(Component.Bicarbonate, "alkalinity brought, as bicarbonate", "mg", Phase.Liquid, true, 0),
         new(Component.SettledHold, "settled hold", "kg", Phase.Food, true, 0),
         new(Component.BagHold, "bag hold", "kg", Phase.Food, true, 0),
         new(Component.AlphaAcid, "alpha acid", "mg", Phase.Liquid, false, 0),
@@ -81,12 +87,21 @@ public static class Components
     /// <summary>Kilograms of sucrose that read on a hydrometer as one kilogram of the component does.</summary>
     internal static readonly double[] ExtractWeights = [.. Table.Select(row => SucroseEquivalent(row.Component))];
 
+    /// <summary>The part of that which salts, acids and liquor brought: read off their tracers, and so no extract of the grist.</summary>
+    internal static readonly double[] LiquorExtractWeights = [.. Table.Select(row =>
+        IsIonTracer(row.Component) ? SucroseEquivalent(Component.Minerals) / 1e6
+        : row.Component is >= Component.LacticAcid and <= Component.PhosphoricAcid ? SucroseEquivalent(row.Component) : 0)];
+
     /// <summary>Kilograms of sucrose that read on a hydrometer as one kilogram of the component does: physics of §3.</summary>
     public static double SucroseEquivalent(Component component)
     {
         double v = Table[(int)component].SpecificVolume;
         return v == 0 ? 0 : (WaterSpecificVolume - v) / (WaterSpecificVolume - SucroseSpecificVolume);
     }
+
+    /// <summary>Alkalinity leaves as gas and water: its tally weighs nothing.</summary>
+    private static bool IsIonTracer(Component component) =>
+        component is Component.Sodium or (>= Component.Calcium and < Component.Bicarbonate);
 
     private static bool IsHold(ComponentRow row) => row.Component is Component.SettledHold or Component.BagHold;
 }

@@ -37,6 +37,9 @@ public struct Wort
     /// <summary>Kilograms of extract in the clear liquid, as the sucrose a hydrometer would take it for.</summary>
     public readonly double ExtractMass => Dot(Components.ExtractWeights);
 
+    /// <summary>Kilograms of that extract which salts, acids and liquor brought: the grist yielded the rest.</summary>
+    public readonly double LiquorExtractMass => Dot(Components.LiquorExtractWeights);
+
     /// <summary>Degrees Plato of what is really dissolved.</summary>
     public readonly double RealExtractPlato => Percent(ExtractMass);
 

@@ -1,3 +1,4 @@
+using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;
 
 namespace Gylebook.Forecast.Telling;
@@ -43,6 +44,18 @@ public sealed record BrewForecast
 
     /// <summary>The package; null when the run was not made.</summary>
     public PackageOutlook? Package { get; init; }
+
+    /// <summary>Ions by place; null when no water was given.</summary>
+    public IonTable? Ions { get; init; }
+
+    /// <summary>The water plan carried out for this brew; null when none was given.</summary>
+    public WaterOutcome? Water { get; init; }
+
+    /// <summary>The rests and the ways between them; null without a mash.</summary>
+    public MashSchedule? MashSchedule { get; init; }
+
+    /// <summary>Chilling; null when the kit's chiller has no figures.</summary>
+    public Chilling? Chilling { get; init; }
 
     /// <summary>What must be told to people who cannot eat everything.</summary>
     public required AllergenOutlook Allergens { get; init; }

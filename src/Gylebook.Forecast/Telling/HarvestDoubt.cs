@@ -1,7 +1,9 @@
 using System.Globalization;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Running;
+using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
+using FoodWord = Gylebook.Science.Foods.Words.IngredientKind;
 
 namespace Gylebook.Forecast.Telling;
 
@@ -18,7 +20,7 @@ internal static class HarvestDoubt
             .Where(l => l.Food is not null && l.Line.At.Point is >= AdditionPoint.KnockOut and < AdditionPoint.Rack)
             .Select(l => l.Food switch
             {
-                { Preservatives.Count: > 0 } => $"{l.Name} brings a preservative",
+                { } food when BringsPreservative(food) => $"{l.Name} brings a preservative",
                 { Fat: > 0.05 } => $"{l.Name} leaves fat in the yeast",
                 { Insoluble: > 0 } => $"{l.Name} settles with the yeast, and what lived on it too",
                 _ => $"{l.Name} went in after the boil and may have brought other microbes",
@@ -31,6 +33,9 @@ internal static class HarvestDoubt
         .. laidOut.Lines.Where(l => l.Yeast is { Id: "brettanomyces" } or { DextrinShare.Ratio: > 0 })
             .Select(l => $"{l.Name} ferments what other yeast leaves: one cell of it in the next beer is too many").Distinct(),
     ];
+
+    private static bool BringsPreservative(FoodMakeup food) => food.Words.Any(hit => !hit.MayContainOnly && hit.Kind
+        is FoodWord.Sorbate or FoodWord.Benzoate or FoodWord.Sulphite or FoodWord.Natamycin or FoodWord.DimethylDicarbonate);
 
     private static IEnumerable<string> When(bool so, string before, double value, string after, double limit) =>
         so ? [string.Create(CultureInfo.InvariantCulture, $"{before}{value:0.#}{after}; limit {limit:0}")] : [];

@@ -1,11 +1,14 @@
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Running;
+using Gylebook.Forecast.Treating;
 
 namespace Gylebook.Forecast.Telling;
 
 /// <summary>The headline numbers, in the order in which they are told.</summary>
 public static class Headlines
 {
+    private const string MashPh = "mashPh";
+
     private static readonly Line[] Order =
     [
         new("castGravity", "gravity in the fermenter", Figure.CastGravity, "SG", 4),
@@ -17,7 +20,7 @@ public static class Headlines
         new("alcoholByVolume", "alcohol by volume, in the glass", Figure.AlcoholByVolume, "%", 2),
         new("bitterness", "bitterness", Figure.Bitterness, "IBU", 1),
         new("colourSrm", "colour", Figure.Colour, "SRM", 1),
-        new("mashPh", "pH of the mash", null, "pH", 2),
+        new(MashPh, "pH of the mash", null, "pH", 2),
         new("beerPh", "pH of the beer", null, "pH", 2),
         new("copperUpLitres", "wort at copper-up", Figure.CopperUpLitres, "L at 20 °C", 2),
         new("copperUpGravity", "gravity at copper-up", Figure.CopperUpGravity, "SG", 4),
@@ -35,15 +38,16 @@ public static class Headlines
     public static IReadOnlyList<Headline> Unknown { get; } = [.. Order.Select(line => line.With(null))];
 
     /// <summary>The headline of a run.</summary>
-    public static IReadOnlyList<Headline> Of(LaidOut laidOut, HeadlineFigures figures) =>
+    public static IReadOnlyList<Headline> Of(LaidOut laidOut, HeadlineFigures figures, WaterOutcome? water) =>
         [.. Order.Select(line => line.With(
-            IsKnown(laidOut, line.Figure) ? Band.Point(figures[line.Figure!.Value], line.Unit) : null))];
+            line.Name == MashPh ? water?.MashPh
+            : IsKnown(laidOut, line.Figure, water) ? Band.Point(figures[line.Figure!.Value], line.Unit) : null))];
 
-    /// <summary>Sodium is told only where something brings some: the liquor's own is not known in this version.</summary>
-    private static bool IsKnown(LaidOut laidOut, Figure? figure) => figure switch
+    /// <summary>Sodium is told only where something brings some, or the liquor is known.</summary>
+    private static bool IsKnown(LaidOut laidOut, Figure? figure, WaterOutcome? water) => figure switch
     {
         null => false,
-        Figure.Sodium => laidOut.Lines.Any(l => l.Makeup[State.Component.Sodium] > 0),
+        Figure.Sodium => water is not null || laidOut.Lines.Any(l => l.Makeup[State.Component.Sodium] > 0),
         Figure.MashYield => laidOut.Plan!.Mash.GristKilograms > 0,
         _ => true,
     };

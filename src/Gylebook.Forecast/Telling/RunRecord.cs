@@ -15,6 +15,9 @@ public sealed class RunRecord
     /// <summary>What each stage left behind it.</summary>
     public List<Reached> Stages { get; } = [];
 
+    /// <summary>The wort as a stage left it, the last time it was reached; nothing when it never was.</summary>
+    public Wort At(Stage stage) => Stages.LastOrDefault(reached => reached.Stage == stage)?.State.Wort ?? default;
+
     /// <summary>Milligrams of bitterness by addition.</summary>
     public Dictionary<int, double> Bitterness { get; } = [];
 }

@@ -1,8 +1,10 @@
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Running;
+using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Liquors;
 
 namespace Gylebook.Forecast.Telling;
 
@@ -14,12 +16,31 @@ public static class Teller
     /// <param name="kit">The kit.</param>
     /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
     /// <param name="seed">Seed of the draws, a readable word.</param>
+    /// <param name="water">The water it is brewed with; null to count liquor as pure.</param>
     /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
     public static BrewForecast Forecast(
-        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed, ForecastRequest? asked = null)
+        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed, WaterPlan? water = null, ForecastRequest? asked = null)
+    {
+        LaidOut laidOut = LayOut.Of(recipe, kit, foods);
+        WaterOutcome? treated = null;
+        if (water is not null && LiquorNeed.Of(laidOut) is { } need)
+        {
+            treated = WaterTreatment.Of(water, need);
+            Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. LiquorNeed.KettleLines(treated)] };
+            laidOut = LayOut.Of(salted, kit, foods, WaterTreatment.MineralsOf(treated));
+        }
+
+        return Forecast(laidOut, seed, treated, asked);
+    }
+
+    /// <summary>The forecast of a recipe that is laid out already.</summary>
+    /// <param name="laidOut">The recipe on its kit.</param>
+    /// <param name="seed">Seed of the draws, a readable word.</param>
+    /// <param name="treated">The liquor it was laid out with; null when liquor counts as pure.</param>
+    /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
+    public static BrewForecast Forecast(LaidOut laidOut, string seed, WaterOutcome? treated = null, ForecastRequest? asked = null)
     {
         ForecastRequest request = asked ?? ForecastRequest.Usual;
-        LaidOut laidOut = LayOut.Of(recipe, kit, foods);
         laidOut = laidOut with { Plan = laidOut.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
         if (laidOut.Plan is null)
         {
@@ -35,20 +56,21 @@ public static class Teller
             return Unrun(laidOut with { Findings = [.. laidOut.Findings, NotSound(broken)] }, seed);
         }
 
-        return Told(laidOut, record, new HeadlineFigures(laidOut.Plan.Packaged, figures), seed, request);
+        return Told(laidOut, record, new HeadlineFigures(laidOut.Plan.Packaged, figures), seed, treated, request);
     }
 
     private static BrewForecast Told(
-        LaidOut laidOut, RunRecord record, HeadlineFigures figures, string seed, ForecastRequest asked)
+        LaidOut laidOut, RunRecord record, HeadlineFigures figures, string seed, WaterOutcome? water, ForecastRequest asked)
     {
         PitchAdvice? pitch = PitchTold.Of(laidOut, figures, asked);
+        MashHeat heat = new(laidOut);
         IReadOnlyList<StageRow> stages = StageRows.Of(laidOut, record);
         return new BrewForecast
         {
             Recipe = laidOut.Recipe.Name,
             Kit = laidOut.Kit.Name,
             Seed = seed,
-            Headline = Headlines.Of(laidOut, figures),
+            Headline = Headlines.Of(laidOut, figures, water),
             Stages = stages,
             Losses = StageRows.LossesOf(laidOut, record),
             Additions = AdditionRows.Of(laidOut, record),
@@ -58,9 +80,13 @@ public static class Teller
             ColourBy = BeerColourTold.ByLaw(laidOut, figures),
             StyleFit = asked.Style is { } style ? StyleFit.Of(style, figures) : null,
             Package = PackageOf(laidOut, figures),
+            Ions = water is null ? null : IonTable.Of(record),
+            Water = water,
+            MashSchedule = heat.Schedule(record.At(Stage.CopperUp)),
+            Chilling = heat.Chill(record.At(Stage.Chill)),
             Allergens = AllergenNotice.Of(laidOut.Lines),
-            Cautions = Cautions.Of(laidOut, record, figures, pitch),
-            Findings = [.. laidOut.Findings, .. VesselCheck.Findings(laidOut, figures, stages)],
+            Cautions = Cautions.Of(laidOut, record, figures, water, pitch),
+            Findings = [.. laidOut.Findings, .. (water?.Findings ?? []).Select(f => f with { Where = $"water.{f.Where}" }), .. VesselCheck.Findings(laidOut, figures, stages)],
             Balance = Ledger.Of(record),
         };
     }

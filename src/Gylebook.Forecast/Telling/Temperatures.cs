@@ -1,9 +1,6 @@
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
-using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;
-using Gylebook.Science.Mashing;
 
 namespace Gylebook.Forecast.Telling;
 
@@ -40,34 +37,5 @@ internal sealed class Temperatures(LaidOut laidOut)
         ? laidOut.Recipe.Ferment[^2].Temperature.Value.Celsius
         : laidOut.Recipe.Ferment.LastOrDefault()?.Temperature.Value.Celsius;
 
-    /// <summary>By heat balance: a bag hangs in the warm kettle, a tun starts as cold as the grain.</summary>
-    private double? Strike
-    {
-        get
-        {
-            double kilograms = laidOut.Plan is { } plan ? plan.Liquors[0] : 0;
-            if (FirstRest is not double rest || kilograms <= 0)
-            {
-                return null;
-            }
-
-            List<LaidLine> grist = [.. laidOut.Lines.Where(l => l.Line.At.Point == AdditionPoint.Mash && l.Kilograms > 0)];
-            double weight = grist.Sum(l => l.Kilograms);
-            double water = grist.Sum(l => l.Makeup[Component.Water]);
-            bool cold = RunParameters.UsesTun(laidOut.Recipe, laidOut.Kit);
-            double grain = laidOut.Kit.GrainTemperature.Value.Celsius;
-            return StrikeHeat.StrikeCelsius(
-                new MashIn
-                {
-                    GrainKilograms = weight,
-                    GrainMoisture = weight > 0 ? Math.Min(0.5, water / weight) : 0,
-                    GrainCelsius = grain,
-                    LiquorKilograms = kilograms,
-                    VesselKilojoulesPerKelvin = cold ? laidOut.Kit.Tun!.HeatCapacity.Value.KilojoulesPerKelvin : 0,
-                    VesselCelsius = grain,
-                    SlakingKelvins = StartingValues.Of("mash.slakingKelvins").Value,
-                },
-                rest);
-        }
-    }
+    private double? Strike => laidOut.Plan is { } plan ? new MashHeat(laidOut).StrikeCelsius(plan.Liquors[0]) : null;
 }

@@ -6,7 +6,7 @@ using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.Telling;
 
-/// <summary>Where a recipe asks much of its yeast: cells, strength, alcohol, preservatives; and care with starters and oxygen.</summary>
+/// <summary>Where a recipe asks much of its yeast: cells, strength, alcohol; and care with starters and oxygen.</summary>
 internal static class YeastCautions
 {
     private const string Trade = "common practice, no source";
@@ -14,7 +14,7 @@ internal static class YeastCautions
 
     /// <summary>All of them.</summary>
     public static IEnumerable<Caution> Of(LaidOut laidOut, HeadlineFigures figures, PitchAdvice? pitch) =>
-        pitch is null ? [] : [.. Cells(pitch), .. Strength(laidOut, figures), .. Preservatives(laidOut), .. Handling(pitch), .. Harvest(pitch)];
+        pitch is null ? [] : [.. Cells(pitch), .. Strength(laidOut, figures), .. Handling(pitch), .. Harvest(pitch)];
 
     private static IEnumerable<Caution> Cells(PitchAdvice pitch)
     {
@@ -51,13 +51,6 @@ internal static class YeastCautions
             yield return new("yeast.strongWort", Severity.Note, "pitch", $"Wort above {PitchTold.StrongGravity.ToString("0.000", CultureInfo.InvariantCulture)} is hard on yeast: pitch a third more, give more oxygen, and feed sugars late.", Trade);
         }
     }
-
-    private static IEnumerable<Caution> Preservatives(LaidOut laidOut) => laidOut.Lines
-        .Where(l => l.Food is { Preservatives.Count: > 0 } && l.Line.At.Point <= AdditionPoint.Package)
-        .Select(l => new Caution(
-            "yeast.preservative", Severity.Warning, Words.Of(l.Line.At),
-            $"{l.Name} lists {string.Join(" and ", l.Food!.Preservatives.Select(p => p.ToString().ToLowerInvariant()))}: it can hold yeast back, in the package too. Try it in a small jar with the yeast first.",
-            "sorbate holds yeast at 200 mg/L with alcohol and sulphite beside it: OIV limit and enology notes"));
 
     private static IEnumerable<Caution> Handling(PitchAdvice pitch)
     {

@@ -22,6 +22,7 @@ public sealed class Table<T>
     private const int Suggestions = 3;
 
     private readonly FrozenDictionary<string, T> _byId;
+    private readonly FrozenDictionary<string, T> _asWritten;
     private readonly FrozenDictionary<string, T[]> _exact;
     private readonly FrozenDictionary<string, T[]> _loose;
     private readonly List<string> _names;
@@ -54,6 +55,10 @@ public sealed class Table<T>
         All = rows.AsReadOnly();
         _names = names;
         _byId = byId.ToFrozenDictionary(StringComparer.Ordinal);
+        _asWritten = keys
+            .GroupBy(entry => entry.Key, entry => entry.Row, StringComparer.OrdinalIgnoreCase)
+            .Where(same => same.Distinct().Count() == 1)
+            .ToFrozenDictionary(same => same.Key, same => same.First(), StringComparer.OrdinalIgnoreCase);
         _exact = Index(keys, Spelling.Plain);
         _loose = Index(keys, Spelling.Loose);
     }
@@ -70,9 +75,9 @@ public sealed class Table<T>
     /// <summary>The row of that id or name, or the names that come nearest.</summary>
     public Found<T> Find(string idOrName)
     {
-        if (_byId.TryGetValue(idOrName, out var byId))
+        if (_byId.TryGetValue(idOrName, out var asWritten) || _asWritten.TryGetValue(idOrName, out asWritten))
         {
-            return new Found<T>(byId, []);
+            return new Found<T>(asWritten, []);
         }
         foreach (var (index, key) in new[] { (_exact, Spelling.Plain(idOrName)), (_loose, Spelling.Loose(idOrName)) })
         {

@@ -17,6 +17,7 @@ internal static class KitWriter
         .Put("racking", new ObjectWriter().Put("leftBehind", kit.RackingLeftBehind).Done)
         .PutAlways("bag", kit.Bag is { } bag ? Bag(bag) : null)
         .Put("conversion", kit.Conversion)
+        .Put("mashCooling", kit.MashCooling)
         .PutAlways("chiller", kit.Chiller is { } chiller ? Chiller(chiller) : null)
         .Put("fermenter", new ObjectWriter().Put("brim", kit.Fermenter.Brim).Put("usable", kit.Fermenter.Usable).Done)
         .PutList("packages", kit.Packages, Package)
@@ -51,6 +52,8 @@ internal static class KitWriter
     private static JsonObject Chiller(Chiller chiller) => new ObjectWriter()
         .Put("kind", chiller.Kind)
         .Put("coolant", chiller.Coolant)
+        .Put("litresPerMinute", chiller.LitresPerMinute is { } flow ? JsonValue.Create(flow) : null)
+        .Put("kilowattsPerKelvin", chiller.KilowattsPerKelvin is { } coil ? JsonValue.Create(coil) : null)
         .Done;
 
     private static JsonObject Package(PackageKind package) => new ObjectWriter()

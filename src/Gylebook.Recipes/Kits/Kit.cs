@@ -20,6 +20,9 @@ public sealed record Kit
     /// <summary>Share of the grist's laboratory extract that the mash reaches; the shortfall is starch.</summary>
     public required Entered<Fraction> Conversion { get; init; }
 
+    /// <summary>Time in which a standing mash's warmth over the room falls to 1/e; null when nobody has measured it.</summary>
+    public Entered<Duration>? MashCooling { get; init; }
+
     /// <summary>What cools the wort; null for overnight.</summary>
     public Chiller? Chiller { get; init; }
 
@@ -79,7 +82,14 @@ public sealed record Bag(Entered<SpecificVolume> LiquorKept, Entered<Fraction> R
 /// <summary>What cools the wort.</summary>
 /// <param name="Kind">Such as <c>immersion</c>.</param>
 /// <param name="Coolant">Temperature of the water that cools it.</param>
-public sealed record Chiller(string Kind, Entered<Temperature>? Coolant);
+public sealed record Chiller(string Kind, Entered<Temperature>? Coolant)
+{
+    /// <summary>Cooling water, litres a minute; null when unknown.</summary>
+    public double? LitresPerMinute { get; init; }
+
+    /// <summary>Heat a coil carries for each degree between wort and water, kW/K; null when unknown.</summary>
+    public double? KilowattsPerKelvin { get; init; }
+}
 
 /// <summary>The fermenter.</summary>
 /// <param name="Brim">Litres to the rim.</param>

@@ -29,6 +29,8 @@ internal static class AnyFile
                 case FoodFile.Format:
                     Reading<FoodSheet> sheet = FoodFile.Read(stream!);
                     return [.. sheet.Findings, .. sheet.Value is null ? [] : FoodMakeups.From(sheet.Value).Findings];
+                case WaterFile.Format:
+                    return CarriedOut.From(path, kit).Findings;
                 default:
                     return CheckRecipe(path, kit);
             }

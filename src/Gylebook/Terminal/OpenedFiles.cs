@@ -2,6 +2,7 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Liquors;
 
 namespace Gylebook.Terminal;
 
@@ -48,6 +49,9 @@ internal sealed class OpenedFiles
 
         return makeup;
     }
+
+    /// <summary>A water plan; null, with findings, when it could not be read.</summary>
+    public WaterPlan? Water(string path) => Read(path, "water.", WaterFile.Read);
 
     private FoodMakeup? Made(string path, string id)
     {

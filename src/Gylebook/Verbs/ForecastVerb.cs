@@ -1,12 +1,13 @@
 using System.ComponentModel;
 using Gylebook.Forecast.Telling;
+using Gylebook.Recipes.Liquors;
 using Gylebook.Terminal;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook forecast RECIPE [--kit FILE] [--bitterness MODEL] [--style NAME] [--glass LENGTH] [--json]</summary>
+/// <summary>gylebook forecast RECIPE [--kit FILE] [--water FILE] [--bitterness MODEL] [--style NAME] [--glass LENGTH] [--json]</summary>
 internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
 {
     /// <summary>What it takes.</summary>
@@ -21,6 +22,11 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         [CommandOption("--kit <FILE>")]
         [Description("A kit file; without one the built-in Lantern Shed kit is used.")]
         public string? Kit { get; init; }
+
+        /// <summary>The water.</summary>
+        [CommandOption("--water <FILE>")]
+        [Description("A water plan: ions, sodium and mash pH are then forecast too.")]
+        public string? Water { get; init; }
 
         /// <summary>The word the forecast carries as its seed.</summary>
         [CommandOption("--seed <WORD>")]
@@ -50,6 +56,7 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         /// <inheritdoc/>
         public override ValidationResult Validate() =>
             Kit == CommandLine.MissingValue ? ValidationResult.Error("Option '--kit' needs a file after it.")
+            : Water == CommandLine.MissingValue ? ValidationResult.Error("Option '--water' needs a file after it.")
             : Seed == CommandLine.MissingValue ? ValidationResult.Error("Option '--seed' needs a word after it.")
             : Bitterness == CommandLine.MissingValue ? ValidationResult.Error("Option '--bitterness' needs a model after it.")
             : Style == CommandLine.MissingValue ? ValidationResult.Error("Option '--style' needs a name after it.")
@@ -67,13 +74,14 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         }
 
         OpenedFiles files = OpenedFiles.Open(settings.Recipe, settings.Kit);
-        if (files.Recipe is null || files.Kit is null)
+        WaterPlan? water = settings.Water is null ? null : files.Water(settings.Water);
+        if (files.Recipe is null || files.Kit is null || (water is null && settings.Water is not null))
         {
             return FindingLines.Tell(files.Findings, settings.Json);
         }
 
         string seed = settings.Seed ?? Path.GetFileNameWithoutExtension(settings.Recipe);
-        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, seed, asked);
+        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, seed, water, asked);
         BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
         if (forecast.Stages.Count == 0 && !settings.Json)
         {

@@ -62,7 +62,7 @@ internal sealed class PitchVerb : Command<PitchVerb.Settings>
             return FindingLines.Tell(files.Findings, settings.Json);
         }
 
-        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, "pitch", asked);
+        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, "pitch", asked: asked);
         BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
         if (settings.Json)
         {

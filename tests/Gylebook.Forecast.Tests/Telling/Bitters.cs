@@ -33,7 +33,7 @@ internal static class Bitters
 
     public static BrewForecast Forecast(this Recipe recipe, ForecastRequest? asked = null, Kit? kit = null)
     {
-        BrewForecast told = Teller.Forecast(recipe, kit ?? AtTheSea, RandomBrews.Foods, "test", asked);
+        BrewForecast told = Teller.Forecast(recipe, kit ?? AtTheSea, RandomBrews.Foods, "test", asked: asked);
         Assert.True(told.CanBeBrewed, string.Join('\n', told.Findings.Select(f => f.Message)));
         return told;
     }

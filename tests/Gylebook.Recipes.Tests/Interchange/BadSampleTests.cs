@@ -30,6 +30,11 @@ public sealed class BadSampleTests
             return kit.Value is null ? kit.Findings : KitCheck.Findings(kit.Value);
         }
 
+        if (Path.GetFileName(path).StartsWith("water-", StringComparison.Ordinal))
+        {
+            return WaterFile.Read(bytes).Findings;
+        }
+
         var recipe = RecipeFile.Read(bytes);
         return recipe.Value is null ? recipe.Findings : RecipeCheck.Findings(recipe.Value);
     }

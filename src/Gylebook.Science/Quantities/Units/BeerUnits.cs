@@ -63,6 +63,8 @@ internal static class BeerUnits
         new("dH", "German degree, 10 mg/L CaO (28.0385 mg in a milliequivalent)", PerBase(LimeEquivalent / 10), "°dH"),
         new("fH", "French degree, 10 mg/L CaCO3", PerBase(CarbonateEquivalent / 10), "°fH"),
         new("mEq/L", "milliequivalent per litre", Base, "meq/L", "meq/l", "mval/L", "mval/l"),
+        new("°Clark", "one grain (64.79891 mg) of CaCO3 in an imperial gallon", PerBase(CarbonateEquivalent * 4.54609 / 64.79891), "Clark"),
+        new("gr/US gal", "one grain (64.79891 mg) of CaCO3 in a US gallon", PerBase(CarbonateEquivalent * 3.785411784 / 64.79891), "gpg"),
     ]);
 
     internal static QuantityKind Bitterness { get; } = new("a bitterness", [Quantities.Bitterness.Limits],

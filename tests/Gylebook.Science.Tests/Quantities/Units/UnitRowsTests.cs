@@ -22,6 +22,8 @@ public sealed class UnitRowsTests
         [("an alcohol content", "% ABV")] = (5, 5, 0, "the base scale"),
         [("a carbonation", "volumes")] = (1, 44.0095 / 22.414, 0.00005, "IUPAC molar mass and ideal molar volume, rounded to 1.9635"),
         [("a hardness or alkalinity", "mg/L CaCO3")] = (100.086, 2, 0.0005, "CaCO3 100.086 g/mol, two equivalents; IUPAC atomic weights"),
+        [("a hardness or alkalinity", "°Clark")] = (1, 0.28484, 0.00001, "one grain CaCO3 in an imperial gallon: 14.254 mg/L, printed to 0.001"),
+        [("a hardness or alkalinity", "gr/US gal")] = (1, 0.34207, 0.00001, "one grain CaCO3 in a US gallon: 17.118 mg/L, printed to 0.001"),
         [("a hardness or alkalinity", "dH")] = (1, 0.35665, 0.000005, "10 mg/L CaO, German water practice: 0.35665 mEq/L, printed to 0.00001"),
         [("a hardness or alkalinity", "fH")] = (1, 0.2, 0.0005, "10 mg/L CaCO3, 0.2 mEq/L, printed to 0.1; exact value 0.19983"),
         [("a hardness or alkalinity", "mEq/L")] = (2, 2, 0, "the base scale"),

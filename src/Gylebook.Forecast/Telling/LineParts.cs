@@ -1,0 +1,73 @@
+using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Running;
+using Gylebook.Recipes.Ingredients;
+
+namespace Gylebook.Forecast.Telling;
+
+/// <summary>What one line of a recipe brings; null where that says nothing of its kind.</summary>
+/// <param name="Line">Its number in the recipe, from 0.</param>
+public sealed record LinePart(int Line)
+{
+    /// <summary>Of the grist as weighed, per cent.</summary>
+    public double? GristPercent { get; init; }
+
+    /// <summary>Points of original gravity that would be missing without it, with everything else and the liquor left as they are.</summary>
+    public double? GravityPoints { get; init; }
+
+    /// <summary>Bitterness it leaves in the served beer, IBU.</summary>
+    public double? Ibu { get; init; }
+
+    /// <summary>Grams in each litre packaged.</summary>
+    public double? GramsPerLitre { get; init; }
+}
+
+/// <summary>Tells what each line brings, read off the same run as everything else.</summary>
+public static class LineParts
+{
+    /// <summary>One part a line, in the order of the recipe; none when the recipe cannot be run.</summary>
+    public static IReadOnlyList<LinePart> Of(LaidOut laidOut)
+    {
+        if (laidOut.Plan is not { } plan)
+        {
+            return [];
+        }
+
+        RunRecord record = new();
+        HeadlineFigures whole = Read(plan, plan.Medians, record);
+        ILookup<int, double> bitterness = BitternessRows.Of(laidOut, record, whole).Where(h => h.Ibu > 0).ToLookup(h => h.Line, h => h.Ibu);
+        return
+        [
+            .. laidOut.Lines.Select(line => new LinePart(line.Number)
+            {
+                GristPercent = IsGrist(line) && plan.Mash.GristKilograms > 0 ? 100 * line.Kilograms / plan.Mash.GristKilograms : null,
+                GravityPoints = BringsGravity(line) ? Points(laidOut, plan, line, whole) : null,
+                Ibu = bitterness.Contains(line.Number) ? bitterness[line.Number].Sum() : null,
+                GramsPerLitre = line.Line.At.Point == AdditionPoint.Package ? line.Kilograms * 1000 / whole[Figure.PackagedLitres] : null,
+            }),
+        ];
+    }
+
+    private static bool IsGrist(LaidLine line) =>
+        line.Line.At.Point == AdditionPoint.Mash && line.Line.Kind is IngredientKind.Malt or IngredientKind.Food;
+
+    /// <summary>Malt is told by its share: its gravity hangs on the enzymes of the others, and cannot be taken out alone.</summary>
+    private static bool BringsGravity(LaidLine line) =>
+        line.Malt is null && line.Makeup.ExtractMass > 0 && line.Line.Kind is IngredientKind.Sugar or IngredientKind.Extract or IngredientKind.Food
+        && line.Line.At.Point < AdditionPoint.Package;
+
+    private static double? Points(LaidOut laidOut, RunPlan plan, LaidLine line, HeadlineFigures whole)
+    {
+        Stages.Addition[] without = [.. plan.Additions.Select((a, i) => laidOut.AdditionLines[i].Number == line.Number ? a with { Makeup = default, Bends = [] } : a)];
+        HeadlineFigures less = Read(plan with { Additions = without }, plan.Medians, new RunRecord());
+        double points = 1000 * (whole[Figure.OriginalGravity] - less[Figure.OriginalGravity]);
+        return double.IsFinite(points) ? points : null;
+    }
+
+    private static HeadlineFigures Read(RunPlan plan, double[] medians, RunRecord record)
+    {
+        double[] figures = new double[plan.PortionCount * Figures.Count];
+        FullLog log = new(record);
+        Run.Through(plan, medians, figures, ref log);
+        return new HeadlineFigures(plan.Packaged, figures);
+    }
+}

@@ -1,0 +1,130 @@
+using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.State;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Kits;
+using Gylebook.Science.Boiling;
+using Gylebook.Science.Cooling;
+using Gylebook.Science.Mashing;
+
+namespace Gylebook.Forecast.Telling;
+
+/// <summary>The heat of the mash day: strike, steps, and down to the pitch. No temperature moves mass in this version.</summary>
+internal sealed class MashHeat
+{
+    private readonly LaidOut _laidOut;
+    private readonly Kit _kit;
+    private readonly IReadOnlyList<Rest> _rests;
+    private readonly double _grist;
+    private readonly double _moisture;
+    private readonly bool _inTun;
+
+    public MashHeat(LaidOut laidOut)
+    {
+        (_laidOut, _kit) = (laidOut, laidOut.Kit);
+        _rests = laidOut.Recipe.Mash?.Rests ?? [];
+        List<LaidLine> grist = [.. laidOut.Lines.Where(l => l.Line.At.Point == AdditionPoint.Mash && l.Kilograms > 0)];
+        _grist = grist.Sum(l => l.Kilograms);
+        _moisture = _grist > 0 ? Math.Min(0.5, grist.Sum(l => l.Makeup[Component.Water]) / _grist) : 0;
+        _inTun = RunParameters.UsesTun(laidOut.Recipe, laidOut.Kit);
+    }
+
+    /// <summary>The boil at this kit's altitude.</summary>
+    public double Boiling => BoilingPoint.CelsiusAt(_kit.Altitude?.Value.Metres ?? 0);
+
+    private double Liquor => _laidOut.Plan is { } plan ? plan.Liquors[0] : 0;
+
+    private double Room => _kit.GrainTemperature.Value.Celsius;
+
+    /// <summary>What grain and a vessel that is not warm already take up.</summary>
+    private double GrainHeat => Infusion.MashKilojoulesPerKelvin(_grist, _moisture, 0) + Vessel;
+
+    private double Vessel => _inTun ? _kit.Tun!.HeatCapacity.Value.KilojoulesPerKelvin : 0;
+
+    /// <summary>Power that reaches the liquid; null when unknown.</summary>
+    private double? Kilowatts => _kit.Kettle.Power?.Value.Kilowatts * StartingValues.Of("kettle.heatShare").Value;
+
+    /// <summary>Strike temperature by heat balance, with so much liquor; a bag hangs in the warm kettle, a tun starts as cold as the grain.</summary>
+    public double? StrikeCelsius(double kilograms) => _rests.Count == 0 || kilograms <= 0 ? null : StrikeHeat.StrikeCelsius(
+        new MashIn
+        {
+            GrainKilograms = _grist,
+            GrainMoisture = _moisture,
+            GrainCelsius = Room,
+            LiquorKilograms = kilograms,
+            VesselKilojoulesPerKelvin = Vessel,
+            VesselCelsius = Room,
+            SlakingKelvins = StartingValues.Of("mash.slakingKelvins").Value,
+        },
+        _rests[0].Temperature.Value.Celsius);
+
+    /// <summary>The schedule; null without a mash.</summary>
+    /// <param name="copperUp">The wort before the boil.</param>
+    public MashSchedule? Schedule(in Wort copperUp)
+    {
+        if (_rests.Count == 0 || Liquor <= 0 || _grist <= 0)
+        {
+            return null;
+        }
+
+        List<MashStepUp> steps = [.. Enumerable.Range(1, _rests.Count - 1).Select(i => new MashStepUp(EndOf(i - 1) ?? CelsiusOf(i - 1), CelsiusOf(i)))];
+        bool allUp = steps.Count > 0 && steps.All(step => step.ToCelsius > step.FromCelsius && step.ToCelsius < Boiling);
+        InfusionShares? shares = allUp ? InfusionSchedule.Of(GrainHeat, Liquor, steps, Boiling) : null;
+        InfusionStrike? strike = shares is null ? null
+            : new(shares.StrikeKilograms / Wort.WaterKilogramsPerLitre, StrikeCelsius(shares.StrikeKilograms)!.Value);
+        return new MashSchedule(
+            [.. _rests.Select((_, i) => i == 0 ? First() : Later(i, steps[i - 1], shares))],
+            strike, HeatMinutes(Liquor * WortHeat.Water, Room, StrikeCelsius(Liquor)!.Value), BoilMinutes(copperUp));
+    }
+
+    /// <summary>Chilling with the kit's coil; null when it has none whose figures are known.</summary>
+    public Chilling? Chill(in Wort wort)
+    {
+        if (_kit.Chiller is not { Coolant: { } coolant, LitresPerMinute: { } flow, KilowattsPerKelvin: { } coil }
+            || _laidOut.Recipe.Ferment.Count == 0 || wort.Mass <= 0)
+        {
+            return null;
+        }
+
+        Temperatures temperatures = new(_laidOut);
+        double from = temperatures.At(_laidOut.Recipe.Stand is null ? Stage.KnockOut : Stage.Stand) ?? Boiling;
+        double to = _laidOut.Recipe.Ferment[0].Temperature.Value.Celsius;
+        if (to >= from)
+        {
+            return null;
+        }
+
+        ImmersionChiller chiller = new(coil, flow, coolant.Value.Celsius);
+        double? minutes = chiller.Minutes(wort.Mass, WortHeat.OfWort(Math.Clamp(wort.RealExtractPlato, 0, 100)), from, to);
+        return new Chilling(from, to, minutes, minutes * flow);
+    }
+
+    private double CelsiusOf(int rest) => _rests[rest].Temperature.Value.Celsius;
+
+    /// <summary>What a rest has fallen to by its end: the room is as warm as the grain.</summary>
+    private double? EndOf(int rest) => _kit.MashCooling is { } cooling
+        ? NewtonCooling.Celsius(CelsiusOf(rest), Room, _rests[rest].Time.Value.Hours, cooling.Value.Hours)
+        : null;
+
+    private MashRest First() => new(CelsiusOf(0), _rests[0].Time.Value.Minutes, EndOf(0), null, null, null, null, null);
+
+    private MashRest Later(int rest, MashStepUp step, InfusionShares? shares)
+    {
+        bool up = step.ToCelsius > step.FromCelsius && step.ToCelsius < Boiling;
+        double? share = up ? Decoction.Share(step.FromCelsius, step.ToCelsius, Boiling) : null;
+        double mash = GrainHeat + (Liquor * WortHeat.Water);
+        return new MashRest(
+            step.ToCelsius, _rests[rest].Time.Value.Minutes, EndOf(rest),
+            shares?.InfusionKilograms[rest - 1] / Wort.WaterKilogramsPerLitre, shares is null ? null : Boiling,
+            up && !_inTun ? HeatMinutes(mash, step.FromCelsius, step.ToCelsius) : null,
+            share, share * (_grist + Liquor));
+    }
+
+    private double? HeatMinutes(double kilojoulesPerKelvin, double from, double to) => Kilowatts is { } power && power > 0
+        ? HeatUp.Minutes(kilojoulesPerKelvin, 1, from, Math.Max(from, to), power, 1)
+        : null;
+
+    private double? BoilMinutes(in Wort copperUp) => _laidOut.Recipe.Boil is null ? null : HeatMinutes(
+        copperUp.Mass * WortHeat.OfWort(Math.Clamp(copperUp.RealExtractPlato, 0, 100)), CelsiusOf(_rests.Count - 1), Boiling);
+}

@@ -1,0 +1,121 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Gylebook.Forecast.Treating;
+using Gylebook.Recipes;
+using Gylebook.Science.Water;
+
+namespace Gylebook.Forecast.Telling;
+
+/// <summary>Writes what came of a water plan in the form <c>gylebook-liquor/1</c>.</summary>
+public static class WaterJson
+{
+    /// <summary>The form's name and version.</summary>
+    public const string Format = "gylebook-liquor/1";
+
+    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>The outcome as one JSON object; the figures null when the plan could not be carried out.</summary>
+    public static string Write(WaterOutcome? outcome, IReadOnlyList<Finding> findings) => JsonText(pen =>
+    {
+        pen.Text("format", Format);
+        pen.Text("engine", ForecastJson.Engine);
+        pen.Text("name", outcome?.Name);
+        pen.Block("source", outcome?.Source, source =>
+        {
+            WriteIons(pen, "ions", source.Ions);
+            pen.Number("alkalinityMgPerLCaCO3", source.Ions.AlkalinityMilliequivalents / HardnessUnits.MilligramsCalciumCarbonate, 2);
+            pen.Number("hardnessMgPerLCaCO3", source.Ions.HardnessMilliequivalents / HardnessUnits.MilligramsCalciumCarbonate, 2);
+            pen.Number("ph", source.Ph, 3);
+            pen.Number("conductivityMicrosiemens", Conductivity.MicrosiemensPerCentimetre(source.Ions), 1);
+        });
+        pen.Number("chargeBalancePercent", outcome?.ChargeBalancePercent, 2);
+        pen.Block("litres", outcome, o => Places(o, (place, liquor) => pen.Number(place, liquor.Litres, 3)));
+        pen.Block("distilledShare", outcome, o => Places(o, (place, liquor) => pen.Number(place, liquor.ShareDistilled, 4)));
+        pen.Block("salts", outcome, o => Places(o, (place, liquor) => pen.Block(place, () => liquor.Salts.ToList().ForEach(
+            dose => pen.Number(dose.Salt.Id, dose.Grams, 3)))));
+        pen.Block("acids", outcome, o => WriteAcids(pen, o, DoseUnit.Millilitre));
+        pen.Block("acidPowders", outcome, o => WriteAcids(pen, o, DoseUnit.Gram));
+        pen.Block("ions", outcome, o => Places(o, (place, liquor) => WriteIons(pen, place, liquor)));
+        pen.Block("residualAlkalinity", outcome, o =>
+        {
+            pen.Number("source", Residual(o.Source.Ions), 2);
+            pen.Number("mash", Residual(o.Mash.Ions), 2);
+            pen.Text("unit", "mg/L CaCO3");
+        });
+        ForecastJson.WriteBand(pen, "mashPh", outcome?.MashPh);
+        pen.Number("spargePh", outcome?.Sparge.Ph, 3);
+        pen.List("findings", findings, f => ForecastJson.WriteFinding(pen, f));
+        pen.List("cautions", outcome?.Cautions ?? [], c => ForecastJson.WriteCaution(pen, c));
+    });
+
+    /// <summary>One JSON object, laid out as all of ours are.</summary>
+    public static string JsonText(Action<JsonPen> write)
+    {
+        using MemoryStream buffer = new();
+        using (Utf8JsonWriter writer = new(buffer, Options))
+        {
+            JsonPen pen = new(writer);
+            pen.Block(() => write(pen));
+        }
+
+        return System.Text.Encoding.UTF8.GetString(buffer.ToArray());
+    }
+
+    /// <summary>The key an ion has in files: <c>calcium</c>.</summary>
+    public static string KeyOf(Ion ion) => ion.ToString().ToLowerInvariant();
+
+    /// <summary>Ions of a run, by place.</summary>
+    internal static void WriteIons(JsonPen pen, IonTable ions)
+    {
+        WriteIons(pen, "mash", ions.Mash);
+        WriteIons(pen, "kettle", ions.Kettle);
+        WriteIons(pen, "glass", ions.Glass);
+    }
+
+    /// <summary>Residual alkalinity, mg/L as CaCO3.</summary>
+    internal static double Residual(IonProfile ions) => ResidualAlkalinity.Of(ions) / HardnessUnits.MilligramsCalciumCarbonate;
+
+    private static void WriteIons(JsonPen pen, string name, IReadOnlyDictionary<Ion, double> ions) => pen.Block(name, () =>
+    {
+        foreach ((Ion ion, double milligrams) in ions)
+        {
+            pen.Number(KeyOf(ion), milligrams, 2);
+        }
+    });
+
+    private static void WriteIons(JsonPen pen, string place, TreatedLiquor liquor)
+    {
+        if (liquor.Litres > 0)
+        {
+            WriteIons(pen, place, liquor.Ions);
+        }
+        else
+        {
+            pen.Text(place, null);
+        }
+    }
+
+    private static void WriteIons(JsonPen pen, string name, IonProfile ions) => pen.Block(name, () =>
+    {
+        foreach (Ion ion in Ions.All)
+        {
+            pen.Number(KeyOf(ion), ions[ion], 2);
+        }
+    });
+
+    private static void WriteAcids(JsonPen pen, WaterOutcome outcome, DoseUnit unit) =>
+        Places(outcome, (place, liquor) => pen.Block(place, () =>
+        {
+            foreach (AcidDose dose in liquor.Acids.Where(dose => dose.Acid.Acid.Unit == unit))
+            {
+                pen.Number(dose.Acid.Acid.Id, dose.Units, 3);
+            }
+        }));
+
+    private static void Places(WaterOutcome outcome, Action<string, TreatedLiquor> write)
+    {
+        write("mash", outcome.Mash);
+        write("sparge", outcome.Sparge);
+        write("kettle", outcome.Kettle);
+    }
+}

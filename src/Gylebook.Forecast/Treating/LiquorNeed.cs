@@ -1,0 +1,78 @@
+using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.State;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Liquors;
+using Gylebook.Science.Mashing;
+using Gylebook.Science.Quantities;
+using Gylebook.Science.Water;
+
+namespace Gylebook.Forecast.Treating;
+
+/// <summary>For what the liquor is treated: litres, grist, and the salts and acids a recipe puts into the mash itself.</summary>
+/// <param name="StrikeLitres">At 20 °C.</param>
+/// <param name="SpargeLitres">At 20 °C; 0 for none.</param>
+/// <param name="Grist">What is mashed; empty when unknown or none.</param>
+/// <param name="Salts">Salts the recipe's own lines put into the mash.</param>
+/// <param name="Acids">Acids the recipe's own lines put into the mash.</param>
+public sealed record LiquorNeed(
+    double StrikeLitres,
+    double SpargeLitres,
+    IReadOnlyList<GristLine> Grist,
+    IReadOnlyList<(BrewingSalt Salt, Mass Amount)> Salts,
+    IReadOnlyList<MashPhAcid> Acids)
+{
+    /// <summary>Less liquor than this is none: nothing could be weighed for it.</summary>
+    internal const double LeastKilograms = 0.01;
+
+    /// <summary>What the plan says by itself; null, with a finding, when it lacks the litres.</summary>
+    public static LiquorNeed? Of(WaterPlan plan, List<Finding> findings)
+    {
+        if (plan.Strike is not { } strike)
+        {
+            findings.Add(new("key.missing", Severity.Error, "strike", "this key is missing, and no recipe says how much liquor there is"));
+            return null;
+        }
+
+        return new(strike.Value.Litres, plan.Sparge?.Value.Litres ?? 0, plan.Grist, [], []);
+    }
+
+    /// <summary>What a recipe laid out on its kit asks for; null when it cannot be planned.</summary>
+    public static LiquorNeed? Of(LaidOut laidOut)
+    {
+        if (laidOut.Plan is not { } plan || plan.Liquors[0] < LeastKilograms)
+        {
+            return null;
+        }
+
+        List<LaidLine> mashed = [.. laidOut.Lines.Where(line => line.Line.At.Point == AdditionPoint.Mash)];
+        return new(
+            plan.Liquors[0] / Wort.WaterKilogramsPerLitre,
+            plan.Rinse.Kilograms / Wort.WaterKilogramsPerLitre,
+            [.. mashed.Where(IsGrist).Select(Grain)],
+            [.. mashed.Where(line => line.Salt is not null).Select(line => (line.Salt!, Mass.FromKilograms(line.Kilograms)))],
+            [.. mashed.Select(line => line.Acid).OfType<MashPhAcid>()]);
+    }
+
+    /// <summary>Salts that go into the kettle, as lines of the recipe, so that the run carries them.</summary>
+    public static IEnumerable<IngredientLine> KettleLines(WaterOutcome outcome) => outcome.Kettle.Salts.Select(dose =>
+    {
+        // A salt of known assay is told to the run as the pure one in it.
+        bool assayed = dose.Salt.Purity is not null;
+        double grams = dose.Grams * (dose.Salt.Purity?.Ratio ?? 1);
+        return new IngredientLine
+        {
+            Kind = IngredientKind.Salt,
+            Of = assayed ? BrewingSalts.AnhydrousCalciumChloride.Id : dose.Salt.Id,
+            As = dose.Salt.Name,
+            Amount = new Amount(new(Mass.FromGrams(grams), $"{grams} g"), null),
+            At = new AdditionTime(AdditionPoint.CopperUp),
+        };
+    });
+
+    private static bool IsGrist(LaidLine line) => line.Line.Kind is IngredientKind.Malt or IngredientKind.Food;
+
+    private static GristLine Grain(LaidLine line) => new(
+        line.Name, Mass.FromKilograms(line.Kilograms),
+        line.Malt is { } malt ? MaltTitrations.Of(malt, line.Line.Colour?.Value ?? malt.Colour) : null);
+}

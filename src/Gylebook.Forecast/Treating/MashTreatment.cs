@@ -1,0 +1,181 @@
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Liquors;
+using Gylebook.Science.Mashing;
+using Gylebook.Science.Quantities;
+using Gylebook.Science.Water;
+
+namespace Gylebook.Forecast.Treating;
+
+/// <summary>Salts for the mash, then acid or an alkaline salt for its pH.</summary>
+/// <remarks>
+/// A strong acid leaves an ion that the salts were asked for too, and a salt's calcium moves the pH: the two are found in
+/// turn until neither moves. Alkaline salts are kept for the pH when one is wanted.
+/// </remarks>
+internal sealed class MashTreatment(WaterPlan plan, SourceLiquor source, LiquorNeed need, List<Finding> findings)
+{
+    private const int MostRounds = 12;
+    private const double CloseEnough = 0.02;
+
+    /// <summary>A milligram of grain moves no pH.</summary>
+    private const double LeastGrain = 1e-6;
+
+    private readonly List<MashPhMalt> _malts = [.. need.Grist
+        .Where(line => line.Titration is not null && line.Amount.Kilograms > LeastGrain)
+        .Select(line => new MashPhMalt(line.Name, line.Amount, line.Titration!.DistilledPh, line.Titration.Buffer, line.Titration.Curvature))];
+
+    private readonly OfferedAcid? _acid = plan.Acids.Count > 0 ? plan.Acids[0] : null;
+
+    private bool SettlesPh => plan.MashPh is not null && _malts.Count > 0;
+
+    /// <summary>The treated liquor, and the pH of the mash in it; null without a grist that has titrations.</summary>
+    public (TreatedLiquor Liquor, Band? Ph) Treat()
+    {
+        List<OfferedSalt> offers = [.. plan.Salts.Where(offer => offer.Into is LiquorPlace.Liquor or LiquorPlace.Mash)];
+        List<OfferedSalt> alkaline = [.. offers.Where(offer => SettlesPh && offer.Salt.AlkalinityPerMole > 0)];
+        Correction correction = new(0, null, 0);
+        for (int round = 1; ; round++)
+        {
+            // Until the anion of the acid and what the salts make of it agree.
+            IonProfile seen = WithAnion(source.Ions, correction.Acid) + AlkaliIons(correction);
+            SaltSolution solution = SaltFinder.Find(plan, seen, need.StrikeLitres, offers.Except(alkaline), mayDilute: true);
+            MashPhLiquor salted = Salted(solution);
+            Correction next = Correct(salted, alkaline);
+            bool settled = next == correction;
+            correction = next;
+            if (settled || round == MostRounds)
+            {
+                return Told(solution, salted, correction);
+            }
+        }
+    }
+
+    /// <summary>What brings the pH where it is wanted: acid, or grams of one alkaline salt.</summary>
+    private readonly record struct Correction(double Acid, OfferedSalt? Alkali, double Grams);
+
+    private (TreatedLiquor Liquor, Band? Ph) Told(SaltSolution solution, MashPhLiquor salted, Correction correction)
+    {
+        findings.AddRange(SaltFinder.Findings(solution, "mash"));
+        List<SaltDose> salts = [.. SaltFinder.Doses(solution, need.StrikeLitres)];
+        if (correction.Alkali is { } alkali && correction.Grams > 0)
+        {
+            salts.Add(new SaltDose(alkali.Salt, correction.Grams));
+        }
+
+        IonProfile unsoured = source.Diluted(solution.ShareDiluted).Ions;
+        foreach (SaltDose dose in salts)
+        {
+            unsoured += dose.Salt.Added(Mass.FromGrams(dose.Grams), VolumeAt20C.FromLitres(need.StrikeLitres));
+        }
+
+        IReadOnlyList<AcidDose> acids = correction.Acid > 0 ? [new AcidDose(_acid!, correction.Acid)] : [];
+        Band? band = BandOf(salted, correction);
+        TreatedLiquor liquor = new(
+            need.StrikeLitres, solution.ShareDiluted, salts, acids, unsoured,
+            Soured(WithAnion(unsoured, correction.Acid), correction.Acid, band?.Likely), null);
+        return (liquor, band);
+    }
+
+    private Band? BandOf(MashPhLiquor salted, Correction correction)
+    {
+        if (_malts.Count == 0)
+        {
+            return null;
+        }
+
+        MashPhMix mix = Mix(salted, correction);
+        MashPhBand band = MashPhBand.Of(mix);
+        findings.AddRange(MashPhCheck.Diagnose(mix).Select(diagnosis => DiagnosisFinding.Of(diagnosis, "mash")));
+        if (plan.MashPh is double wanted && Math.Abs(band.Likely - wanted) > CloseEnough)
+        {
+            string reached = DiagnosisFinding.Number(band.Likely, "");
+            string what = band.Likely > wanted ? "acid" : "an alkaline salt";
+            findings.Add(new(
+                "mash.phNotReached", Severity.Warning, "mashPh",
+                $"{reached} where {DiagnosisFinding.Number(wanted, "")} is wanted; offer {what}, or more of it", reached, DiagnosisFinding.Number(wanted, "")));
+        }
+
+        return new Band(band.Low, band.Likely, band.High, "pH at 20 °C", BandKind.Bounds);
+    }
+
+    private MashPhLiquor Salted(SaltSolution solution)
+    {
+        SourceLiquor diluted = source.Diluted(solution.ShareDiluted);
+        MashPhLiquor liquor = MashPhLiquor.Of(VolumeAt20C.FromLitres(need.StrikeLitres), diluted.Ions, diluted.Ph);
+        foreach (SaltDose dose in SaltFinder.Doses(solution, need.StrikeLitres))
+        {
+            liquor = liquor.With(dose.Salt, Mass.FromGrams(dose.Grams));
+        }
+
+        foreach ((BrewingSalt salt, Mass amount) in need.Salts)
+        {
+            liquor = liquor.With(salt, amount);
+        }
+
+        return liquor;
+    }
+
+    private MashPhMix Mix(MashPhLiquor salted, Correction correction)
+    {
+        MashPhLiquor liquor = correction.Alkali is { } alkali ? salted.With(alkali.Salt, Mass.FromGrams(correction.Grams)) : salted;
+        List<MashPhAcid> acids = [.. need.Acids];
+        if (_acid is not null && correction.Acid > 0)
+        {
+            acids.Add(new MashPhAcid(_acid.Acid, correction.Acid));
+        }
+
+        return new MashPhMix(liquor, _malts, acids);
+    }
+
+    private Correction Correct(MashPhLiquor salted, List<OfferedSalt> alkaline)
+    {
+        if (!SettlesPh)
+        {
+            return default;
+        }
+
+        double wanted = plan.MashPh!.Value;
+        MashPhMix plain = Mix(salted, default);
+        double ph = MashPh.Predict(plain);
+        if (ph > wanted && _acid is not null)
+        {
+            double units = Math.Min(MashPh.UnitsToReach(plain, wanted, _acid.Acid), _acid.MostMillilitres ?? double.MaxValue);
+            return new Correction(Rounded(units, _acid.MostMillilitres ?? double.MaxValue), null, 0);
+        }
+
+        return ph < wanted && alkaline.Count > 0 ? new Correction(0, alkaline[0], Alkali(salted, alkaline[0], wanted)) : default;
+    }
+
+    /// <summary>Grams of an alkaline salt to a pH, by halving: more of it never lowers the pH.</summary>
+    private double Alkali(MashPhLiquor salted, OfferedSalt offer, double wanted)
+    {
+        SaltOffer limits = SaltFinder.Offer(offer, source.Ions);
+        double low = limits.LeastGramsPerLitre * need.StrikeLitres, most = limits.MostGramsPerLitre * need.StrikeLitres;
+        double high = most;
+        for (int halving = 0; halving < 40; halving++)
+        {
+            double middle = (low + high) / 2;
+            bool enough = MashPh.Predict(Mix(salted, new Correction(0, offer, middle))) >= wanted;
+            (low, high) = enough ? (low, middle) : (middle, high);
+        }
+
+        return Rounded(high, most);
+    }
+
+    /// <summary>To the nearest step of the measure, within the limit.</summary>
+    internal static double Rounded(double amount, double most)
+    {
+        double rounded = Math.Round(amount / SaltFinder.Step) * SaltFinder.Step;
+        return rounded > most ? Math.Floor(most / SaltFinder.Step) * SaltFinder.Step : rounded;
+    }
+
+    private IonProfile AlkaliIons(Correction correction) => correction.Alkali is { } alkali
+        ? alkali.Salt.Added(Mass.FromGrams(correction.Grams), VolumeAt20C.FromLitres(need.StrikeLitres)) : IonProfile.Distilled;
+
+    private IonProfile WithAnion(IonProfile ions, double units) => _acid is null ? ions
+        : AcidAnion.Added(ions, _acid.Acid, units, need.StrikeLitres);
+
+    private IonProfile Soured(IonProfile ions, double units, double? ph) => _acid is null || units <= 0 ? ions
+        : ions.With(Ion.Bicarbonate, ions.Bicarbonate
+            - (units * _acid.Acid.MilliequivalentsPerUnit(ph ?? plan.MashPh!.Value) / need.StrikeLitres * Ion.Bicarbonate.EquivalentWeight()));
+}

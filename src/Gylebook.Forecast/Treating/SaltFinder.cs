@@ -1,0 +1,64 @@
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Liquors;
+using Gylebook.Science.Water;
+
+namespace Gylebook.Forecast.Treating;
+
+/// <summary>Salts and dilution for the liquor of one place, in amounts a balance can weigh.</summary>
+internal static class SaltFinder
+{
+    /// <summary>Step of a balance, g, and of a measure, mL: common practice, no source.</summary>
+    internal const double Step = 0.1;
+
+    /// <summary>Finds them.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="source">The water before.</param>
+    /// <param name="litres">How much of it.</param>
+    /// <param name="offers">Salts that may go there.</param>
+    /// <param name="mayDilute">Whether distilled water may replace part of it.</param>
+    public static SaltSolution Find(WaterPlan plan, IonProfile source, double litres, IEnumerable<OfferedSalt> offers, bool mayDilute)
+    {
+        DilutionOffer? dilution = mayDilute && plan.Dilution is { } share ? new(IonProfile.Distilled, share.Value.Ratio) : null;
+        SaltPlan asked = new(source, plan.Targets, [.. offers.Select(offer => Offer(offer, source))], Dilution: dilution);
+        return SaltSolver.SolveWeighable(asked, litres, Step, Step);
+    }
+
+    /// <summary>An offer with its limits in g/L.</summary>
+    internal static SaltOffer Offer(OfferedSalt offer, IonProfile source)
+    {
+        SaltOffer usual = SaltSolver.UsualOffer(offer.Salt, source);
+        double least = (offer.Least?.Value.MilligramsPerLitre ?? 0) / 1000;
+        double most = offer.Most is { } own ? own.Value.MilligramsPerLitre / 1000 : usual.MostGramsPerLitre;
+        return usual with { MostGramsPerLitre = Math.Max(least, most), LeastGramsPerLitre = least };
+    }
+
+    /// <summary>The salts as doses.</summary>
+    public static IReadOnlyList<SaltDose> Doses(SaltSolution solution, double litres) =>
+        [.. solution.Salts.Select(salt => new SaltDose(salt.Salt, salt.GramsPerLitre * litres))];
+
+    /// <summary>Why a target is not reached, and what else is doubtful.</summary>
+    public static IEnumerable<Finding> Findings(SaltSolution solution, string place)
+    {
+        foreach (TargetMiss miss in solution.Misses)
+        {
+            string ion = WaterJson.KeyOf(miss.Ion);
+            string reached = DiagnosisFinding.Number(miss.Reached, "mg/L"), wanted = DiagnosisFinding.Number(miss.Target, "mg/L");
+            yield return new(
+                "liquor.missed", Severity.Warning, $"{place}.{ion}", $"{reached} where {wanted} is wanted: {Why(miss)}", reached, wanted);
+        }
+
+        foreach (WaterDiagnosis diagnosis in solution.Diagnoses)
+        {
+            yield return DiagnosisFinding.Of(diagnosis, place);
+        }
+    }
+
+    private static string Why(TargetMiss miss) => miss.Reason switch
+    {
+        MissReason.NothingBringsIt => "nothing offered brings it",
+        MissReason.NothingRemovesIt => "nothing offered takes it away; dilution would",
+        MissReason.OfferAtLimit => $"{miss.Limit} is at its limit",
+        _ => miss.Limit.Length > 0 ? $"closer would carry {miss.Limit.ToLowerInvariant()} further off" : "a balance weighs no finer",
+    };
+}

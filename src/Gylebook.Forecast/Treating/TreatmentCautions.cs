@@ -1,0 +1,54 @@
+using System.Globalization;
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Liquors;
+using Gylebook.Science.Water;
+
+namespace Gylebook.Forecast.Treating;
+
+/// <summary>Hazards of treating liquor where they bite, and how far its numbers go.</summary>
+public static class TreatmentCautions
+{
+    private const string Trade = "common practice, no source";
+
+    internal static IReadOnlyList<Caution> Of(WaterPlan plan, LiquorNeed need, TreatedLiquor mash, TreatedLiquor sparge, Band? ph) =>
+    [
+        .. plan.Sources.Where(source => source.Boiled).Select(source => new Caution(
+            "scald.boiledLiquor", Severity.Warning, "strike", $"{source.Name}: a full kettle on the boil scalds. Let it cool and settle before you draw it off its chalk.", Trade)),
+        .. AcidIn("mash", mash), .. AcidIn("sparge", sparge),
+        .. SaltsOf(plan, mash, sparge),
+        new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Put salts and acid in while it is cold, stir, and move it in small amounts.", Trade),
+        .. Models(need, ph),
+    ];
+
+    /// <summary>The caution of an acid, at the place it goes in.</summary>
+    public static Caution ForAcid(Acid acid, string where) => new(
+        "acid.handle", Severity.Warning, where, $"{acid.Name}: {acid.Caution} Food grade; local law says which acids may go into beer.", "safety data sheets' common advice");
+
+    private static IEnumerable<Caution> AcidIn(string place, TreatedLiquor liquor) =>
+        liquor.Acids.Select(dose => ForAcid(dose.Acid.Acid.Acid, place));
+
+    private static IEnumerable<Caution> SaltsOf(WaterPlan plan, TreatedLiquor mash, TreatedLiquor sparge)
+    {
+        HashSet<string> used = [.. mash.Salts.Concat(sparge.Salts).Select(dose => dose.Salt.Id)];
+        return plan.Salts.Where(offer => used.Contains(offer.Salt.Id) && offer.Salt.Caution.Length > 0)
+            .Select(offer => new Caution("salt.handle", Severity.Warning, "mash", $"{offer.Salt.Name}: {offer.Salt.Caution}", "safety data sheets' common advice"));
+    }
+
+    private static IEnumerable<Caution> Models(LiquorNeed need, Band? ph)
+    {
+        double grist = need.Grist.Sum(line => line.Amount.Kilograms);
+        List<GristLine> unknown = [.. need.Grist.Where(line => line.Titration is null && line.Amount.Kilograms > 0)];
+        if (ph is not null && unknown.Count > 0)
+        {
+            string share = (100 * unknown.Sum(line => line.Amount.Kilograms) / grist).ToString("0", CultureInfo.InvariantCulture);
+            string names = string.Join(", ", unknown.Select(line => line.Name));
+            yield return new("mashPh.unmeasured", Severity.Warning, "mash", $"{names}: nobody has published an acidity for it, so {share} % of the grist is left out of the pH. Measure the mash.", "no published titration");
+        }
+
+        if (ph is not null)
+        {
+            yield return new("mashPh.band", Severity.Note, "mash", "The band is the answer at the ends of the printed buffers, 21 and 64 mEq/(kg·pH); malts' own pH may be 0.1 or 0.2 off besides. A cooled sample on a calibrated meter beats it; in the hot mash a meter reads about 0.35 lower.", "docs/science/mash-ph.md; Briggs et al. 2004, ch. 4");
+        }
+    }
+}

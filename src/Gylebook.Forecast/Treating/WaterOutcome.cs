@@ -1,0 +1,63 @@
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Liquors;
+using Gylebook.Science.Water;
+
+namespace Gylebook.Forecast.Treating;
+
+/// <summary>A salt to weigh out.</summary>
+/// <param name="Salt">Which.</param>
+/// <param name="Grams">How much.</param>
+public sealed record SaltDose(BrewingSalt Salt, double Grams);
+
+/// <summary>An acid to measure out.</summary>
+/// <param name="Acid">Which.</param>
+/// <param name="Units">mL, or grams of a powder.</param>
+public sealed record AcidDose(OfferedAcid Acid, double Units);
+
+/// <summary>The liquor of one place, treated.</summary>
+/// <param name="Litres">At 20 °C; 0 when there is none of it.</param>
+/// <param name="ShareDistilled">Share of it that is distilled water on top of the sources.</param>
+/// <param name="Salts">Salts to weigh out.</param>
+/// <param name="Acids">Acids to measure out.</param>
+/// <param name="Unsoured">Ions with the salts, before any acid.</param>
+/// <param name="Ions">Ions with salts and acids: bicarbonate is what alkalinity is left, below zero free acid.</param>
+/// <param name="Ph">pH at 20 °C in a closed vessel; null for a mash, whose grain sets it.</param>
+public sealed record TreatedLiquor(
+    double Litres, double ShareDistilled, IReadOnlyList<SaltDose> Salts, IReadOnlyList<AcidDose> Acids,
+    IonProfile Unsoured, IonProfile Ions, double? Ph)
+{
+    /// <summary>No liquor.</summary>
+    public static TreatedLiquor None { get; } = new(0, 0, [], [], IonProfile.Distilled, IonProfile.Distilled, null);
+}
+
+/// <summary>What came of a water plan: what to weigh out, and what the liquor is then.</summary>
+public sealed record WaterOutcome
+{
+    /// <summary>The plan's name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The waters blended.</summary>
+    public required SourceLiquor Source { get; init; }
+
+    /// <summary>Its cations against its anions, in per cent: (cations − anions)/(cations + anions).</summary>
+    public double ChargeBalancePercent => ChargeBalance.Of(Source.Ions).ErrorPercent;
+
+    /// <summary>The liquor the mash starts in.</summary>
+    public required TreatedLiquor Mash { get; init; }
+
+    /// <summary>The liquor the grain is rinsed with.</summary>
+    public required TreatedLiquor Sparge { get; init; }
+
+    /// <summary>Both together with what goes into the kettle, counted on their litres: before grain holds or steam leaves.</summary>
+    public required TreatedLiquor Kettle { get; init; }
+
+    /// <summary>pH of the mash, sample cooled to 20 °C; null without a grist that has titrations.</summary>
+    public required Band? MashPh { get; init; }
+
+    /// <summary>What can hurt, and limits of the models.</summary>
+    public required IReadOnlyList<Caution> Cautions { get; init; }
+
+    /// <summary>What is wrong, doubtful or cannot be reached.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+}

@@ -1,0 +1,102 @@
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.State;
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Liquors;
+using Gylebook.Science.Quantities;
+using Gylebook.Science.Water;
+
+namespace Gylebook.Forecast.Treating;
+
+/// <summary>Carries out a water plan: blends, finds salts and acids place by place, and says what the liquor is then.</summary>
+public static class WaterTreatment
+{
+    /// <summary>What comes of the plan for that need.</summary>
+    public static WaterOutcome Of(WaterPlan plan, LiquorNeed need)
+    {
+        List<Finding> findings = [];
+        SourceLiquor source = SourceLiquor.Of(plan, findings);
+        Differs("strike", plan.Strike, need.StrikeLitres, findings);
+        Differs("sparge", plan.Sparge, need.SpargeLitres, findings);
+        (TreatedLiquor mash, Band? ph) = new MashTreatment(plan, source, need, findings).Treat();
+        TreatedLiquor sparge = SpargeTreatment.Treat(plan, source, need.SpargeLitres, mash.Acids.Sum(acid => acid.Units), findings);
+        if (plan.MashPh is not null && ph is null)
+        {
+            findings.Add(new("mash.noGrist", Severity.Warning, "mashPh", "no grist with a titration, so the pH of the mash is not known and no acid is counted for it"));
+        }
+
+        return new WaterOutcome
+        {
+            Name = plan.Name,
+            Source = source,
+            Mash = mash,
+            Sparge = sparge,
+            Kettle = KettleOf(plan, mash, sparge, findings),
+            MashPh = ph,
+            Cautions = TreatmentCautions.Of(plan, need, mash, sparge, ph),
+            Findings = findings,
+        };
+    }
+
+    /// <summary>What the run's liquors carry, in each kilogram of water.</summary>
+    public static Minerals MineralsOf(WaterOutcome outcome) => new(
+        Carried(outcome.Mash), Carried(outcome.Sparge), Carried(outcome.Source.Ions));
+
+    /// <summary>Tells when a plan was written for other litres than the brew asks for.</summary>
+    private static void Differs(string key, Entered<VolumeAt20C>? written, double needed, List<Finding> findings)
+    {
+        const double Tolerance = 0.02;
+        if (written is { } own && Math.Abs(own.Value.Litres - needed) > Tolerance * own.Value.Litres)
+        {
+            string asked = DiagnosisFinding.Number(needed, "L");
+            findings.Add(new("water.litresDiffer", Severity.Note, key, $"the plan says {own.Text}; the brew asks for {asked}, which salts and acids are counted for", own.Text, asked));
+        }
+    }
+
+    private static TreatedLiquor KettleOf(WaterPlan plan, TreatedLiquor mash, TreatedLiquor sparge, List<Finding> findings)
+    {
+        double litres = mash.Litres + sparge.Litres;
+        double distilled = ((mash.ShareDistilled * mash.Litres) + (sparge.ShareDistilled * sparge.Litres)) / litres;
+        IonProfile together = Together(mash.Ions, sparge.Ions, mash.Litres / litres);
+        IonProfile unsoured = Together(mash.Unsoured, sparge.Unsoured, mash.Litres / litres);
+        OfferedSalt[] offers = [.. plan.Salts.Where(offer => offer.Into == LiquorPlace.Kettle)];
+        if (offers.Length == 0)
+        {
+            return new(litres, distilled, [], [], unsoured, together, null);
+        }
+
+        SaltSolution solution = SaltFinder.Find(plan, together, litres, offers, mayDilute: false);
+
+        // Acid that the mash has been given is no free acid: the grain takes it.
+        findings.AddRange(SaltFinder.Findings(solution, "kettle").Where(finding => finding.Code != "liquor.freeAcid"));
+        IReadOnlyList<SaltDose> salts = SaltFinder.Doses(solution, litres);
+        IonProfile added = salts.Aggregate(IonProfile.Distilled, (sum, dose) =>
+            sum + dose.Salt.Added(Mass.FromGrams(dose.Grams), VolumeAt20C.FromLitres(litres)));
+        return new(litres, distilled, salts, [], unsoured + added, together + added, null);
+    }
+
+    private static IonProfile Together(IonProfile mash, IonProfile sparge, double share) => (mash * share) + (sparge * (1 - share));
+
+    private static Wort Carried(TreatedLiquor liquor)
+    {
+        Wort carried = Carried(liquor.Unsoured);
+        foreach (AcidDose dose in liquor.Acids)
+        {
+            double millimoles = dose.Units * dose.Acid.Acid.MillimolesPerUnit / liquor.Litres / Wort.WaterKilogramsPerLitre;
+            LayingOut.Chemistry.PutAcid(ref carried, dose.Acid.Acid.Acid, millimoles);
+        }
+
+        return carried;
+    }
+
+    /// <summary>Ions, and their mass as minerals; bicarbonate leaves as gas and water, and weighs nothing here.</summary>
+    private static Wort Carried(IonProfile ions)
+    {
+        const double LitresPerKilogram = 1 / Wort.WaterKilogramsPerLitre;
+        Wort carried = default;
+        IonTracers.Put(ref carried, ions, LitresPerKilogram);
+        double milligrams = Ions.All.Where(ion => ion != Ion.Bicarbonate).Sum(ion => ions[ion]);
+        carried[Component.Minerals] = milligrams * LitresPerKilogram / 1e6;
+        return carried;
+    }
+}

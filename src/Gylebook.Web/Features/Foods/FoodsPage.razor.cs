@@ -1,0 +1,83 @@
+using System.Globalization;
+using Gylebook.Store;
+using Microsoft.AspNetCore.Components;
+
+namespace Gylebook.Web.Features.Foods;
+
+/// <summary>The table of foods and the brewer's own sheets; what is searched for stands in the address.</summary>
+public sealed partial class FoodsPage : IDisposable
+{
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(300);
+
+    private IReadOnlyList<FoodLine> _own = [];
+    private IReadOnlyList<FoodLine> _found = [];
+    private string _typed = "";
+    private CancellationTokenSource? _pause;
+
+    /// <summary>What is searched for.</summary>
+    [SupplyParameterFromQuery(Name = "search")]
+    public string? Search { get; set; }
+
+    /// <summary>The book.</summary>
+    [Inject]
+    public required Book Book { get; init; }
+
+    /// <summary>Keeps the address in step.</summary>
+    [Inject]
+    public required NavigationManager Navigation { get; init; }
+
+    /// <summary>The time, for the pause.</summary>
+    [Inject]
+    public required TimeProvider Clock { get; init; }
+
+    private string Count => _found.Count == 1 ? "One food" : string.Create(CultureInfo.InvariantCulture, $"{_found.Count} foods");
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        _pause?.Cancel();
+        _pause?.Dispose();
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnInitializedAsync()
+    {
+        _own = [.. (await Book.Foods.ListAsync()).Select(FoodSearch.LineOf)];
+        Look(Search);
+    }
+
+    /// <inheritdoc/>
+    protected override void OnParametersSet()
+    {
+        // While somebody types, the address follows the field and not the other way round.
+        if (_pause is null)
+        {
+            Look(Search);
+        }
+    }
+
+    private async Task TypedAsync(string? text)
+    {
+        Look(text);
+        _pause?.Cancel();
+        using CancellationTokenSource pause = new();
+        _pause = pause;
+        try
+        {
+            await Task.Delay(Pause, Clock, pause.Token);
+            Navigation.NavigateTo(PageUrls.FoodsLike(_typed), replace: true);
+        }
+        catch (OperationCanceledException)
+        {
+            return;
+        }
+
+        _pause = null;
+    }
+
+    private void Look(string? text)
+    {
+        _typed = text ?? "";
+        _found = FoodSearch.Find(_own, _typed);
+    }
+}

@@ -1,0 +1,31 @@
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Store;
+
+namespace Gylebook.Web.Features.Foods;
+
+/// <summary>Food sheets of the book, made up for the balance; a forecast asks them before the tables.</summary>
+public sealed class OwnFoods
+{
+    private readonly Dictionary<string, FoodMakeup> _makeups;
+
+    private OwnFoods(Dictionary<string, FoodMakeup> makeups) => _makeups = makeups;
+
+    /// <summary>All that stand in the book and can be read; the one last changed, should two claim an id.</summary>
+    public static async Task<OwnFoods> OfAsync(Book book, CancellationToken cancellation = default)
+    {
+        Dictionary<string, FoodMakeup> makeups = new(StringComparer.OrdinalIgnoreCase);
+        foreach (Sheet sheet in (await book.Foods.ListAsync(cancellation: cancellation)).OrderBy(food => food.Updated))
+        {
+            if (FoodFile.Read(sheet.Document).Value is { } food && FoodMakeups.From(food).Makeup is { } makeup)
+            {
+                makeups[food.Id] = makeup;
+            }
+        }
+
+        return new OwnFoods(makeups);
+    }
+
+    /// <summary>The food of that id; null when the book has no sheet of it.</summary>
+    public FoodMakeup? Find(string id) => _makeups.GetValueOrDefault(id);
+}

@@ -1,0 +1,56 @@
+using Gylebook.Recipes.Editing;
+using Gylebook.Web.Features.Recipes.Showing;
+using Gylebook.Web.Widgets;
+using Microsoft.AspNetCore.Components;
+
+namespace Gylebook.Web.Features.Recipes;
+
+/// <summary>A field of the draft with few possible words.</summary>
+public sealed partial class DraftChoice
+{
+    private readonly string _id = FieldIds.Next();
+
+    /// <summary>The recipe.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required RecipeDesk Desk { get; set; }
+
+    /// <summary>Which field, as in findings.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required string Path { get; set; }
+
+    /// <summary>What it is.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required string Label { get; set; }
+
+    /// <summary>Whether the label is for the ear only.</summary>
+    [Parameter]
+    public bool HidesLabel { get; set; }
+
+    /// <summary>The words of the draft, and what people read; an empty word for "says nothing".</summary>
+    [Parameter]
+    [EditorRequired]
+    public required IReadOnlyList<(string Value, string Words)> Choices { get; set; }
+
+    /// <summary>The edit that choosing makes, where it is more than typing the word.</summary>
+    [Parameter]
+    public Func<RecipeDraft, string, RecipeEdit?>? Makes { get; set; }
+
+    /// <summary>What is chosen while the draft says nothing.</summary>
+    [Parameter]
+    public string Unsaid { get; set; } = "";
+
+    /// <summary>The word the draft's text stands for, where it holds more than that.</summary>
+    [Parameter]
+    public Func<string, string>? PartOf { get; set; }
+
+    private string Current => Desk.Now[Path] is { } text ? PartOf?.Invoke(text) ?? text : Unsaid;
+
+    private Task ChosenAsync(ChangeEventArgs change)
+    {
+        string word = change.Value?.ToString() ?? "";
+        return Desk.EditAsync(draft => Makes is null ? draft.Put(Path, word) : Makes(draft, word));
+    }
+}

@@ -1,0 +1,175 @@
+using Gylebook.Recipes;
+using Gylebook.Web.Features.Recipes.Drafting;
+using Gylebook.Web.Features.Recipes.Showing;
+using Gylebook.Web.Widgets;
+using Microsoft.AspNetCore.Components;
+
+namespace Gylebook.Web.Features.Recipes;
+
+/// <summary>A field of the draft: reckons at every key, saves when it changes hands or after a pause.</summary>
+/// <remarks>
+/// Unlike <see cref="QuantityInput{T}"/> it also holds text that cannot be read: that is saved with the rest, and its
+/// finding stands under it, here and after a reload.
+/// </remarks>
+public sealed partial class DraftField : IDisposable
+{
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(300);
+
+    private readonly string _id = FieldIds.Next();
+    private readonly string _noteId = FieldIds.Next();
+    private ElementReference _input;
+    private string _text = "";
+    private bool _isFocused;
+    private bool _isTyping;
+    private bool _wantsFocus;
+    private CancellationTokenSource? _pause;
+
+    /// <summary>The recipe.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required RecipeDesk Desk { get; set; }
+
+    /// <summary>Which field, as in findings: <c>boil.time</c>.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required string Path { get; set; }
+
+    /// <summary>What it is; always there for those who hear the page.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required string Label { get; set; }
+
+    /// <summary>Whether the label is for the ear only.</summary>
+    [Parameter]
+    public bool HidesLabel { get; set; }
+
+    /// <summary>How its text is shown and kept.</summary>
+    [Parameter]
+    public FieldText As { get; set; } = FieldText.Plain;
+
+    /// <summary>What stands there while it is empty.</summary>
+    [Parameter]
+    public string? Placeholder { get; set; }
+
+    /// <summary>Whether several lines may be typed.</summary>
+    [Parameter]
+    public bool IsLong { get; set; }
+
+    /// <summary>A class for its looks: <c>name</c>, <c>q</c>.</summary>
+    [Parameter]
+    public string? Class { get; set; }
+
+    /// <summary>The field takes the focus when this becomes true.</summary>
+    [Parameter]
+    public bool TakesFocus { get; set; }
+
+    /// <summary>What is shown for the draft's text, where a field holds but a part of it.</summary>
+    [Parameter]
+    public Func<string, string>? PartOf { get; set; }
+
+    /// <summary>The draft's text for what was typed, where a field holds but a part of it.</summary>
+    [Parameter]
+    public Func<string, string>? WholeOf { get; set; }
+
+    /// <summary>The time, for the pause.</summary>
+    [Inject]
+    public required TimeProvider Clock { get; init; }
+
+    private string InputMode => As == FieldText.Plain && WholeOf is null ? "text" : "decimal";
+
+    private IReadOnlyList<Finding> Findings => Desk.At(Path);
+
+    private bool HasError => Findings.Any(f => f.Severity == Severity.Error);
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        _pause?.Cancel();
+        _pause?.Dispose();
+    }
+
+    /// <inheritdoc/>
+    protected override void OnParametersSet()
+    {
+        _wantsFocus |= TakesFocus;
+        if (!_isFocused)
+        {
+            ShowDraft();
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (_wantsFocus)
+        {
+            _wantsFocus = false;
+            Desk.NewLine = null;
+            await _input.FocusAsync();
+        }
+    }
+
+    private void ShowDraft()
+    {
+        string text = Desk.Now[Path] ?? "";
+        _text = PartOf is null ? As.Show(text, Desk.Shown.Units) : PartOf(text);
+    }
+
+    private string Kept() => WholeOf is null ? As.Keep(_text.Trim(), Desk.Now[Path], Desk.Shown.Units) : WholeOf(_text);
+
+    private void Focused()
+    {
+        _isFocused = true;
+        Desk.Draft.Focus(this);
+    }
+
+    private async Task TypedAsync(string? text)
+    {
+        _text = text ?? "";
+        _isTyping = true;
+        CancellationToken token = RestartPause();
+        if (string.IsNullOrWhiteSpace(_text))
+        {
+            // An emptied field is about to be filled again: it counts when the brewer leaves it.
+            return;
+        }
+
+        Desk.Preview(Path, Kept());
+        try
+        {
+            await Task.Delay(Pause, Clock, token);
+        }
+        catch (OperationCanceledException)
+        {
+            return;
+        }
+
+        await CommitAsync();
+    }
+
+    private async Task LeftAsync()
+    {
+        await CommitAsync();
+        _isFocused = false;
+        Desk.Draft.Blur(this);
+        ShowDraft();
+    }
+
+    private async Task CommitAsync()
+    {
+        _pause?.Cancel();
+        if (_isTyping)
+        {
+            _isTyping = false;
+            await Desk.CommitAsync(this, Path, Kept());
+        }
+    }
+
+    private CancellationToken RestartPause()
+    {
+        _pause?.Cancel();
+        _pause?.Dispose();
+        _pause = new CancellationTokenSource();
+        return _pause.Token;
+    }
+}

@@ -1,0 +1,106 @@
+using Gylebook.Pictures;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Science.Quantities;
+using Gylebook.Web.Reading;
+
+namespace Gylebook.Web.Features.Recipes.Drafting;
+
+/// <summary>How a field's text is shown to a reader, and what of their typing goes into the draft.</summary>
+public abstract class FieldText
+{
+    /// <summary>Text is text.</summary>
+    public static FieldText Plain { get; } = new PlainText();
+
+    /// <summary>Litres and the like.</summary>
+    public static FieldText Volume { get; } = new OfQuantity<VolumeAt20C>();
+
+    /// <summary>Degrees.</summary>
+    public static FieldText Temperature { get; } = new OfQuantity<Temperature>();
+
+    /// <summary>Minutes, hours, days.</summary>
+    public static FieldText Time { get; } = new OfQuantity<Duration>();
+
+    /// <summary>Volumes of gas.</summary>
+    public static FieldText Carbonation { get; } = new OfQuantity<Carbonation>();
+
+    /// <summary>Per cent.</summary>
+    public static FieldText Share { get; } = new OfQuantity<Fraction>();
+
+    /// <summary>A malt's colour.</summary>
+    public static FieldText Colour { get; } = new OfQuantity<MaltColour>();
+
+    /// <summary>A weight, or what a jug measured.</summary>
+    public static FieldText Amount { get; } = new MassOrVolume();
+
+    /// <summary>What the field shows of the draft's text; text that cannot be read is shown as it is.</summary>
+    public abstract string Show(string text, ReaderUnits units);
+
+    /// <summary>What goes into the draft; text that cannot be read goes in as it is.</summary>
+    public abstract string Keep(string typed, string? before, ReaderUnits units);
+
+    private sealed class PlainText : FieldText
+    {
+        public override string Show(string text, ReaderUnits units) => text;
+
+        public override string Keep(string typed, string? before, ReaderUnits units) => typed;
+    }
+
+    private sealed class OfQuantity<T> : FieldText
+        where T : struct, IQuantity<T>
+    {
+        public override string Show(string text, ReaderUnits units) =>
+            UnitTable.TryParse(text, out Entered<T> entered, out _) ? TypedText.Show(entered, units) : text;
+
+        public override string Keep(string typed, string? before, ReaderUnits units) =>
+            TypedText.TryRead(typed, before, units, out Entered<T> entered, out _) ? entered.Text : typed;
+    }
+
+    private sealed class MassOrVolume : FieldText
+    {
+        private static readonly OfQuantity<Mass> Weighed = new();
+
+        public override string Show(string text, ReaderUnits units) => IsVolume(text) ? Volume.Show(text, units) : Weighed.Show(text, units);
+
+        public override string Keep(string typed, string? before, ReaderUnits units) =>
+            IsVolume(typed) || (before is not null && IsVolume(before) && IsBare(typed))
+                ? Volume.Keep(typed, before, units)
+                : Weighed.Keep(typed, before, units);
+
+        private static bool IsVolume(string text) => UnitTable.TryParse<VolumeAt20C>(text, out _, out _);
+
+        private static bool IsBare(string text) => text.All(c => char.IsAsciiDigit(c) || c is '.' or ',' or ' ');
+    }
+}
+
+/// <summary>A time of addition in two parts, as the page asks for it: the place, and the minutes or the day.</summary>
+public static class WhenText
+{
+    /// <summary>Places in the order of the run, as recipes write them.</summary>
+    public static IReadOnlyList<(AdditionPoint Point, string Word)> Places { get; } =
+    [
+        (AdditionPoint.Mash, "mash"), (AdditionPoint.CopperUp, "copper-up"), (AdditionPoint.Boil, "boil"),
+        (AdditionPoint.KnockOut, "knock-out"), (AdditionPoint.Stand, "stand"), (AdditionPoint.Pitch, "pitch"),
+        (AdditionPoint.Ferment, "ferment"), (AdditionPoint.Rack, "rack"), (AdditionPoint.Package, "package"),
+    ];
+
+    /// <summary>The text for a place and what was typed beside it.</summary>
+    public static string Of(AdditionPoint point, string count) => point switch
+    {
+        AdditionPoint.Boil => $"boil {count.Trim()} min",
+        AdditionPoint.Stand => $"stand {count.Trim()} min",
+        AdditionPoint.Ferment => $"ferment day {count.Trim()}",
+        _ => AdditionTimeText.Write(new AdditionTime(point)),
+    };
+
+    /// <summary>Whether a place asks for minutes or a day.</summary>
+    public static bool IsCounted(AdditionPoint point) => point is AdditionPoint.Boil or AdditionPoint.Stand or AdditionPoint.Ferment;
+
+    /// <summary>Where a line goes that is moved to another place: as long as the boil, ten minutes of a stand, the third day.</summary>
+    public static string UsualCount(AdditionPoint point) => point switch
+    {
+        AdditionPoint.Boil => "60",
+        AdditionPoint.Stand => "10",
+        _ => "3",
+    };
+}

@@ -1,0 +1,216 @@
+using Gylebook.Recipes.Editing;
+using Gylebook.Store;
+
+namespace Gylebook.Web.Features.Recipes.Drafting;
+
+/// <summary>Two texts that both changed the same field: a person has to choose.</summary>
+/// <param name="Basis">What this tab had seen.</param>
+/// <param name="Yours">What it wanted to save.</param>
+/// <param name="Label">What was edited here.</param>
+public sealed record DraftClash(RecipeDraft Basis, RecipeDraft Yours, string Label);
+
+/// <summary>A recipe's draft as one tab has it open: edits, saves, undo, and what other tabs do meanwhile.</summary>
+/// <remarks>
+/// Saves go by compare-and-set. When somebody else was there first and changed other fields, both edits are made one and
+/// saved; when they changed the same field, <see cref="Clash"/> holds both texts until the brewer has chosen. The book
+/// keeps the late text in its log either way.
+/// </remarks>
+public sealed class OpenDraft : IDisposable
+{
+    private readonly Book _book;
+    private readonly SemaphoreSlim _turn = new(1, 1);
+    private object? _focused;
+    private Seen? _atFocus;
+    private string _unsavedLabel = "";
+
+    private OpenDraft(Book book, Store.Draft draft, string tabId)
+    {
+        _book = book;
+        TabId = tabId;
+        Id = draft.RecipeId;
+        Take(draft);
+    }
+
+    /// <summary>Which recipe.</summary>
+    public Guid Id { get; }
+
+    /// <summary>Which tab.</summary>
+    public string TabId { get; }
+
+    /// <summary>What the recipe says, as this tab shows it.</summary>
+    public RecipeDraft Now { get; private set; } = null!;
+
+    /// <summary>The revision this tab knows of.</summary>
+    public long Revision { get; private set; }
+
+    /// <summary>When the text last reached the disk.</summary>
+    public DateTimeOffset SavedAt { get; private set; }
+
+    /// <summary>What undo would take back; null for nothing.</summary>
+    public string? UndoLabel { get; private set; }
+
+    /// <summary>What redo would bring back; null for nothing.</summary>
+    public string? RedoLabel { get; private set; }
+
+    /// <summary>Two texts to choose between; null when there are none.</summary>
+    public DraftClash? Clash { get; private set; }
+
+    /// <summary>Why the last edit is not on disk yet; null when it is.</summary>
+    public string? Unsaved { get; private set; }
+
+    /// <summary>Opens a recipe; null when there is none.</summary>
+    public static async Task<OpenDraft?> OpenAsync(Book book, Guid id, string tabId) =>
+        await book.Drafts.FindAsync(id) is { } draft ? new OpenDraft(book, draft, tabId) : null;
+
+    /// <summary>A field got the focus: what is typed there answers to what the brewer sees now.</summary>
+    /// <param name="field">Which, so that a field left late does not end the focus of the next.</param>
+    public void Focus(object field) => (_focused, _atFocus) = (field, new Seen(Now, Revision));
+
+    /// <summary>That field has the focus no more.</summary>
+    public void Blur(object field)
+    {
+        if (_focused == field)
+        {
+            (_focused, _atFocus) = (null, null);
+        }
+    }
+
+    /// <summary>Edits what this tab shows, and saves it.</summary>
+    /// <param name="make">Makes the edit; null for none.</param>
+    public Task EditAsync(Func<RecipeDraft, RecipeEdit?> make) => InTurnAsync(() => SaveAsync(new Seen(Now, Revision), make));
+
+    /// <summary>Edits what stood there when the field got the focus, whatever other tabs did since, and saves it.</summary>
+    /// <param name="field">Which field.</param>
+    /// <param name="make">Makes the edit; null for none.</param>
+    public Task EditFocusedAsync(object field, Func<RecipeDraft, RecipeEdit?> make)
+    {
+        // Asked now, not in turn: by then the next field may have the focus.
+        Seen? seen = _focused == field ? _atFocus : null;
+        return InTurnAsync(() => SaveAsync(seen ?? new Seen(Now, Revision), make));
+    }
+
+    /// <summary>Saves again what could not be saved.</summary>
+    public Task RetryAsync() => InTurnAsync(() => StoreAsync(Now, Revision, _unsavedLabel, Now));
+
+    /// <summary>Takes the last edit back.</summary>
+    public Task UndoAsync() => InTurnAsync(async () => Moved(await _book.Drafts.UndoAsync(Id, Revision, TabId)));
+
+    /// <summary>Brings back what undo took.</summary>
+    public Task RedoAsync() => InTurnAsync(async () => Moved(await _book.Drafts.RedoAsync(Id, Revision, TabId)));
+
+    /// <summary>Another tab changed the draft: shows it. Text that could not be saved yet is not thrown away for it.</summary>
+    public Task AdoptAsync() => InTurnAsync(async () =>
+    {
+        if (Unsaved is null && await _book.Drafts.FindAsync(Id) is { } theirs && theirs.Revision > Revision)
+        {
+            Take(theirs);
+        }
+    });
+
+    /// <summary>What the clash is about, against the draft as it stands now.</summary>
+    public DraftMerge? Merge() => Clash is { } clash ? DraftMerge.Of(clash.Basis, Now, clash.Yours) : null;
+
+    /// <summary>Ends the clash with the chosen sides.</summary>
+    /// <param name="isYours">For each choice of <see cref="Merge"/>, whether this tab's side is taken.</param>
+    public Task ChooseAsync(Func<int, bool> isYours) => InTurnAsync(async () =>
+    {
+        if (Merge() is { } merge)
+        {
+            string label = Clash!.Label;
+            RecipeDraft chosen = merge.With(isYours);
+            Clash = null;
+            await StoreAsync(chosen, Revision, label, Now);
+        }
+    });
+
+    /// <inheritdoc/>
+    public void Dispose() => _turn.Dispose();
+
+    private async Task InTurnAsync(Func<Task> work)
+    {
+        await _turn.WaitAsync();
+        try
+        {
+            await work();
+        }
+        catch (BookUnavailableException trouble)
+        {
+            Unsaved = trouble.Message;
+        }
+        finally
+        {
+            _turn.Release();
+        }
+    }
+
+    private async Task SaveAsync(Seen seen, Func<RecipeDraft, RecipeEdit?> make)
+    {
+        if (make(seen.Draft) is { } edit)
+        {
+            await StoreAsync(edit.After, seen.Revision, edit.Label, seen.Draft);
+        }
+    }
+
+    private async Task StoreAsync(RecipeDraft text, long seenRevision, string label, RecipeDraft basis)
+    {
+        if (seenRevision == Revision)
+        {
+            // Shown before it is saved: should the disk be full, the text is still on the page.
+            Now = text;
+            _unsavedLabel = label;
+        }
+
+        switch (await _book.Drafts.SaveAsync(Id, seenRevision, text.Text, label, TabId))
+        {
+            case DraftSave.Stale stale:
+                await TogetherAsync(basis, RecipeDraft.Of(stale.Theirs), text, label);
+                break;
+            default:
+                Take((await _book.Drafts.FindAsync(Id))!);
+                break;
+        }
+
+        _atFocus = _atFocus is null ? null : new Seen(Now, Revision);
+    }
+
+    private async Task TogetherAsync(RecipeDraft basis, RecipeDraft theirs, RecipeDraft yours, string label)
+    {
+        DraftMerge merge = DraftMerge.Of(basis, theirs, yours);
+        Take((await _book.Drafts.FindAsync(Id))!);
+        if (merge.HasConflicts)
+        {
+            Clash = new DraftClash(basis, yours, label);
+        }
+        else if (merge.Choices.Count > 0)
+        {
+            await StoreAsync(merge.With(_ => true), Revision, label, Now);
+        }
+    }
+
+    private void Moved(DraftMove move)
+    {
+        switch (move)
+        {
+            case DraftMove.Moved moved:
+                Take(moved.Draft);
+                break;
+            case DraftMove.Stale stale:
+                Take(stale.Theirs);
+                break;
+        }
+
+        _atFocus = null;
+    }
+
+    private void Take(Store.Draft draft)
+    {
+        Now = Now is not null && Now.Text == draft.Document ? Now : RecipeDraft.Of(draft.Document);
+        Revision = draft.Revision;
+        SavedAt = draft.Updated;
+        UndoLabel = draft.UndoLabel;
+        RedoLabel = draft.RedoLabel;
+        Unsaved = null;
+    }
+
+    private sealed record Seen(RecipeDraft Draft, long Revision);
+}

@@ -1,0 +1,153 @@
+using System.Globalization;
+using Gylebook.Forecast.Solving;
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes.Editing;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Science.Quantities;
+using Gylebook.Web.Features.Recipes.Drafting;
+using Gylebook.Web.Features.Recipes.Showing;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
+
+namespace Gylebook.Web.Features.Recipes;
+
+/// <summary>A line of the recipe, edited in place.</summary>
+public sealed partial class LineRow
+{
+    private static readonly (string, string)[] WhenChoices = [.. WhenText.Places.Select(p => (p.Word, p.Word))];
+    private static readonly (string, string)[] HopForms = [("", "unsaid"), ("whole", "whole"), ("pellet", "pellet")];
+    private static readonly (string, string)[] YeastForms = [("", "unsaid"), ("dry", "dry"), ("liquid", "liquid")];
+
+    // Findings of these fields stand under the fields themselves.
+    private static readonly string[] AlwaysShown = ["amount"];
+    private static readonly string[] ShownWhenOpen = ["amount", "at", "alpha", "form", "colour", "portion", "as"];
+
+    /// <summary>The recipe.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required RecipeDesk Desk { get; set; }
+
+    /// <summary>The line, as typed.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required DraftLine Line { get; set; }
+
+    /// <summary>Whether its details are open.</summary>
+    [Parameter]
+    public bool IsOpen { get; set; }
+
+    /// <summary>Details of that line are to open or close.</summary>
+    [Parameter]
+    public EventCallback<int> Toggled { get; set; }
+
+    private string[] Shown => IsOpen ? ShownWhenOpen : AlwaysShown;
+
+    private LinePart? Part => Desk.Outlook?.Parts.GetValueOrDefault(Line.Number);
+
+    private string Title => Capital(Line.As ?? TableName ?? Line.Of);
+
+    private string? TableName => Line.Kind switch
+    {
+        IngredientKind.Food or IngredientKind.Spice => Desk.Foods(Line.Of)?.Name ?? Gylebook.Recipes.Foods.FoodTable.Find(Line.Of).Match?.Name,
+        IngredientKind.Sugar or IngredientKind.Extract => Sugars.Find(Line.Of).Match?.Name,
+        _ => null,
+    };
+
+    private string Says => string.Join(" · ", new[]
+    {
+        Line.Kind == IngredientKind.Hop ? AlphaWords : null,
+        Line.Form,
+        Line.Colour,
+        TimeWords,
+        Line.Portion is { } portion ? $"into {portion}" : null,
+    }.Where(text => !string.IsNullOrEmpty(text)));
+
+    /// <summary>When it goes in, unless the stage it stands under says it all.</summary>
+    private string? TimeWords => Line.Time.Point switch
+    {
+        AdditionPoint.Mash or AdditionPoint.KnockOut or AdditionPoint.Pitch or AdditionPoint.Package => null,
+        AdditionPoint.Boil or AdditionPoint.Stand => $"{CountOf(Line.At)} min",
+        AdditionPoint.Ferment => $"day {CountOf(Line.At)}",
+        _ => Line.At,
+    };
+
+    private string? AlphaWords => Line.Alpha is { } own
+        ? $"{own} alpha"
+        : HopCultivars.Find(Line.Of).Match is { } row ? $"{Desk.Shown.Percent(row.Alpha.Percent)} alpha, from the table" : null;
+
+    private string Brings => Part switch
+    {
+        { Ibu: double ibu } => Desk.Shown.Ibu(ibu),
+        { GristPercent: double share } => Desk.Shown.Percent(share),
+        { GravityPoints: double points } => $"{(points < 0 ? "−" : "+")} {Desk.Shown.Number(Math.Abs(points), 1)} points",
+        { GramsPerLitre: double grams } => $"{Desk.Shown.Number(grams, 1)} g/L",
+        _ when Line.Kind == IngredientKind.Yeast && Desk.Outlook?.Forecast.Pitch is { } pitch => Cells(pitch),
+        _ => "",
+    };
+
+    private string Ibu => Desk.Outlook?["bitterness"] is { } band ? Desk.Shown.Number(band.Likely, 0) : "";
+
+    private string CountLabel => Line.Time.Point == AdditionPoint.Ferment ? "On day" : Line.Time.Point == AdditionPoint.Boil ? "Minutes before knock-out" : "Minutes before the stand ends";
+
+    private IReadOnlyList<(string Value, string Words)> Portions =>
+    [
+        ("", "all portions"),
+        .. Enumerable.Range(0, Desk.Now.CountOf("portions")).Select(i => Desk.Now[$"portions[{i}].name"] ?? "").Where(n => n.Length > 0).Select(n => (n, n)),
+    ];
+
+    private string Field(string key) => $"{Line.Path}.{key}";
+
+    private string Cells(PitchAdvice pitch) => pitch.CellsBillions is double cells
+        ? $"{Desk.Shown.Number(cells, 0)} of {Desk.Shown.Number(pitch.CellsNeededBillions, 0)} billion cells"
+        : $"{Desk.Shown.Number(pitch.CellsNeededBillions, 0)} billion cells wanted";
+
+    private static string PlaceWord(string at) => AdditionTimeText.TryParse(at, out AdditionTime time, out _)
+        ? WhenText.Places.First(p => p.Point == time.Point).Word
+        : at;
+
+    private string CountOf(string at) => AdditionTimeText.TryParse(at, out AdditionTime time, out _)
+        ? Desk.Shown.Number(time.Count, time.Count == Math.Round(time.Count) ? 0 : 1)
+        : at;
+
+    private RecipeEdit? MoveInTime(RecipeDraft draft, string word)
+    {
+        AdditionPoint point = WhenText.Places.FirstOrDefault(p => p.Word == word).Point;
+        string count = point == AdditionPoint.Boil ? draft.Recipe?.Boil?.Time.Value.Minutes.ToString("0.#", CultureInfo.InvariantCulture) ?? WhenText.UsualCount(point) : WhenText.UsualCount(point);
+        return draft.Put(Field("at"), WhenText.Of(point, count));
+    }
+
+    private AmountsFound HopsFor(double ibu) =>
+        new AmountSolver(Desk.Now.Recipe!, Desk.Kit, Desk.Foods).HopFor(Line.Number, Bitterness.FromIbu(ibu));
+
+    private async Task KeyAsync(KeyboardEventArgs key)
+    {
+        if (key is { AltKey: true, Key: "ArrowUp" })
+        {
+            await MoveAsync(-1);
+        }
+        else if (key is { AltKey: true, Key: "ArrowDown" })
+        {
+            await MoveAsync(1);
+        }
+    }
+
+    /// <summary>Past the neighbour of its own stage, so that every step is seen.</summary>
+    private Task MoveAsync(int step)
+    {
+        IReadOnlyList<DraftLine> lines = Desk.Now.Lines;
+        RecipeStage stage = StagePlaces.Of(Line.Time.Point);
+        for (int to = Line.Number + step; to >= 0 && to < lines.Count; to += step)
+        {
+            if (StagePlaces.Of(lines[to].Time.Point) == stage)
+            {
+                Desk.NewLine = to;
+                return Desk.EditAsync(draft => draft.Move(Line.Number, to));
+            }
+        }
+
+        return Task.CompletedTask;
+    }
+
+    private static string Capital(string name) => name.Length == 0 ? "A line without a name" : char.ToUpper(name[0], CultureInfo.InvariantCulture) + name[1..];
+}

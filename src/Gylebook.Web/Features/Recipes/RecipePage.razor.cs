@@ -1,0 +1,214 @@
+using Gylebook.Pictures;
+using Gylebook.Recipes.Editing;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Store;
+using Gylebook.Web.Features.Foods;
+using Gylebook.Web.Features.Kits;
+using Gylebook.Web.Features.Recipes.Drafting;
+using Gylebook.Web.Features.Recipes.Showing;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+
+namespace Gylebook.Web.Features.Recipes;
+
+/// <summary>A recipe, edited in place, with its run always in view.</summary>
+public sealed partial class RecipePage : IAsyncDisposable
+{
+    private readonly CancellationTokenSource _leaving = new();
+    private readonly string _tab = Guid.CreateVersion7().ToString();
+    private RecipeDesk? _desk;
+    private RecipeLine? _recipe;
+    private IngredientSearch _search = new([]);
+    private Guid? _kitId;
+    private bool _isMissing;
+    private bool _isNarrow;
+    private ElementReference _root;
+    private IJSObjectReference? _script;
+    private DotNetObjectReference<RecipePage>? _self;
+
+    /// <summary>Which recipe.</summary>
+    [Parameter]
+    public Guid Id { get; set; }
+
+    /// <summary>What is open beside the recipe: <c>versions</c>, <c>history</c>.</summary>
+    [SupplyParameterFromQuery(Name = "open")]
+    public string? Panel { get; set; }
+
+    /// <summary>How the reader wants to see numbers.</summary>
+    [CascadingParameter]
+    public required Shown Shown { get; set; }
+
+    /// <summary>The book.</summary>
+    [Inject]
+    public required Book Book { get; init; }
+
+    /// <summary>The way to the browser.</summary>
+    [Inject]
+    public required IJSRuntime Script { get; init; }
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        await _leaving.CancelAsync();
+        Put(null);
+        _self?.Dispose();
+        _leaving.Dispose();
+        if (_script is not null)
+        {
+            // Not waited for: when the program stops there is nobody left in the browser to answer.
+            _ = ReleaseAsync(_script);
+        }
+    }
+
+    private static async Task ReleaseAsync(IJSObjectReference script)
+    {
+        try
+        {
+            await script.DisposeAsync();
+        }
+        catch (Exception gone) when (gone is JSDisconnectedException or OperationCanceledException or ObjectDisposedException)
+        {
+            // The page is gone, and its script with it.
+        }
+    }
+
+    /// <summary>Ctrl+Z outside of any field.</summary>
+    [JSInvokable]
+    public Task UndoKeyAsync() => _desk?.UndoAsync() ?? Task.CompletedTask;
+
+    /// <summary>Ctrl+Shift+Z or Ctrl+Y outside of any field.</summary>
+    [JSInvokable]
+    public Task RedoKeyAsync() => _desk?.RedoAsync() ?? Task.CompletedTask;
+
+    /// <summary>The window became narrow, or wide again.</summary>
+    [JSInvokable]
+    public void Narrow(bool isNarrow)
+    {
+        _isNarrow = isNarrow;
+        StateHasChanged();
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnParametersSetAsync()
+    {
+        if (_desk is { } open && open.Draft.Id == Id)
+        {
+            if (open.Shown != Shown)
+            {
+                open.Show(Shown);
+            }
+
+            return;
+        }
+
+        IAsyncEnumerable<BookChange> changes = Book.Changes.WatchAsync(Id, _leaving.Token);
+        if (await OpenDraft.OpenAsync(Book, Id, _tab) is not { } draft)
+        {
+            _isMissing = true;
+            return;
+        }
+
+        _recipe = await Book.Recipes.FindAsync(Id);
+        KitInUse kit = await KitInUse.FindAsync(Book);
+        OwnFoods foods = await OwnFoods.OfAsync(Book);
+        _kitId = kit.Id;
+        _search = new IngredientSearch(await OwnNamesAsync());
+        Put(new RecipeDesk(draft, kit.Kit, foods.Find, Shown));
+        await RecallAsync(_desk!);
+        _ = ListenAsync(changes);
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (_script is null && _desk is not null)
+        {
+            _self = DotNetObjectReference.Create(this);
+            _script = await Script.InvokeAsync<IJSObjectReference>("import", "./Features/Recipes/RecipePage.razor.js");
+            await _script.InvokeVoidAsync("enter", _root, _self);
+        }
+    }
+
+    private void Put(RecipeDesk? desk)
+    {
+        if (_desk is not null)
+        {
+            _desk.Changed -= Redraw;
+            _desk.Draft.Dispose();
+        }
+
+        _desk = desk;
+        if (desk is not null)
+        {
+            desk.Changed += Redraw;
+        }
+    }
+
+    private void Redraw() => _ = InvokeAsync(StateHasChanged);
+
+    private async Task<IEnumerable<(string Id, string Name)>> OwnNamesAsync() =>
+        (await Book.Foods.ListAsync()).Select(sheet => FoodFile.Read(sheet.Document).Value).OfType<Gylebook.Recipes.Foods.FoodSheet>().Select(food => (food.Id, food.Name));
+
+    /// <summary>A draft that cannot be read just now still had a run: that of the last text that could.</summary>
+    private async Task RecallAsync(RecipeDesk desk)
+    {
+        if (!desk.IsUnreadable)
+        {
+            return;
+        }
+
+        foreach (DraftEdit edit in await Book.Drafts.HistoryAsync(Id))
+        {
+            if (RecipeDraft.Of(edit.Before).Recipe is { } earlier)
+            {
+                desk.Recall(earlier);
+                return;
+            }
+        }
+    }
+
+    private async Task ListenAsync(IAsyncEnumerable<BookChange> changes)
+    {
+        try
+        {
+            await foreach (BookChange change in changes)
+            {
+                if (change.TabId != _tab)
+                {
+                    await InvokeAsync(TakeChangeAsync);
+                }
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // The page was left.
+        }
+    }
+
+    private async Task TakeChangeAsync()
+    {
+        if (_desk is { } desk)
+        {
+            _recipe = await Book.Recipes.FindAsync(Id);
+            await desk.AdoptAsync();
+            StateHasChanged();
+        }
+    }
+
+    private async Task KitChosen(KitInUse kit)
+    {
+        _kitId = kit.Id;
+        if (kit.Id is { } id)
+        {
+            await KitInUse.ChooseAsync(Book, id);
+        }
+
+        _desk?.Use(kit.Kit);
+    }
+
+    private async Task RestoreAsync()
+    {
+        await Book.Recipes.RestoreAsync(Id);
+        _recipe = await Book.Recipes.FindAsync(Id);
+    }
+}

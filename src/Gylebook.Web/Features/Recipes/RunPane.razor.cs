@@ -1,0 +1,42 @@
+using Gylebook.Pictures;
+using Gylebook.Web.Features.Recipes.Showing;
+using Microsoft.AspNetCore.Components;
+
+namespace Gylebook.Web.Features.Recipes;
+
+/// <summary>What comes of the recipe, always in view.</summary>
+public sealed partial class RunPane
+{
+    private static readonly string[] AtAGlance = ["originalGravity", "finalGravity", "alcoholByVolume", "bitterness", "packagedLitres"];
+
+    private RunPicture? _drawn;
+    private bool _drawnNarrow;
+    private bool _isTableOpen;
+    private MarkupString _svg;
+    private RunTable _table = new("", [], []);
+
+    /// <summary>The recipe.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required RecipeDesk Desk { get; set; }
+
+    /// <summary>Whether it is drawn for a phone.</summary>
+    [Parameter]
+    public bool IsNarrow { get; set; }
+
+    private string StaleWords => Desk.IsUnreadable
+        ? "Something typed cannot be read yet; it is marked at its field. These numbers are of the recipe before it."
+        : "The recipe cannot be brewed as it is; the reason is marked. These numbers are of the recipe before.";
+
+    private MarkupString Picture(RecipeOutlook outlook)
+    {
+        if (_drawn != outlook.Picture || _drawnNarrow != IsNarrow)
+        {
+            (_drawn, _drawnNarrow) = (outlook.Picture, IsNarrow);
+            _svg = new MarkupString(IsNarrow ? RunSvg.Narrow(outlook.Picture) : RunSvg.Wide(outlook.Picture));
+            _table = RunTable.Of(outlook.Picture);
+        }
+
+        return _svg;
+    }
+}

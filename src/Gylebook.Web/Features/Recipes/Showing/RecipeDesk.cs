@@ -1,0 +1,165 @@
+using Gylebook.Pictures;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Editing;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Kits;
+using Gylebook.Web.Features.Recipes.Drafting;
+
+namespace Gylebook.Web.Features.Recipes.Showing;
+
+/// <summary>The recipe on the desk: the draft a tab has open, and what comes of it on the kit in use.</summary>
+/// <remarks>
+/// While somebody types, <see cref="Preview"/> reckons with the text as it stands and nothing is saved; a change or a pause
+/// commits it. When the draft cannot be read, what was last readable stays in view and <see cref="IsStale"/> says so.
+/// </remarks>
+public sealed class RecipeDesk
+{
+    private IReadOnlyList<Finding> _findings = [];
+    private RecipeDraft? _shown;
+
+    /// <summary>A desk with that draft on it.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="kit">The kit in use.</param>
+    /// <param name="foods">The brewer's own foods, by id.</param>
+    /// <param name="shown">How this reader wants to see numbers.</param>
+    public RecipeDesk(OpenDraft draft, Kit kit, Func<string, FoodMakeup?> foods, Shown shown)
+    {
+        (Draft, Kit, Foods, Shown) = (draft, kit, foods, shown);
+        Reckon();
+    }
+
+    /// <summary>Something on the desk is not what it was.</summary>
+    public event Action? Changed;
+
+    /// <summary>The draft as this tab has it open.</summary>
+    public OpenDraft Draft { get; }
+
+    /// <summary>What the recipe says.</summary>
+    public RecipeDraft Now => Draft.Now;
+
+    /// <summary>The kit in use.</summary>
+    public Kit Kit { get; private set; }
+
+    /// <summary>The brewer's own foods, by id.</summary>
+    public Func<string, FoodMakeup?> Foods { get; }
+
+    /// <summary>How this reader wants to see numbers.</summary>
+    public Shown Shown { get; private set; }
+
+    /// <summary>What comes of the recipe; null until it could be read for the first time.</summary>
+    public RecipeOutlook? Outlook { get; private set; }
+
+    /// <summary>How often the numbers were reckoned: a page that shows another count shows other numbers.</summary>
+    public int Reckoned { get; private set; }
+
+    /// <summary>Whether the outlook is of an earlier text, because the present one cannot be read or brewed.</summary>
+    public bool IsStale { get; private set; }
+
+    /// <summary>The line that was just added and wants the focus; null for none.</summary>
+    public int? NewLine { get; set; }
+
+    /// <summary>Everything found, in the text or by the forecast.</summary>
+    public IReadOnlyList<Finding> Findings => _findings;
+
+    /// <summary>Whether some field cannot be read.</summary>
+    public bool IsUnreadable => Now.Recipe is null;
+
+    /// <summary>Findings at a field.</summary>
+    public IReadOnlyList<Finding> At(string path) => [.. _findings.Where(f => f.Where == path)];
+
+    /// <summary>Findings of a line that no field of it shows.</summary>
+    public IReadOnlyList<Finding> OfLine(int line, params string[] shownFields) =>
+        [.. _findings.Where(f => StagePlaces.LineOf(f) == line && !shownFields.Contains(f.Where[(f.Where.IndexOf(']') + 1)..].TrimStart('.')))];
+
+    /// <summary>Findings of a stage that no field of it shows; for null, those of the recipe as a whole.</summary>
+    public IReadOnlyList<Finding> OfStage(RecipeStage? stage, params string[] shownFields) =>
+        [.. _findings.Where(f => StagePlaces.LineOf(f) is null && StagePlaces.Of(f) == stage && !shownFields.Contains(f.Where))];
+
+    /// <summary>Cautions of a stage.</summary>
+    public IReadOnlyList<Caution> CautionsAt(RecipeStage stage) =>
+        Outlook is null ? [] : [.. Outlook.Forecast.Cautions.Where(c => StagePlaces.Of(c) == stage)];
+
+    /// <summary>Reckons with what is being typed; nothing is saved, and a text that cannot be read yet changes nothing.</summary>
+    public void Preview(string path, string text)
+    {
+        if (Now.Put(path, text)?.After is { Recipe: not null } typed)
+        {
+            Reckon(typed);
+            Changed?.Invoke();
+        }
+    }
+
+    /// <summary>Saves what was typed into a field.</summary>
+    /// <param name="field">The field that has, or just had, the focus.</param>
+    /// <param name="path">Which field of the recipe.</param>
+    /// <param name="text">Its text.</param>
+    public Task CommitAsync(object field, string path, string? text) => DoAsync(Draft.EditFocusedAsync(field, draft => draft.Put(path, text)));
+
+    /// <summary>Edits, and saves.</summary>
+    public Task EditAsync(Func<RecipeDraft, RecipeEdit?> make) => DoAsync(Draft.EditAsync(make));
+
+    /// <summary>Takes the last edit back.</summary>
+    public Task UndoAsync() => DoAsync(Draft.UndoAsync());
+
+    /// <summary>Brings back what undo took.</summary>
+    public Task RedoAsync() => DoAsync(Draft.RedoAsync());
+
+    /// <summary>Saves again what could not be saved.</summary>
+    public Task RetryAsync() => DoAsync(Draft.RetryAsync());
+
+    /// <summary>Another tab changed the draft.</summary>
+    public Task AdoptAsync() => DoAsync(Draft.AdoptAsync());
+
+    /// <summary>Ends a clash.</summary>
+    public Task ChooseAsync(Func<int, bool> isYours) => DoAsync(Draft.ChooseAsync(isYours));
+
+    /// <summary>Uses another kit.</summary>
+    public void Use(Kit kit)
+    {
+        Kit = kit;
+        Reckon(_shown);
+        Changed?.Invoke();
+    }
+
+    /// <summary>Shows numbers another way.</summary>
+    public void Show(Shown shown)
+    {
+        Shown = shown;
+        Reckon(_shown);
+        Changed?.Invoke();
+    }
+
+    /// <summary>Shows what a recipe that could be read once came to, until this one can be read.</summary>
+    public void Recall(Recipe earlier)
+    {
+        if (Outlook is null)
+        {
+            Outlook = RecipeOutlook.Of(earlier, Kit, Foods, Shown.Units);
+            IsStale = true;
+        }
+    }
+
+    private async Task DoAsync(Task work)
+    {
+        await work;
+        Reckon();
+        Changed?.Invoke();
+    }
+
+    private void Reckon(RecipeDraft? text = null)
+    {
+        Reckoned++;
+        _shown = text ?? Now;
+        if (_shown.Recipe is not { } recipe)
+        {
+            _findings = [.. _shown.Findings.Select(FindingWords.Plain)];
+            IsStale = true;
+            return;
+        }
+
+        RecipeOutlook outlook = RecipeOutlook.Of(recipe, Kit, Foods, Shown.Units);
+        _findings = [.. _shown.Findings.Concat(outlook.Forecast.Findings).Select(FindingWords.Plain)];
+        IsStale = !outlook.HasRun && Outlook is { HasRun: true };
+        Outlook = IsStale ? Outlook : outlook;
+    }
+}

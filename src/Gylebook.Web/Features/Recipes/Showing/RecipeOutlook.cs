@@ -1,0 +1,33 @@
+using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Telling;
+using Gylebook.Pictures;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Kits;
+
+namespace Gylebook.Web.Features.Recipes.Showing;
+
+/// <summary>What comes of a recipe on a kit: everything the page shows beside what was typed.</summary>
+/// <param name="Recipe">The recipe it is of.</param>
+/// <param name="Kit">The kit it is on.</param>
+/// <param name="Forecast">The whole way from water to glass.</param>
+/// <param name="Parts">What each line brings, by line.</param>
+/// <param name="Picture">The run.</param>
+public sealed record RecipeOutlook(
+    Recipe Recipe, Kit Kit, BrewForecast Forecast, IReadOnlyDictionary<int, LinePart> Parts, RunPicture Picture)
+{
+    /// <summary>Whether there is a run to show.</summary>
+    public bool HasRun => Forecast.Stages.Count > 0;
+
+    /// <summary>Forecasts the recipe.</summary>
+    public static RecipeOutlook Of(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, ReaderUnits units)
+    {
+        LaidOut laidOut = LayOut.Of(recipe, kit, foods);
+        BrewForecast forecast = Teller.Forecast(laidOut, recipe.Name);
+        return new RecipeOutlook(
+            recipe, kit, forecast, LineParts.Of(laidOut).ToDictionary(p => p.Line), RunPicture.Of(forecast, units));
+    }
+
+    /// <summary>A headline number; null where unknown.</summary>
+    public Band? this[string headline] => Forecast.Headline.FirstOrDefault(h => h.Name == headline)?.Band;
+}

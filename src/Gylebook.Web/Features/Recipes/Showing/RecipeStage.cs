@@ -1,0 +1,72 @@
+using Gylebook.Recipes;
+using Gylebook.Recipes.Ingredients;
+
+namespace Gylebook.Web.Features.Recipes.Showing;
+
+/// <summary>The stages a recipe is written in, in order.</summary>
+public enum RecipeStage
+{
+    /// <summary>Strike, mash, grain out, sparge.</summary>
+    Mash,
+
+    /// <summary>Copper-up and boil.</summary>
+    Boil,
+
+    /// <summary>Knock-out and stand.</summary>
+    KnockOut,
+
+    /// <summary>Cast, pitch, ferment.</summary>
+    Ferment,
+
+    /// <summary>Rack, package, pour.</summary>
+    Package,
+}
+
+/// <summary>Where lines, findings and cautions belong on the page.</summary>
+public static class StagePlaces
+{
+    /// <summary>The stage a line goes in at.</summary>
+    public static RecipeStage Of(AdditionPoint point) => point switch
+    {
+        AdditionPoint.Mash => RecipeStage.Mash,
+        AdditionPoint.CopperUp or AdditionPoint.Boil => RecipeStage.Boil,
+        AdditionPoint.KnockOut or AdditionPoint.Stand => RecipeStage.KnockOut,
+        AdditionPoint.Pitch or AdditionPoint.Ferment => RecipeStage.Ferment,
+        _ => RecipeStage.Package,
+    };
+
+    /// <summary>The stage a caution speaks of: <c>boil 60 min</c> is the boil.</summary>
+    public static RecipeStage Of(Caution caution) => OfWord(caution.Where.Split(' ')[0]);
+
+    /// <summary>The stage a finding outside the lines belongs to; null when it is about the recipe as a whole.</summary>
+    /// <remarks>What does not fit a vessel names the vessel, and is shown where it would run over: its code says where.</remarks>
+    public static RecipeStage? Of(Finding finding)
+    {
+        string first = finding.Where.StartsWith("kit", StringComparison.Ordinal) || finding.Where == "ingredients" ? finding.Code : finding.Where;
+        return first.Split('.', '[')[0] switch
+        {
+            "mash" or "liquor" => RecipeStage.Mash,
+            "boil" or "kettle" => RecipeStage.Boil,
+            "stand" => RecipeStage.KnockOut,
+            "ferment" or "fermenter" or "yeast" or "portions" => RecipeStage.Ferment,
+            "package" or "carbonation" => RecipeStage.Package,
+            _ => null,
+        };
+    }
+
+    /// <summary>The line a finding is about; null when it is about none.</summary>
+    public static int? LineOf(Finding finding) =>
+        finding.Where.StartsWith("ingredients[", StringComparison.Ordinal)
+        && int.TryParse(finding.Where.AsSpan("ingredients[".Length, finding.Where.IndexOf(']') - "ingredients[".Length), System.Globalization.CultureInfo.InvariantCulture, out int line)
+            ? line
+            : null;
+
+    private static RecipeStage OfWord(string word) => word switch
+    {
+        "strike" or "mash" or "lift" or "rinse" or "runOff" => RecipeStage.Mash,
+        "copper-up" or "copperUp" or "boil" => RecipeStage.Boil,
+        "knock-out" or "knockOut" or "stand" => RecipeStage.KnockOut,
+        "cast" or "pitch" or "ferment" or "crash" => RecipeStage.Ferment,
+        _ => RecipeStage.Package,
+    };
+}

@@ -1,0 +1,62 @@
+using Gylebook.Gyles;
+using Gylebook.Pictures;
+using Gylebook.Store;
+using Gylebook.Web.Features.Kits;
+using Gylebook.Web.Reading;
+using Microsoft.AspNetCore.Components;
+
+namespace Gylebook.Web.Features.Today;
+
+/// <summary>What there is, and the way to begin.</summary>
+public sealed partial class TodayPage
+{
+    private const int MostRecipes = 6;
+
+    private List<RecipeLine> _recipes = [];
+    private List<IGrouping<GyleStatus, GyleLine>> _gyles = [];
+    private KitInUse? _kit;
+
+    /// <summary>The book.</summary>
+    [Inject]
+    public required Book Book { get; init; }
+
+    /// <summary>The time.</summary>
+    [Inject]
+    public required TimeProvider Clock { get; init; }
+
+    /// <summary>Leads to the new recipe.</summary>
+    [Inject]
+    public required NavigationManager Navigation { get; init; }
+
+    /// <summary>How the reader wants to see numbers.</summary>
+    [CascadingParameter]
+    public required Shown Shown { get; set; }
+
+    private string Summary
+    {
+        get
+        {
+            int fermenting = _gyles.Where(state => state.Key == GyleStatus.Fermenting).Sum(state => state.Count());
+            return fermenting == 0 ? "Nothing is fermenting." : fermenting == 1 ? "One gyle is fermenting." : $"{Shown.Number(fermenting, 0)} gyles are fermenting.";
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override Task OnInitializedAsync() => LoadAsync();
+
+    private async Task LoadAsync()
+    {
+        _recipes = [.. (await Book.Recipes.ListAsync()).Take(MostRecipes)];
+        _gyles = [.. (await Book.Gyles.ListAsync()).GroupBy(gyle => gyle.Status).OrderBy(state => state.Key)];
+        _kit = await KitInUse.FindAsync(Book);
+    }
+
+    private async Task NewRecipeAsync()
+    {
+        KitInUse kit = await KitInUse.FindAsync(Book);
+        Guid recipe = await Book.Recipes.CreateAsync(NewRecipe.DocumentFor(kit.Kit));
+        Navigation.NavigateTo(PageUrls.Recipe(recipe));
+    }
+
+    private string When(DateTimeOffset instant) => Instants.Ago(instant, Clock);
+}

@@ -1,0 +1,72 @@
+using Gylebook.Web.Reading;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
+using Microsoft.JSInterop;
+
+namespace Gylebook.Web.Layout;
+
+/// <summary>The head with the way to every page, and the page under it.</summary>
+public sealed partial class MainLayout : IAsyncDisposable
+{
+    private ErrorBoundary? _boundary;
+    private IJSObjectReference? _script;
+    private string? _worn;
+
+    /// <summary>Where we are.</summary>
+    [Inject]
+    public required NavigationManager Navigation { get; init; }
+
+    /// <summary>Who reads.</summary>
+    [Inject]
+    public required Reader Reader { get; init; }
+
+    /// <summary>The way to the browser.</summary>
+    [Inject]
+    public required IJSRuntime Script { get; init; }
+
+    // A bare #page would be read against the base address, and lead to Today.
+    private string SkipTo => new Uri(Navigation.Uri).PathAndQuery + "#page";
+
+    // What is typed before the page has its connection would be lost, so nothing can be typed until then.
+    private bool IsWaiting => AssignedRenderMode is not null && !RendererInfo.IsInteractive;
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        Reader.Changed -= Redraw;
+        try
+        {
+            if (_script is not null)
+            {
+                await _script.DisposeAsync();
+            }
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page is gone, and its script with it.
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override void OnInitialized() => Reader.Changed += Redraw;
+
+    /// <inheritdoc/>
+    protected override void OnParametersSet() => _boundary?.Recover();
+
+    /// <inheritdoc/>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender)
+        {
+            _worn = Reader.Theme;
+        }
+        else if (_worn != Reader.Theme)
+        {
+            _worn = Reader.Theme;
+            _script ??= await Script.InvokeAsync<IJSObjectReference>("import", "./Layout/MainLayout.razor.js");
+            await _script.InvokeVoidAsync("wear", _worn);
+        }
+    }
+
+    private void Redraw() => _ = InvokeAsync(StateHasChanged);
+}

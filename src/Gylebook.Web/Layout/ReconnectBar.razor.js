@@ -1,0 +1,58 @@
+// Keeps trying quietly. When the server no longer knows this page, the page is loaded afresh, at the same address:
+// what was committed is in the book.
+const bar = document.getElementById('components-reconnect-modal');
+const pauseMs = 2000;
+let waiting = 0;
+
+// A server that is just closing forgets its pages too. Reloading then would only show the browser's own error.
+async function afresh() {
+  try {
+    const answer = await fetch(location.href, { method: 'HEAD', cache: 'no-store' });
+    if (answer.status < 500) {
+      location.reload();
+      return;
+    }
+  } catch {
+    // Not back yet.
+  }
+  setTimeout(afresh, pauseMs);
+}
+
+async function again() {
+  waiting = 0;
+  try {
+    if (await Blazor.reconnect() || await Blazor.resumeCircuit()) {
+      bar.className = '';
+    } else {
+      afresh();
+    }
+  } catch {
+    later();
+  }
+}
+
+function later() {
+  if (waiting === 0) {
+    waiting = setTimeout(again, pauseMs);
+  }
+}
+
+function now() {
+  if (document.visibilityState === 'visible' && waiting !== 0) {
+    clearTimeout(waiting);
+    again();
+  }
+}
+
+bar.addEventListener('components-reconnect-state-changed', event => {
+  switch (event.detail.state) {
+    case 'failed':
+      later();
+      break;
+    case 'rejected':
+    case 'resume-failed':
+      setTimeout(afresh, pauseMs);
+      break;
+  }
+});
+document.addEventListener('visibilitychange', now);

@@ -1,0 +1,65 @@
+using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Treating;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Liquors;
+
+namespace Gylebook.Terminal;
+
+/// <summary>A water plan read from its file and carried out, for the recipe beside it or for the litres in it.</summary>
+/// <param name="Outcome">What came of it; null when it could not be carried out.</param>
+/// <param name="Findings">All that was found on the way.</param>
+internal sealed record CarriedOut(WaterOutcome? Outcome, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>Reads and carries out.</summary>
+    public static CarriedOut From(string path, string? kit)
+    {
+        List<Finding> findings = [];
+        if (!OpenedFiles.TryOpen(path, findings, out FileStream? stream))
+        {
+            return new(null, findings);
+        }
+
+        Reading<WaterPlan> read;
+        using (stream)
+        {
+            read = WaterFile.Read(stream!);
+        }
+
+        findings.AddRange(read.Findings);
+        LiquorNeed? need = read.Value is null ? null : NeedOf(read.Value, path, kit, findings);
+        if (need is null)
+        {
+            return new(null, findings);
+        }
+
+        WaterOutcome outcome = WaterTreatment.Of(read.Value!, need);
+        return new(outcome, [.. findings, .. outcome.Findings]);
+    }
+
+    private static LiquorNeed? NeedOf(WaterPlan plan, string path, string? kit, List<Finding> findings)
+    {
+        if (plan.Recipe is null)
+        {
+            return LiquorNeed.Of(plan, findings);
+        }
+
+        string beside = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, plan.Recipe);
+        OpenedFiles files = OpenedFiles.Open(beside, kit);
+        findings.AddRange(files.Findings.Select(finding => finding with { Where = $"recipe.{finding.Where}" }));
+        if (files.Recipe is null || files.Kit is null)
+        {
+            return null;
+        }
+
+        LaidOut laidOut = LayOut.Of(files.Recipe, files.Kit, files.Foods);
+        findings.AddRange(laidOut.Findings.Where(finding => finding.Severity == Severity.Error).Select(finding => finding with { Where = $"recipe.{finding.Where}" }));
+        return LiquorNeed.Of(laidOut) is { } need
+            ? need with
+            {
+                StrikeLitres = plan.Strike?.Value.Litres ?? need.StrikeLitres,
+                SpargeLitres = plan.Sparge?.Value.Litres ?? need.SpargeLitres,
+            }
+            : null;
+    }
+}

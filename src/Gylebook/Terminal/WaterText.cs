@@ -1,0 +1,69 @@
+using System.Globalization;
+using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Treating;
+using Gylebook.Recipes;
+using Gylebook.Science.Water;
+
+namespace Gylebook.Terminal;
+
+/// <summary>What came of a water plan, as lines for a terminal.</summary>
+internal static class WaterText
+{
+    /// <summary>Writes it.</summary>
+    public static void Write(WaterOutcome outcome, IReadOnlyList<Finding> findings)
+    {
+        Line($"{outcome.Name}");
+        Line($"Source: pH {outcome.Source.Ph:0.00}, alkalinity {outcome.Source.Ions.AlkalinityMilliequivalents / HardnessUnits.MilligramsCalciumCarbonate:0} mg/L CaCO3, charge balance {outcome.ChargeBalancePercent:+0.0;-0.0;0.0} %");
+        Doses("mash", outcome.Mash);
+        Doses("sparge", outcome.Sparge);
+        Doses("kettle", outcome.Kettle);
+        Ions(outcome);
+        if (outcome.MashPh is { } ph)
+        {
+            Line($"Mash pH {ph.Likely:0.00}, between {ph.Low:0.00} and {ph.High:0.00}, sample cooled to 20 °C");
+        }
+
+        if (outcome.Sparge.Ph is double sparge)
+        {
+            Line($"Sparge liquor pH {sparge:0.00} at 20 °C");
+        }
+
+        foreach (Caution caution in outcome.Cautions)
+        {
+            Line($"Caution, {caution.Where}: {caution.Message} ({caution.Source})");
+        }
+
+        foreach (Finding finding in findings)
+        {
+            Line($"{FindingLines.Line(finding)}");
+        }
+    }
+
+    private static void Doses(string place, TreatedLiquor liquor)
+    {
+        string[] parts =
+        [
+            .. liquor.ShareDistilled > 0 ? [Text($"{liquor.ShareDistilled * liquor.Litres:0.0} L of it distilled water")] : Array.Empty<string>(),
+            .. liquor.Salts.Select(dose => Text($"{dose.Grams:0.0} g {dose.Salt.Name}")),
+            .. liquor.Acids.Select(dose => Text($"{dose.Units:0.0} {(dose.Acid.Acid.Unit == DoseUnit.Gram ? "g" : "mL")} {dose.Acid.Name}")),
+        ];
+        if (liquor.Litres > 0 && (place != "kettle" || parts.Length > 0))
+        {
+            Line($"Into the {place} ({liquor.Litres:0.0} L): {(parts.Length > 0 ? string.Join(", ", parts) : "nothing")}");
+        }
+    }
+
+    private static void Ions(WaterOutcome outcome)
+    {
+        Line($"{"mg/L",-12}{"source",10}{"mash",10}{"sparge",10}{"kettle",10}");
+        foreach (Ion ion in Science.Water.Ions.All)
+        {
+            string sparge = outcome.Sparge.Litres > 0 ? Text($"{outcome.Sparge.Ions[ion]:0}") : "";
+            Line($"{WaterJson.KeyOf(ion),-12}{Text($"{outcome.Source.Ions[ion]:0}"),10}{Text($"{outcome.Mash.Ions[ion]:0}"),10}{sparge,10}{Text($"{outcome.Kettle.Ions[ion]:0}"),10}");
+        }
+    }
+
+    private static void Line(FormattableString text) => Console.WriteLine(CommandLine.OneLine(Text(text)));
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

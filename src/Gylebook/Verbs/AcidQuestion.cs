@@ -1,0 +1,109 @@
+using System.Globalization;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Liquors;
+using Gylebook.Science.Quantities;
+using Gylebook.Science.Water;
+
+namespace Gylebook.Verbs;
+
+/// <summary>What somebody asked of <c>water acid</c>, read; every option that is wrong is a finding.</summary>
+internal sealed class AcidQuestion
+{
+    private const double LowestPh = 3;
+    private const double HighestPh = 10;
+    private readonly List<Finding> _findings = [];
+
+    private AcidQuestion(WaterAcidVerb.Settings asked)
+    {
+        double alkalinity = Quantity<Equivalents>("--alkalinity", asked.Alkalinity)?.MilliequivalentsPerLitre ?? 0;
+        Ph = PhOf("--ph", asked.Ph);
+        To = PhOf("--to", asked.To);
+        Litres = Quantity<VolumeAt20C>("--volume", asked.Volume)?.Litres ?? 0;
+        Celsius = asked.Temperature is null ? 20 : Quantity<Temperature>("--temperature", asked.Temperature)?.Celsius ?? 20;
+        Within("--temperature", Celsius, 0, 90, "°C");
+        Within("--alkalinity", alkalinity, 0, 100, "mEq/L");
+        Acid = ShelfWords.Sold(asked.Acid);
+        if (Acid is null)
+        {
+            Wrong("acid.unknown", "--acid", $"{asked.Acid}; known, with their strength: {ShelfWords.KnownAcids}", asked.Acid);
+        }
+
+        Ions = new IonProfile(
+            Milligrams("--calcium", asked.Calcium), Milligrams("--magnesium", asked.Magnesium), Milligrams("--sodium", asked.Sodium),
+            Milligrams("--potassium", asked.Potassium), alkalinity * Ion.Bicarbonate.EquivalentWeight(),
+            Milligrams("--sulfate", asked.Sulphate), Milligrams("--chloride", asked.Chloride));
+    }
+
+    public IReadOnlyList<Finding> Findings => _findings;
+
+    public double Ph { get; }
+
+    public double To { get; }
+
+    public double Litres { get; }
+
+    public double Celsius { get; }
+
+    public AcidAsSold? Acid { get; }
+
+    public IonProfile Ions { get; }
+
+    public static AcidQuestion Read(WaterAcidVerb.Settings asked) => new(asked);
+
+    private double PhOf(string option, string text)
+    {
+        if (!double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double ph))
+        {
+            Wrong("ph.wrong", option, $"{CommandLine.OneLine(text)}; a pH is a number from {LowestPh} to {HighestPh}", text);
+            return 7;
+        }
+
+        Within(option, ph, LowestPh, HighestPh, "");
+        return ph;
+    }
+
+    private double Milligrams(string option, string? text)
+    {
+        double milligrams = text is null ? 0 : Quantity<Concentration>(option, text)?.MilligramsPerLitre ?? 0;
+        Within(option, milligrams, 0, 5000, "mg/L");
+        return Math.Min(milligrams, 5000);
+    }
+
+    private T? Quantity<T>(string option, string text)
+        where T : struct, IQuantity<T>
+    {
+        if (UnitTable.TryParse<T>(text == CommandLine.MissingValue ? "" : text, out Entered<T> entered, out string problem))
+        {
+            return entered.Value;
+        }
+
+        Wrong("quantity.wrong", option, problem.TrimEnd('.'), text);
+        return null;
+    }
+
+    private void Within(string option, double value, double low, double high, string unit)
+    {
+        if (!(value >= low && value <= high))
+        {
+            Wrong("number.range", option, string.Create(CultureInfo.InvariantCulture, $"{value:0.###} {unit}; must be from {low} to {high} {unit}").TrimEnd(), null);
+        }
+    }
+
+    private void Wrong(string code, string option, string message, string? value) =>
+        _findings.Add(new(code, Severity.Error, option, message, value));
+}
+
+/// <summary>How much acid.</summary>
+/// <param name="IonicStrength">Of the liquor, mol/L.</param>
+/// <param name="MilliequivalentsPerLitre">Acid each litre takes; 0 when it is sour enough already.</param>
+/// <param name="Units">mL, or grams of a powder, for all of it.</param>
+internal sealed record AcidAnswer(double IonicStrength, double MilliequivalentsPerLitre, double Units)
+{
+    public static AcidAnswer Of(AcidQuestion question)
+    {
+        double strength = Math.Min(0.5, question.Ions.IonicStrength);
+        CarbonateConstants constants = CarbonateConstants.At(question.Celsius, strength);
+        double acid = Math.Max(0, CarbonateSystem.AcidToPh(constants, question.Ions.AlkalinityMilliequivalents, question.Ph, question.To));
+        return new AcidAnswer(strength, acid, question.Acid!.UnitsFor(acid * question.Litres, question.To));
+    }
+}

@@ -1,0 +1,56 @@
+using System.ComponentModel;
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
+using Gylebook.Terminal;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Gylebook.Verbs;
+
+/// <summary>gylebook water PLAN [--kit FILE] [--json]</summary>
+internal sealed class WaterVerb : Command<WaterVerb.Settings>
+{
+    /// <summary>What it takes.</summary>
+    internal sealed class Settings : CommandSettings
+    {
+        /// <summary>The plan.</summary>
+        [CommandArgument(0, "<PLAN>")]
+        [Description("A water plan. A recipe it names is looked up beside it.")]
+        public required string Plan { get; init; }
+
+        /// <summary>The kit the recipe is planned on.</summary>
+        [CommandOption("--kit <FILE>")]
+        [Description("The kit for the recipe's litres; without one the built-in Lantern Shed kit.")]
+        public string? Kit { get; init; }
+
+        /// <summary>Whether to write JSON.</summary>
+        [CommandOption("--json")]
+        [Description("Write one JSON object instead of lines.")]
+        public bool Json { get; init; }
+
+        /// <inheritdoc/>
+        public override ValidationResult Validate() => Kit == CommandLine.MissingValue
+            ? ValidationResult.Error("Option '--kit' needs a file after it.")
+            : ValidationResult.Success();
+    }
+
+    /// <inheritdoc/>
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        CarriedOut plan = CarriedOut.From(settings.Plan, settings.Kit);
+        if (settings.Json)
+        {
+            Console.WriteLine(WaterJson.Write(plan.Outcome, plan.Findings));
+        }
+        else if (plan.Outcome is null)
+        {
+            return FindingLines.Tell(plan.Findings, json: false);
+        }
+        else
+        {
+            WaterText.Write(plan.Outcome, plan.Findings);
+        }
+
+        return plan.Outcome is null || plan.Findings.Any(finding => finding.Severity == Severity.Error) ? 1 : 0;
+    }
+}

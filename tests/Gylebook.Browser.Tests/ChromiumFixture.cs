@@ -1,0 +1,64 @@
+using Microsoft.Playwright;
+
+namespace Gylebook.Browser.Tests;
+
+/// <summary>One Chromium and one Gylebook with the demo in it, for all tests that do not change the book.</summary>
+public sealed class ChromiumFixture : IAsyncLifetime
+{
+    private static readonly string[] Flags =
+    [
+        "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+        "--disable-component-update", "--disable-sync",
+    ];
+
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+    private RunningGylebook? _shared;
+
+    /// <summary>Where the shared Gylebook is.</summary>
+    public string Url => _shared!.Url;
+
+    /// <inheritdoc/>
+    public async ValueTask InitializeAsync()
+    {
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = Chromium(), Headless = true, Args = Flags });
+        _shared = await RunningGylebook.StartAsync();
+    }
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null)
+        {
+            await _browser.CloseAsync();
+        }
+
+        _playwright?.Dispose();
+        if (_shared is not null)
+        {
+            await _shared.DisposeAsync();
+        }
+    }
+
+    /// <summary>A tab in a browser profile of its own.</summary>
+    public async Task<IPage> TabAsync(string url, int width = 1280, int height = 900, ColorScheme scheme = ColorScheme.Light, bool touch = false)
+    {
+        IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions
+        {
+            BaseURL = url,
+            ViewportSize = new ViewportSize { Width = width, Height = height },
+            ColorScheme = scheme,
+            HasTouch = touch,
+            ReducedMotion = ReducedMotion.Reduce,
+        });
+        context.SetDefaultTimeout(20_000);
+        return await context.NewPageAsync();
+    }
+
+    private static string Chromium() =>
+        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
+            .Select(folder => Path.Combine(folder, "chromium"))
+            .FirstOrDefault(File.Exists)
+        ?? throw new FileNotFoundException("No chromium on the path; on Debian: apt-get install chromium.");
+}

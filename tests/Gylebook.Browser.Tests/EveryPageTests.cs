@@ -1,0 +1,106 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+[assembly: AssemblyFixture(typeof(Gylebook.Browser.Tests.ChromiumFixture))]
+
+namespace Gylebook.Browser.Tests;
+
+/// <summary>What holds on every page.</summary>
+public sealed class EveryPageTests(ChromiumFixture chromium)
+{
+    private const int ThumbPixels = 44;
+
+    /// <summary>Pages by a name and the way to them: a path, or a link to follow from a path.</summary>
+    public static TheoryData<string, string, string?> Pages => new()
+    {
+        { "today", "/", null },
+        { "recipes", "/recipes", null },
+        { "kits", "/kits", null },
+        { "kit", "/kits", "Lantern Shed" },
+        { "foods", "/foods", null },
+        { "food", "/foods/milk-chocolate", null },
+        { "own-food", "/foods?search=pumpkin-seed", "Pumpkin-seed flour, toasted, defatted" },
+        { "settings", "/settings", null },
+        { "no-such-page", "/no-such-page", null },
+    };
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public async Task Axe_finds_no_barrier_in_light_and_dark(string name, string path, string? link)
+    {
+        foreach (ColorScheme scheme in new[] { ColorScheme.Light, ColorScheme.Dark })
+        {
+            IPage page = await OpenAsync(path, link, scheme: scheme);
+            await page.PictureAsync($"{name}-{scheme}");
+            AxeResult result = await page.RunAxe();
+            Assert.True(result.Passes.Length > 0, "axe looked at nothing.");
+            Assert.True(result.Violations.Length == 0, $"{name}, {scheme}: " + string.Join("; ", result.Violations.Select(Told)));
+            await page.Context.CloseAsync();
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public async Task A_phone_shows_it_whole_with_room_for_a_thumb(string name, string path, string? link)
+    {
+        IPage page = await OpenAsync(path, link, width: 360, height: 740, touch: true);
+        await page.PictureAsync($"{name}-phone");
+        int tooWide = await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - innerWidth");
+        Assert.True(tooWide <= 0, $"{name} is {tooWide} px wider than the phone.");
+        string[] small = await page.EvaluateAsync<string[]>(
+            """
+            least => [...document.querySelectorAll('button, nav a, select, summary, input:not([type=radio]):not([type=checkbox]), label:has(> input[type=radio]), label:has(> input[type=checkbox])')]
+              .filter(e => e.getClientRects().length > 0 && e.getBoundingClientRect().height < least - 0.5)
+              .map(e => e.outerHTML.slice(0, 120) + ' ' + e.getBoundingClientRect().height)
+            """,
+            ThumbPixels);
+        Assert.True(small.Length == 0, $"{name}: " + string.Join("; ", small));
+        await page.Context.CloseAsync();
+    }
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public async Task The_browser_has_nothing_to_complain_of(string name, string path, string? link)
+    {
+        List<string> complaints = [];
+        IPage page = await chromium.TabAsync(chromium.Url);
+        page.Console += (_, message) =>
+        {
+            // The page that is not there is meant to be answered by 404, which the browser logs.
+            if (message.Type is "error" or "warning" && !(name == "no-such-page" && message.Text.Contains("404", StringComparison.Ordinal)))
+            {
+                complaints.Add(message.Text);
+            }
+        };
+        page.PageError += (_, error) => complaints.Add(error);
+        await FollowAsync(page, path, link);
+        Assert.Empty(complaints);
+        Assert.Equal(1, await page.Locator("h1").CountAsync());
+        await page.Context.CloseAsync();
+    }
+
+    private async Task<IPage> OpenAsync(
+        string path, string? link, int width = 1280, int height = 900, ColorScheme scheme = ColorScheme.Light, bool touch = false)
+    {
+        IPage page = await chromium.TabAsync(chromium.Url, width, height, scheme, touch);
+        await FollowAsync(page, path, link);
+        return page;
+    }
+
+    private static async Task FollowAsync(IPage page, string path, string? link)
+    {
+        await page.OpenAsync(path);
+        if (link is not null)
+        {
+            string address = page.Url;
+            await page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = link, Exact = true }).First.ClickAsync();
+            await page.WaitForURLAsync(url => url != address);
+            await page.ReloadAsync();
+            await page.LiveAsync();
+        }
+    }
+
+    private static string Told(AxeResultItem violation) =>
+        $"{violation.Id}: {violation.Help} at {string.Join(", ", violation.Nodes.Take(3).Select(node => node.Html))}";
+}

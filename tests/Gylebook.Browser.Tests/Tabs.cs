@@ -1,0 +1,30 @@
+using Microsoft.Playwright;
+
+namespace Gylebook.Browser.Tests;
+
+/// <summary>What every test does with a tab.</summary>
+internal static class Tabs
+{
+    /// <summary>Goes there and waits until the page answers.</summary>
+    public static async Task OpenAsync(this IPage page, string path)
+    {
+        await page.GotoAsync(path);
+        await page.LiveAsync();
+    }
+
+    /// <summary>Until then the page is inert, so that nothing typed is lost.</summary>
+    public static Task LiveAsync(this IPage page) => page.WaitForSelectorAsync("main:not([inert])");
+
+    /// <summary>A computed style of the first such element.</summary>
+    public static Task<string> StyleAsync(this IPage page, string selector, string property) => page.EvaluateAsync<string>(
+        "([selector, property]) => getComputedStyle(document.querySelector(selector)).getPropertyValue(property)", new[] { selector, property });
+
+    /// <summary>Keeps a picture, when somebody asked for pictures by naming a folder.</summary>
+    public static async Task PictureAsync(this IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("GYLEBOOK_PICTURES") is { Length: > 0 } folder)
+        {
+            await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, name + ".png"), FullPage = true });
+        }
+    }
+}

@@ -1,0 +1,81 @@
+using AngleSharp.Dom;
+using Bunit;
+using Gylebook.Recipes.Foods;
+using Gylebook.Store;
+using Gylebook.Web.Demo;
+using Gylebook.Web.Features.Foods;
+
+namespace Gylebook.Web.Tests.Features;
+
+/// <summary>Foods: found, and told.</summary>
+public sealed class FoodsTests : GylebookTestContext
+{
+    [Theory]
+    [InlineData("PEANUT defatted", "peanut flour, defatted")]
+    [InlineData("peanut flour", "peanut flour, defatted")]
+    [InlineData("oats rolled", "rolled oats, dry")]
+    public void A_search_finds_all_words_wherever_they_stand(string search, string expected) =>
+        Assert.Contains(FoodSearch.Find([], search), food => food.Name.StartsWith(expected, StringComparison.OrdinalIgnoreCase));
+
+    [Fact]
+    public void An_allergen_is_a_way_to_search_and_nonsense_finds_nothing()
+    {
+        IReadOnlyList<FoodLine> milk = FoodSearch.Find([], "milk");
+        Assert.All(milk, food => Assert.Contains("milk", $"{food.Name} {food.Family} {string.Join(' ', food.Allergens)}", StringComparison.OrdinalIgnoreCase));
+        Assert.NotEmpty(milk);
+        Assert.Empty(FoodSearch.Find([], "xyzzy"));
+        Assert.Equal(FoodTable.All.Count, FoodSearch.Find([], " ").Count);
+    }
+
+    [Fact]
+    public void Every_food_of_the_table_has_a_page_that_tells_source_and_composition()
+    {
+        foreach (Food food in FoodTable.All)
+        {
+            IRenderedComponent<FoodPage> page = RenderMetric<FoodPage>(p => p.Add(f => f.FoodId, food.Id));
+            Assert.Equal(food.Name, page.Find("h1").TextContent);
+            Assert.Contains(food.Provenance.Source, page.Markup.Replace("&amp;", "&", StringComparison.Ordinal), StringComparison.Ordinal);
+            Assert.Equal(2, page.FindAll("table").Count);
+            Assert.DoesNotContain("NaN", page.Markup, StringComparison.Ordinal);
+        }
+    }
+
+    // USDA SR26 NDB 19120, milk chocolate: 51.5 g sugars, 79 mg sodium, allergen milk; starch not measured.
+    [Fact]
+    public void A_page_tells_what_was_measured_and_what_was_not()
+    {
+        IRenderedComponent<FoodPage> page = RenderMetric<FoodPage>(p => p.Add(f => f.FoodId, "milk-chocolate"));
+        Assert.Equal("51.5\u00A0g", Cell(page, "sugars"));
+        Assert.Equal("79\u00A0mg", Cell(page, "sodium"));
+        Assert.Equal("not measured", Cell(page, "starch"));
+        Assert.Contains("Brings milk", page.Markup, StringComparison.Ordinal);
+        Assert.Contains("20 mg of caffeine", page.Markup, StringComparison.Ordinal);
+    }
+
+    // Its label, 30 g serving: 18 g protein, so 60 g in 100 g; invented, part of the demo.
+    [Fact]
+    public async Task A_sheet_of_the_book_tells_its_label_in_100_grams_and_its_traces()
+    {
+        await LanternShed.MoveInAsync(Book, Cancellation);
+        Sheet sheet = Assert.Single(await Book.Foods.ListAsync(cancellation: Cancellation));
+        IRenderedComponent<FoodPage> page = RenderMetric<FoodPage>(p => p.Add(f => f.SheetId, sheet.Id));
+        page.WaitForElement("table");
+        Assert.Equal("60.0\u00A0g", Cell(page, "protein"));
+        Assert.Contains("May contain: sesame.", page.Markup, StringComparison.Ordinal);
+        Assert.Contains("(invented)", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_food_nobody_knows_names_the_nearest()
+    {
+        IRenderedComponent<FoodPage> page = RenderMetric<FoodPage>(p => p.Add(f => f.FoodId, "milk-chocolat"));
+        Assert.Contains("milk chocolate", page.Markup, StringComparison.Ordinal);
+        Assert.Equal("There is no such food", page.Find("h1").TextContent);
+    }
+
+    private static string Cell(IRenderedComponent<FoodPage> page, string part)
+    {
+        IElement head = page.FindAll("th[scope=row]").First(element => element.TextContent == part);
+        return head.NextElementSibling!.TextContent;
+    }
+}

@@ -1,0 +1,135 @@
+using AngleSharp.Dom;
+using Bunit;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Kits;
+using Gylebook.Store;
+using Gylebook.Web.Features.Kits;
+
+namespace Gylebook.Web.Tests.Features;
+
+/// <summary>The kit, edited in place.</summary>
+public sealed class KitPageTests : GylebookTestContext
+{
+    [Fact]
+    public async Task A_field_is_saved_as_typed_and_the_rest_stays_as_it_was()
+    {
+        (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
+        Type(page, "Conversion", "88,5");
+        page.WaitForAssertion(() => Assert.Equal("Saved 09:30", page.Find(".saved").TextContent));
+        Kit kit = await StoredAsync(id);
+        Assert.Equal("88,5 %", kit.Conversion.Text);
+        Assert.Equal(KitFile.Write(BuiltInKit.LanternShed), KitFile.Write(kit with { Conversion = BuiltInKit.LanternShed.Conversion }));
+    }
+
+    [Fact]
+    public async Task What_cannot_be_is_said_under_its_field()
+    {
+        (_, IRenderedComponent<KitPage> page) = await PageAsync();
+        Type(page, "Usable at work", "36 L");
+        page.WaitForAssertion(() => Assert.Contains(
+            "it overflows at the brim", Field(page, "Usable at work").ParentElement!.TextContent, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Every_field_of_a_kit_can_be_changed()
+    {
+        (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
+        Check(page, "We have a mash tun");
+        (string Label, string Text)[] fields =
+        [
+            ("To the brim", "40 L"), ("Usable at work", "34 L"), ("Boiled off", "5 L/h"), ("Burner or element", "6 kW"),
+            ("Clear wort left behind", "1.1 L"), ("Solids left behind", "10 %"), ("Wort held by whole hops", "5 L/kg"), ("Height above the sea", "300 m"),
+            ("Conversion", "90 %"), ("Grain before mashing", "12 °C"), ("Liquor kept by the bag", "0.7 L/kg"), ("Rinsed by a pour", "50 %"),
+            ("Tun to the brim", "33 L"), ("Below the outlet", "0.4 L"), ("Heat the tun takes up", "3 kJ/K"), ("Liquor kept by the bed", "0.8 L/kg"),
+            ("Cooling water", "10 °C"), ("Fermenter to the brim", "29 L"), ("Usable below the foam", "25 L"), ("Left behind when racking", "0.2 L"),
+            ("Volume, ±", "0.2 L"), ("Thermometer, ±", "0.4 K"), ("Scale, ±", "2 g"),
+        ];
+        foreach ((string label, string text) in fields)
+        {
+            Type(page, label, text);
+        }
+
+        Field(page, "Hydrometer, ±").Change("0.002");
+        string[] expected = [.. fields.Select(field => field.Text), "± 0.002"];
+        page.WaitForAssertion(() => Assert.Equal("Saved 09:30", page.Find(".saved").TextContent));
+        string document = KitFile.Write(await StoredAsync(id));
+        Assert.All(expected, text => Assert.Contains(text, document, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Packages_are_added_changed_and_taken_away()
+    {
+        (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
+        Button(page, "Add a package").Click();
+        page.WaitForAssertion(() => Assert.Equal(3, page.FindAll("fieldset").Count));
+        Button(page, "Remove keg").Click();
+        page.WaitForAssertion(() => Assert.Equal(2, page.FindAll("fieldset").Count));
+        Assert.Equal(["bottle", "bottle 2"], (await StoredAsync(id)).Packages.Select(package => package.Kind));
+    }
+
+    [Fact]
+    public async Task A_change_in_another_tab_is_seen()
+    {
+        (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
+        Kit theirs = BuiltInKit.LanternShed with { Name = "Lantern Shed, new bag" };
+        await Book.Kits.SaveAsync(id, 1, KitFile.Write(theirs), "another tab", Cancellation);
+        page.WaitForAssertion(() => Assert.Equal("Lantern Shed, new bag", page.Find("h1").TextContent));
+    }
+
+    [Theory]
+    [InlineData("Keep yours", "90 %", "Lantern Shed")]
+    [InlineData("Keep this one", "95 %", "Changed elsewhere")]
+    public async Task A_stale_write_loses_nothing(string button, string conversion, string name)
+    {
+        (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
+        await using Book elsewhere = await OpenAsync();
+        Kit theirs = BuiltInKit.LanternShed with { Name = "Changed elsewhere" };
+        await elsewhere.Kits.SaveAsync(id, 1, KitFile.Write(theirs), "another program", Cancellation);
+
+        Type(page, "Conversion", "90 %");
+        IElement clash = page.WaitForElement(".clash");
+        Assert.Contains("Changed elsewhere", clash.TextContent, StringComparison.Ordinal);
+        Assert.Contains("90 %", clash.TextContent, StringComparison.Ordinal);
+        Button(page, button).Click();
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".clash")));
+        Kit kept = await StoredAsync(id);
+        Assert.Equal((conversion, name), (kept.Conversion.Text, kept.Name));
+    }
+
+    [Fact]
+    public async Task A_kit_written_by_hand_that_does_not_read_is_shown_as_it_is()
+    {
+        Guid id = await Book.Kits.CreateAsync("""{ "format": "gylebook-kit/1", "name": "By hand", "kettel": {} }""", cancellation: Cancellation);
+        IRenderedComponent<KitPage> page = RenderMetric<KitPage>(p => p.Add(k => k.Id, id));
+        Assert.Contains("kettel", page.WaitForElement("pre").TextContent, StringComparison.Ordinal);
+        Assert.NotEmpty(page.FindAll(".findings li"));
+    }
+
+    private static IElement Field(IRenderedComponent<KitPage> page, string label)
+    {
+        IElement found = page.FindAll("label").First(element => element.TextContent.Trim() == label);
+        return page.Find("#" + found.GetAttribute("for"));
+    }
+
+    private static IElement Button(IRenderedComponent<KitPage> page, string text) =>
+        page.FindAll("button").First(button => button.TextContent.Trim() == text);
+
+    private static void Check(IRenderedComponent<KitPage> page, string label) =>
+        page.FindAll("label").First(element => element.TextContent.Trim() == label).QuerySelector("input")!.Change(true);
+
+    private static void Type(IRenderedComponent<KitPage> page, string label, string text)
+    {
+        Field(page, label).Input(text);
+        Field(page, label).Change(text);
+    }
+
+    private async Task<(Guid Id, IRenderedComponent<KitPage> Page)> PageAsync()
+    {
+        Guid id = await Book.Kits.CreateAsync(KitFile.Write(BuiltInKit.LanternShed), cancellation: Cancellation);
+        IRenderedComponent<KitPage> page = RenderMetric<KitPage>(p => p.Add(k => k.Id, id));
+        page.WaitForElement("h2");
+        return (id, page);
+    }
+
+    private async Task<Kit> StoredAsync(Guid id) => KitFile.Read((await Book.Kits.FindAsync(id, Cancellation))!.Document).Value!;
+}

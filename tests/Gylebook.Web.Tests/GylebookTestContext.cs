@@ -1,0 +1,66 @@
+using System.Globalization;
+using Bunit;
+using Gylebook.Pictures;
+using Gylebook.Store;
+using Gylebook.Store.Sqlite;
+using Gylebook.Web.Reading;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Gylebook.Web.Tests;
+
+/// <summary>What a page needs: a book of its own in a file, a clock that stands, one country whatever the machine says.</summary>
+public abstract class GylebookTestContext : BunitContext, IAsyncLifetime
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("gylebook-web-").FullName;
+
+    protected GylebookTestContext()
+    {
+        CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+        CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
+        JSInterop.Mode = JSRuntimeMode.Loose;
+        DefaultWaitTimeout = TimeSpan.FromSeconds(10);
+        Services.AddSingleton<TimeProvider>(Clock);
+    }
+
+    protected static CancellationToken Cancellation => Xunit.TestContext.Current.CancellationToken;
+
+    /// <summary>The clock: it moves only when told.</summary>
+    protected SteppedClock Clock { get; } = new();
+
+    protected Book Book { get; private set; } = null!;
+
+    protected Reader Reader { get; private set; } = null!;
+
+    /// <inheritdoc/>
+    public async ValueTask InitializeAsync()
+    {
+        Book = await OpenAsync();
+        Reader = await Reader.OfAsync(Book, Cancellation);
+        Services.AddSingleton(Book);
+        Services.AddSingleton(Reader);
+    }
+
+    /// <summary>The same book through another door, as another program would open it: it tells our tabs nothing.</summary>
+    protected Task<Book> OpenAsync() => SqliteBook.OpenAsync(Path.Combine(_folder, "book.sqlite"), Clock, cancellation: Cancellation);
+
+    /// <summary>A component for that reader.</summary>
+    protected IRenderedComponent<T> RenderFor<T>(ReaderUnits units, Action<ComponentParameterCollectionBuilder<T>> with)
+        where T : IComponent => Render<T>(parameters =>
+        {
+            parameters.AddCascadingValue(new Shown(units));
+            with(parameters);
+        });
+
+    /// <summary>A component for a metric reader.</summary>
+    protected IRenderedComponent<T> RenderMetric<T>(Action<ComponentParameterCollectionBuilder<T>>? with = null)
+        where T : IComponent => RenderFor<T>(ReaderUnits.Metric, with ?? (_ => { }));
+
+    /// <inheritdoc/>
+    protected override async ValueTask DisposeAsyncCore()
+    {
+        await base.DisposeAsyncCore();
+        await Book.DisposeAsync();
+        Directory.Delete(_folder, recursive: true);
+    }
+}
