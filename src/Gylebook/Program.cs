@@ -29,6 +29,9 @@ app.Configure(verbs =>
     verbs.AddCommand<CheckVerb>("check")
         .WithDescription("Says what is wrong or doubtful in a recipe, kit or food file.")
         .WithExample("check", "my-beer.json");
+    verbs.AddCommand<LabelVerb>("label")
+        .WithDescription("Says what a food's label means, and what that much of it does to a beer, place by place.")
+        .WithExample("label", "raisins-seedless", "--amount", "\"100 g\"", "--at", "package", "--into", "\"20 L\"");
     verbs.AddCommand<ConvertVerb>("convert")
         .WithDescription("Writes a value in another unit, and nothing else.")
         .WithExample("convert", "\"12.5 P\"", "--to", "SG");

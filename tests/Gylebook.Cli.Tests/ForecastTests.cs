@@ -94,7 +94,7 @@ public sealed class ForecastTests
     {
         Ran ran = GylebookProgram.Run(arguments);
         Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
-        foreach (string verb in new[] { "forecast", "check", "convert" })
+        foreach (string verb in new[] { "forecast", "check", "label", "convert" })
         {
             Assert.Contains($"    gylebook {verb} ", ran.Output, StringComparison.Ordinal);
             Assert.Contains($"\n    {verb} <", ran.Output, StringComparison.Ordinal);

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Science.Foods.Labels;
 using Gylebook.Science.Quantities;
 using Gylebook.Tests.Shared;
 
@@ -48,14 +49,14 @@ internal static class SampleForecasts
             Ingredients = file.RootElement.GetProperty("ingredients").GetString(),
             Label = new LabelPanel
             {
-                Style = LabelStyle.Us,
+                Style = PanelStyle.Us,
                 Serving = Mass("serving"),
-                Fat = Mass("fat"),
-                Sodium = Mass("sodium"),
-                Carbohydrate = Mass("carbohydrate"),
-                Fibre = Mass("fibre"),
-                Sugars = Mass("sugars"),
-                Protein = Mass("protein"),
+                Fat = PrintedMass.Of(Mass("fat")),
+                Sodium = PrintedMass.Of(Mass("sodium")),
+                Carbohydrate = PrintedMass.Of(Mass("carbohydrate")),
+                Fibre = PrintedMass.Of(Mass("fibre")),
+                Sugars = PrintedMass.Of(Mass("sugars")),
+                Protein = PrintedMass.Of(Mass("protein")),
             },
         }).Makeup;
     }

@@ -7,7 +7,9 @@ namespace Gylebook.Forecast.LayingOut;
 /// <summary>What a food becomes where it goes in: its starch is the part that depends on the place.</summary>
 /// <remarks>
 /// In the mash, open starch meets enzymes and raw starch stays with the grain. In the kettle heat opens it and nothing
-/// converts it: haze. In the cold, starch that cooking has opened is haze too, and raw starch settles.
+/// converts it: haze. In the cold, starch that cooking has opened is haze too, and raw starch settles. Outside the mash a
+/// share of the starch, the family's, never leaves the particles it sits in: it settles with the food's solids and holds beer
+/// as they do.
 /// </remarks>
 internal static class FoodPlace
 {
@@ -27,10 +29,12 @@ internal static class FoodPlace
         one[Component.Minerals] = food.Minerals;
         one[Component.Ethanol] = food.Ethanol;
         one[Component.Fat] = food.Fat;
-        one[Component.FoodSolids] = food.Insoluble;
-        one[StarchAs(food.StarchIsOpen, at)] += food.Starch;
+        double trapped = at == AdditionPoint.Mash ? 0 : food.Starch * food.StarchThatSettles;
+        double settles = food.Insoluble + trapped;
+        one[Component.FoodSolids] = settles;
+        one[StarchAs(food.StarchIsOpen, at)] += food.Starch - trapped;
         one[Component.Sodium] = food.SodiumMilligramsPerKilogram;
-        one[Component.SettledHold] = food.Insoluble * food.SettledHold;
+        one[Component.SettledHold] = settles * food.SettledHold;
         one[Component.BagHold] = at == AdditionPoint.Mash ? food.Insoluble * food.BagHold : 0;
 
         Wort all = default;

@@ -216,7 +216,7 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
             return [new Bend(parameters.Of($"malt.{malt.Id}.extract", extract, "kg/kg dry", malt.Provenance), extract, BendOf.Extract)];
         }
 
-        if (line.Food is { Insoluble: > 0, SettledHold: > 0 } food)
+        if (line.Food is { SettledHold: > 0 } food && line.Makeup[State.Component.SettledHold] > 0)
         {
             Provenance from = new(food.Assumed.FirstOrDefault(a => a.What == "settledHold")?.Source ?? "food sheet", "assumed");
             return [new Bend(parameters.Of($"food.{food.Id}.settledHold", food.SettledHold, "kg/kg", from), food.SettledHold, BendOf.SettledHold)];

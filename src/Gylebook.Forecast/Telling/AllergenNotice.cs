@@ -10,20 +10,22 @@ namespace Gylebook.Forecast.Telling;
 internal static class AllergenNotice
 {
     /// <summary>The lists and the ready statements. Gylebook informs; the brewer checks the packets.</summary>
-    public static AllergenOutlook Of(IReadOnlyList<LaidLine> lines)
+    public static AllergenOutlook Of(IReadOnlyList<LaidLine> lines) => Of([.. lines.SelectMany(WordsOf)]);
+
+    /// <summary>The same for words that were found already.</summary>
+    public static AllergenOutlook Of(IReadOnlyList<IngredientHit> hits)
     {
-        IReadOnlyList<IngredientHit> hits = IngredientWords.In(string.Join(", ", lines.SelectMany(WordsOf)));
         AllergenStatement us = Allergens.State(AllergenList.UsNine, hits);
         AllergenStatement eu = Allergens.State(AllergenList.EuFourteen, hits);
         return new AllergenOutlook(us.Contains, eu.Contains, us.Text, eu.Text);
     }
 
-    private static IEnumerable<string> WordsOf(LaidLine line) => line switch
+    private static IReadOnlyList<IngredientHit> WordsOf(LaidLine line) => line switch
     {
-        { Malt: Malt malt } => [malt.Cereal],
-        { Sugar: Sugar sugar } => sugar.Allergen.Split(';', StringSplitOptions.RemoveEmptyEntries),
-        { Food: { } food } => food.Allergens,
-        { Line.Kind: IngredientKind.Fining } => [line.Line.Of],
+        { Malt: Malt malt } => IngredientWords.In(malt.Cereal),
+        { Sugar: Sugar sugar } => IngredientWords.In(sugar.Allergen),
+        { Food: { } food } => food.Words,
+        { Line.Kind: IngredientKind.Fining } => IngredientWords.In(line.Line.Of),
         _ => [],
     };
 }

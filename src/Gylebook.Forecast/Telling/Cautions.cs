@@ -1,12 +1,14 @@
 using System.Globalization;
+using Gylebook.Forecast.Dosing;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Running;
 using Gylebook.Forecast.State;
 using Gylebook.Forecast.Treating;
-using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes;
 using Gylebook.Science.Boiling;
 using Gylebook.Science.Mashing;
+using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Telling;
 
@@ -22,8 +24,9 @@ internal static class Cautions
     private static IEnumerable<Caution> All(LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water) =>
     [
         .. HotSide(laidOut, record),
-        .. Boil(laidOut),
-        .. ColdSide(laidOut),
+        .. Boil(laidOut, figures),
+        .. Foods(laidOut, figures),
+        .. ColdSide(laidOut, figures),
         .. Packaging(laidOut, record, figures),
         .. Models(laidOut, figures),
         .. IonsOf(figures, water is not null),
@@ -62,36 +65,40 @@ internal static class Cautions
         return bed.Mass - liquid + (liquid * StartingValues.Of("mash.liftHeldFactor").Value);
     }
 
-    private static IEnumerable<Caution> Boil(LaidOut laidOut)
+    private static IEnumerable<Caution> Boil(LaidOut laidOut, HeadlineFigures figures)
     {
         foreach (LaidLine line in laidOut.Lines.Where(l => l.Line.At.Point is AdditionPoint.CopperUp or AdditionPoint.Boil or AdditionPoint.KnockOut or AdditionPoint.Stand))
         {
-            string at = Words.Of(line.Line.At);
             if (line.Line.Kind == IngredientKind.Hop && line.Line.At.Point is AdditionPoint.Boil or AdditionPoint.CopperUp)
             {
-                yield return new("boilover.hops", Severity.Warning, at, "Foam rises when hops go in. Stand back, stir, turn down.", Trade);
+                yield return new("boilover.hops", Severity.Warning, Words.Of(line.Line.At), "Foam rises when hops go in. Stand back, stir, turn down.", Trade);
             }
-            else if (line.Food is { Water: < 0.2 } || (line.Sugar is not null && line.Line.Kind != IngredientKind.Hop))
+            else if (line.Sugar is not null)
             {
-                yield return new("boilover.powder", Severity.Warning, at, $"{line.Name}: it foams in hot wort and can burn on. Flame off, stirred to a slurry first, in five parts, with a third of the kettle empty.", Trade);
+                yield return FoodCautions.BoilOver(line.Name, DoseOf(laidOut, line, figures));
             }
         }
     }
 
-    private static IEnumerable<Caution> ColdSide(LaidOut laidOut)
-    {
-        foreach (LaidLine line in laidOut.Lines.Where(l => l.Line.At.Point >= AdditionPoint.Ferment && (l.Food is not null || l.Sugar is not null)))
-        {
-            string at = Words.Of(line.Line.At);
-            if (line.Line.At.Point == AdditionPoint.Ferment)
-            {
-                yield return new("foam.fermenter", Severity.Warning, at, $"{line.Name}: anything that goes in shakes gas out of fermenting beer. Cool it first, leave a third of the room, and add it in five parts.", Trade);
-            }
+    /// <summary>Every food's own hazards, wherever it goes in.</summary>
+    private static IEnumerable<Caution> Foods(LaidOut laidOut, HeadlineFigures figures) => laidOut.Lines
+        .Where(line => line.Food is not null && DoseOf(laidOut, line, figures).Into.Litres > 0)
+        .SelectMany(line => FoodCautions.Of(line.Food! with { Name = line.Name }, DoseOf(laidOut, line, figures)))
+        .Where(caution => caution.Code != "starch.later");
 
-            if (line.Food is { Insoluble: > 0 })
-            {
-                yield return new("food.raw", Severity.Warning, at, $"{line.Name}: it goes into cold beer, and nothing kills what lives on it. Heat it to 75 °C for ten minutes or steep it in spirit first, add it below pH 4.6 and with alcohol present, and keep purées cold until then.", Trade);
-            }
+    /// <summary>A line as a dose: into the cast up to fermentation, into the packaged beer after it, or into its portion of either.</summary>
+    private static Dose DoseOf(LaidOut laidOut, LaidLine line, HeadlineFigures figures)
+    {
+        double litres = figures[line.Line.At.Point >= AdditionPoint.Rack ? Figure.PackagedLitres : Figure.CastLitres];
+        double share = laidOut.Recipe.Portions.FirstOrDefault(p => p.Name == line.Line.Portion)?.Share.Value.Ratio ?? 1;
+        return new(Mass.FromKilograms(line.Kilograms), line.Line.At, VolumeAt20C.FromLitres(litres * share));
+    }
+
+    private static IEnumerable<Caution> ColdSide(LaidOut laidOut, HeadlineFigures figures)
+    {
+        foreach (LaidLine line in laidOut.Lines.Where(l => l.Line.At.Point == AdditionPoint.Ferment && l.Sugar is not null))
+        {
+            yield return FoodCautions.FermenterFoam(line.Name, DoseOf(laidOut, line, figures));
         }
 
         yield return new("co2.room", Severity.Warning, "ferment", "Fermentation fills low and closed rooms with carbon dioxide. Ventilate, and never work alone in a pit or a chest.", "exposure limit 5 000 ppm over 8 h (OSHA PEL)");
@@ -116,9 +123,13 @@ internal static class Cautions
             yield return new("pressure.glass", Severity.Warning, "package", "Bottle only when the gravity has stood still for three days: one point left to ferment is half a volume more in glass. Use sound bottles made for pressure, and keep them in a closed box.", "stoichiometry; resting time common practice, no source");
         }
 
-        if (record.Stages.Any(s => s.Stage == Stage.Package && s.State.Wort[Component.HazeStarch] > 0))
+        foreach (Wort beer in record.Stages.Where(s => s.Stage == Stage.Package).Select(s => s.State.Wort))
         {
-            yield return new("starch.later", Severity.Warning, "package", "Starch that met no enzyme hangs in the beer as haze. A diastatic or wild yeast could still eat it in the package and raise the pressure.", Trade);
+            double haze = 1000 * beer[Component.HazeStarch] / beer.Litres;
+            if (haze > FoodCautions.StarchWorthAWord)
+            {
+                yield return FoodCautions.StarchLater(haze);
+            }
         }
     }
 

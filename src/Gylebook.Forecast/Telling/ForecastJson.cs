@@ -13,7 +13,7 @@ public static class ForecastJson
     /// <summary>The engine's version, as forecasts carry it.</summary>
     public static string Engine { get; } = typeof(ForecastJson).Assembly.GetName().Version!.ToString(3);
 
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    internal static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>The forecast as one JSON object.</summary>
     public static string Write(BrewForecast forecast)
@@ -39,7 +39,7 @@ public static class ForecastJson
             pen.Number("version", null, 0);
         });
         pen.Text("kit", forecast.Kit);
-        pen.Block("headline", () => Each(forecast.Headline, h => WriteBand(pen, h)));
+        pen.Block("headline", () => Each(forecast.Headline, h => WriteBand(pen, h.Name, h.Band)));
         pen.List("stages", forecast.Stages, s => WriteStage(pen, s));
         pen.List("losses", forecast.Losses, l => WriteLoss(pen, l));
         pen.List("additions", forecast.Additions, a => WriteAddition(pen, a));
@@ -108,8 +108,8 @@ public static class ForecastJson
 
     private static void WriteBand(JsonPen pen, Headline headline) => WriteBand(pen, headline.Name, headline.Band);
 
-    /// <summary>A number and how sure we are, or null.</summary>
-    internal static void WriteBand(JsonPen pen, string name, Band? known) => pen.Block(name, known, band =>
+    /// <summary>A named number and how sure we are, or null.</summary>
+    internal static void WriteBand(JsonPen pen, string name, Band? told) => pen.Block(name, told, band =>
     {
         int decimals = DecimalsOf(band.Unit);
         pen.Number("low", band.Low, decimals);

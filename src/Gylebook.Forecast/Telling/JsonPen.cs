@@ -59,6 +59,18 @@ public sealed class JsonPen(Utf8JsonWriter writer)
         writer.WriteEndArray();
     }
 
+    /// <summary>A named list of numbers, rounded.</summary>
+    public void Numbers(string name, IEnumerable<double> items, int decimals)
+    {
+        writer.WriteStartArray(name);
+        foreach (double item in items)
+        {
+            writer.WriteNumberValue(Math.Round(item, decimals) + 0.0);
+        }
+
+        writer.WriteEndArray();
+    }
+
     /// <summary>A text, or null.</summary>
     public void Text(string name, string? text) => writer.WriteString(name, text);
 

@@ -46,20 +46,12 @@ internal static class StageRows
     {
         Wort wort = reached.State.Wort;
         double litres = wort.Litres;
-        double solids = Sludge.SolidLitres(wort, laidOut.Plan!.Medians);
         double warmed = celsius is > 20 and <= 100.5 ? WaterDensity.KilogramsPerLitreAt(20) / WaterDensity.KilogramsPerLitreAt(Math.Min(100, celsius.Value)) : 1;
-        double together = litres + solids;
-        double suspension = together > 0 ? GravityOf((wort.Mass - wort[Component.CarbonDioxide]) / together) : 1;
+        double together = Suspension.Litres(wort, laidOut.Plan!.Medians);
+        double suspension = Suspension.Gravity(wort, laidOut.Plan.Medians);
         double srm = litres > 0 ? WortColour.SrmOfAbsorbance(wort[Component.Colour] / litres) : 0;
         return new StageRow(
             Words.Of(reached.Stage), PortionAt(laidOut, reached.Stage, reached.Portion),
             litres, together, litres * warmed, celsius, wort.Gravity, suspension, wort.RealExtractPlato, wort.AlcoholByVolumePercent, srm);
-    }
-
-    /// <summary>Specific gravity in air of something that dense: the inverse of what litres are read with.</summary>
-    private static double GravityOf(double kilogramsPerLitre)
-    {
-        double air = SucroseSolution.AirKilogramsPerCubicMetre / 1000;
-        return (kilogramsPerLitre - air) / (Wort.WaterKilogramsPerLitre - air);
     }
 }

@@ -13,21 +13,23 @@ internal readonly record struct Balanced(
     /// <summary>Analyses of one food add up to 100 within this, or something is wrong with them; 111 of 113 U.S. rows do within 0.12.</summary>
     private const double Closes = 0.5;
 
+    /// <summary>The rounding of a few doubles, and far below any analysis, g/100 g.</summary>
+    private const double MeansNothing = 1e-6;
+
     /// <summary>Fills water, ash and carbohydrate, whichever are missing.</summary>
     /// <param name="food">What is known.</param>
     /// <param name="family">Whose habits to borrow.</param>
-    /// <param name="slack">How far the known part may pass 100 by rounding.</param>
     /// <param name="notes">Takes down what was borrowed and found.</param>
-    public static Balanced Fill(FoodComposition food, FoodFamily family, double slack, MakeupNotes notes)
+    public static Balanced Fill(FoodComposition food, FoodFamily family, MakeupNotes notes)
     {
         var protein = food.Protein ?? notes.Borrow("protein", 0, "g/100 g", family);
         var fat = food.Fat ?? notes.Borrow("fat", 0, "g/100 g", family);
         var ethanol = food.Ethanol ?? 0;
         var known = protein + fat + ethanol + (food.Carbohydrate ?? ((food.Water ?? 0) + (food.Ash ?? 0)));
         var squeeze = 1.0;
-        if (known > 100)
+        if (known > 100 + MeansNothing)
         {
-            notes.Find("food.overfull", known - 100 > slack ? Severity.Error : Severity.Warning, "composition",
+            notes.Find("food.overfull", Severity.Error, "composition",
                 "The figures together are more than the food; they are scaled down to fit.", MakeupNotes.Say(known) + " g/100 g", "100 g/100 g");
             squeeze = 100 / known;
         }

@@ -45,13 +45,20 @@ internal static class BrewersWord
     /// <summary>Litres per kilogram of food to kilograms per kilogram of insolubles, a litre of beer taken as a kilogram.</summary>
     private static FoodMakeup WithHold(FoodMakeup makeup, double litres, MakeupNotes notes)
     {
-        if (litres < 0 || makeup.Insoluble <= 0)
+        if (litres < 0 || makeup.InsolubleUnmashed <= 0)
         {
             notes.Find("food.heldLitresPerKg", Severity.Warning, "assume.heldLitresPerKg",
                 "Cannot be used: it is below zero, or the food has no insolubles to hold anything.", MakeupNotes.Say(litres));
             return makeup;
         }
         notes.Assume("heldLitresPerKg", $"{MakeupNotes.Say(litres)} L/kg", Source);
-        return makeup with { SettledHold = litres / makeup.Insoluble, BagHold = litres / makeup.Insoluble };
+        var settled = litres / makeup.InsolubleUnmashed;
+        return makeup with
+        {
+            SettledHold = settled,
+            SettledHoldLow = settled,
+            SettledHoldHigh = settled,
+            BagHold = makeup.Insoluble > 0 ? litres / makeup.Insoluble : 0,
+        };
     }
 }

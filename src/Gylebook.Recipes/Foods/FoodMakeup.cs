@@ -1,3 +1,5 @@
+using Gylebook.Science.Foods.Words;
+
 namespace Gylebook.Recipes.Foods;
 
 /// <summary>What a food is made of and how it behaves, ready for the balance: kilograms per kilogram as is.</summary>
@@ -15,6 +17,9 @@ public sealed record FoodMakeup
 
     /// <summary>Family whose habits it borrows: <c>nut or seed flour, defatted</c>.</summary>
     public required string Family { get; init; }
+
+    /// <summary>The family's id: <c>nut-flour-defatted</c>.</summary>
+    public required string FamilyId { get; init; }
 
     /// <summary>Water.</summary>
     public required double Water { get; init; }
@@ -64,14 +69,29 @@ public sealed record FoodMakeup
     /// <summary>Sodium, mg per kg; its mass is part of the minerals.</summary>
     public double SodiumMilligramsPerKilogram { get; init; }
 
-    /// <summary>Kilograms of beer that a kilogram of the insolubles holds once settled.</summary>
+    /// <summary>Share of the starch that settles with the insolubles when no mash converts it; the rest hangs as haze.</summary>
+    public double StarchThatSettles { get; init; }
+
+    /// <summary>Kilograms of beer that a kilogram of what settles holds, settled starch included.</summary>
     public required double SettledHold { get; init; }
+
+    /// <summary>Low end of it.</summary>
+    public double SettledHoldLow { get; init; }
+
+    /// <summary>High end of it.</summary>
+    public double SettledHoldHigh { get; init; }
 
     /// <summary>Kilograms of wort that a kilogram of the insolubles holds in the bag.</summary>
     public required double BagHold { get; init; }
 
-    /// <summary>Allergen words this food brings: <c>sesame</c>, <c>milk</c>, <c>wheat</c>.</summary>
-    public IReadOnlyList<string> Allergens { get; init; } = [];
+    /// <summary>What its name, its ingredient list and its "may contain" line give away: allergens, preservatives, stimulants.</summary>
+    public IReadOnlyList<IngredientHit> Words { get; init; } = [];
+
+    /// <summary>The insolubles, and the starch that settles with them when it was not mashed.</summary>
+    public double InsolubleUnmashed => Insoluble + (Starch * StarchThatSettles);
+
+    /// <summary>What it holds of stimulants; null when that is not known.</summary>
+    public Stimulant? Stimulant { get; init; }
 
     /// <summary>What was assumed, and from where.</summary>
     public IReadOnlyList<FoodAssumption> Assumed { get; init; } = [];

@@ -1,9 +1,22 @@
+using Gylebook.Science.Foods.Labels;
+using Gylebook.Science.Foods.Words;
+
 namespace Gylebook.Recipes.Foods;
 
 /// <summary>A food made up for the balance, and what was doubtful about it.</summary>
 /// <param name="Makeup">The makeup; null when next to nothing is known of the food.</param>
 /// <param name="Findings">What was wrong or doubtful.</param>
-public sealed record MadeUpFood(FoodMakeup? Makeup, IReadOnlyList<Finding> Findings);
+public sealed record MadeUpFood(FoodMakeup? Makeup, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>Grams per 100 g, gaps open: of the label, the analysis or the table; null when nothing is known.</summary>
+    public FoodComposition? Composition { get; init; }
+
+    /// <summary>What the label guarantees; null without one.</summary>
+    public LabelBounds? Bounds { get; init; }
+
+    /// <summary>The makeups at the ends of what the label allows; the makeup alone where nothing has a width.</summary>
+    public IReadOnlyList<FoodMakeup> Ends { get; init; } = [];
+}
 
 /// <summary>Turns a food sheet or a row of the food table into a makeup.</summary>
 /// <remarks>
@@ -26,8 +39,12 @@ public static class FoodMakeups
             notes.Find("food.suspect", Severity.Warning, "composition",
                 "The published figures contradict each other or another table; prefer a label or another food.", food.Provenance.Source);
         }
-        var makeup = Make(food.Id, food.Name, food.Composition, food.Family, 0, notes) with { Allergens = food.Allergens };
-        return Done(makeup, new FoodAssume(null, null), notes);
+        var makeup = Make(food.Id, food.Name, food.Composition, food.Family, notes) with
+        {
+            Stimulant = Stimulants.Of(food.Name),
+            Words = [.. IngredientWords.In(food.Name), .. IngredientWords.In(string.Join("; ", food.Allergens))],
+        };
+        return Done(makeup, new FoodAssume(null, null), notes, food.Composition);
     }
 
     /// <summary>The makeup of a food sheet: its composition first, then its label, then its family.</summary>
@@ -35,17 +52,19 @@ public static class FoodMakeups
     {
         var notes = new MakeupNotes(sheet.Id);
         var family = Family(sheet, notes);
-        var label = sheet.Label is { } panel ? LabelReading.Read(panel, family, notes) : null;
+        var bounds = sheet.Label is { } panel ? LabelBounds.From(panel.AsPrinted()) : null;
+        var label = bounds is null ? null : LabelReading.Read(sheet.Label!, bounds, family, notes);
         var known = sheet.Composition is { } composition ? composition.OrElse(label ?? new()) : label;
         if (known is not ({ Carbohydrate: not null } or { Water: not null }))
         {
             notes.Find("food.nothingKnown", Severity.Error, "label",
                 "Neither a label nor a composition says how much of the food is carbohydrate or water; nothing can be reckoned from it.");
-            return new MadeUpFood(null, notes.Findings);
+            return new MadeUpFood(null, notes.Findings) { Composition = known, Bounds = bounds };
         }
-        var slack = sheet.Label is null ? 0 : LabelReading.RoundingOfSum(sheet.Label);
-        var makeup = Make(sheet.Id, sheet.Name, known, family, slack, notes) with { Allergens = Allergens(sheet, notes) };
-        return Done(makeup, sheet.Assume, notes);
+
+        var makeup = Make(sheet.Id, sheet.Name, known, family, notes) with { Words = WordsOf(sheet, notes) };
+        var made = Done(makeup, sheet.Assume, notes, known);
+        return bounds is null ? made : made with { Bounds = bounds, Ends = Ends(sheet, made, label!, bounds, family) };
     }
 
     private static FoodFamily Family(FoodSheet sheet, MakeupNotes notes)
@@ -60,27 +79,57 @@ public static class FoodMakeups
         return FoodFamilies.Of("other");
     }
 
-    private static IReadOnlyList<string> Allergens(FoodSheet sheet, MakeupNotes notes)
+    /// <summary>The food at every corner of what its label allows; what an analysis states stays where it is.</summary>
+    private static IReadOnlyList<FoodMakeup> Ends(
+        FoodSheet sheet, MadeUpFood made, FoodComposition label, LabelBounds bounds, FoodFamily family)
     {
-        var words = AllergenWords.In(sheet.Ingredients);
+        if (!bounds.IsPossible || label.Carbohydrate is null)
+        {
+            return made.Ends;
+        }
+
+        var sodium = bounds.SodiumMilligrams;
+        double[] sodiumEnds = label.SodiumMilligrams is null ? [0] : [sodium.Low, sodium.High];
+        List<FoodMakeup> ends = [];
+        foreach (var corner in bounds.Corners())
+        {
+            foreach (var milligrams in sodiumEnds)
+            {
+                var unheard = new MakeupNotes(sheet.Id);
+                var at = LabelReading.Corner(label, corner, milligrams);
+                var known = sheet.Composition is { } composition ? composition.OrElse(at) : at;
+                var own = BrewersWord.Apply(Make(sheet.Id, sheet.Name, known, family, unheard), sheet.Assume, unheard);
+                ends.Add(own with { Words = made.Makeup!.Words, Assumed = made.Makeup.Assumed });
+            }
+        }
+
+        return ends;
+    }
+
+    private static IReadOnlyList<IngredientHit> WordsOf(FoodSheet sheet, MakeupNotes notes)
+    {
+        IReadOnlyList<IngredientHit> words =
+        [
+            .. IngredientWords.In(sheet.Name), .. IngredientWords.In(sheet.Ingredients ?? ""), .. IngredientWords.InTraces(sheet.MayContain ?? ""),
+        ];
         notes.Find("food.allergensRead", Severity.Note, "ingredients",
             sheet.Ingredients is null
                 ? "No ingredient list: allergens are unknown, not absent. Read the pack."
                 : "Allergens were looked for by a word list, which may miss one: read the pack, its traces too.",
-            words.Count == 0 ? null : string.Join(", ", words));
+            words.Count == 0 ? null : string.Join(", ", words.Select(hit => hit.Word).Distinct()));
         return words;
     }
 
-    private static MadeUpFood Done(FoodMakeup makeup, FoodAssume assume, MakeupNotes notes)
+    private static MadeUpFood Done(FoodMakeup makeup, FoodAssume assume, MakeupNotes notes, FoodComposition composition)
     {
-        var own = BrewersWord.Apply(makeup, assume, notes);
-        return new MadeUpFood(own with { Assumed = notes.Assumed }, notes.Findings);
+        var own = BrewersWord.Apply(makeup, assume, notes) with { Assumed = notes.Assumed };
+        return new MadeUpFood(own, notes.Findings) { Composition = composition, Ends = [own] };
     }
 
     private static FoodMakeup Make(
-        string id, string name, FoodComposition food, FoodFamily family, double slack, MakeupNotes notes)
+        string id, string name, FoodComposition food, FoodFamily family, MakeupNotes notes)
     {
-        var main = Balanced.Fill(food, family, slack, notes);
+        var main = Balanced.Fill(food, family, notes);
         var parts = CarbohydrateParts.Of(food, main.Carbohydrate, family, notes);
         var sodium = food.SodiumMilligrams ?? notes.Borrow("sodium", 0, "mg/100 g", family);
         var solubleProtein = main.Protein * notes.Borrow("solubleProtein", family.SolubleProtein, "1", family);
@@ -94,6 +143,7 @@ public static class FoodMakeups
             Id = id,
             Name = name,
             Family = family.Name,
+            FamilyId = family.Id,
             Water = main.Water / 100,
             Sucrose = parts.Sugars.Sucrose / 100,
             Glucose = parts.Sugars.Glucose / 100,
@@ -110,7 +160,10 @@ public static class FoodMakeups
             Fat = main.Fat / 100,
             Insoluble = (main.Protein - solubleProtein + solidFibre + main.Ash - minerals + solidOther) / 100,
             SodiumMilligramsPerKilogram = sodium * 10,
-            SettledHold = notes.Borrow("settledHold", family.SettledHold, "kg/kg", family),
+            StarchThatSettles = family.InsolubleOther,
+            SettledHold = notes.BorrowRange("settledHold", family.SettledHold, family.SettledHoldLow, family.SettledHoldHigh, "kg/kg", family),
+            SettledHoldLow = family.SettledHoldLow,
+            SettledHoldHigh = family.SettledHoldHigh,
             BagHold = notes.Borrow("bagHold", family.BagHold, "kg/kg", family),
         };
     }

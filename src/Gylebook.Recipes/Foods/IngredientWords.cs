@@ -11,4 +11,7 @@ public static class IngredientWords
 
     /// <summary>The words of a text that matter, in order.</summary>
     public static IReadOnlyList<IngredientHit> In(string text) => IngredientText.Read(text, List.Value);
+
+    /// <summary>The words of a "may contain" line: possible traces, all of them.</summary>
+    public static IReadOnlyList<IngredientHit> InTraces(string text) => [.. In(text).Select(hit => hit with { MayContainOnly = true })];
 }

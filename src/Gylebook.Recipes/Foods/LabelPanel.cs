@@ -1,23 +1,15 @@
+using Gylebook.Science.Foods.Labels;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Foods;
 
-/// <summary>Whose law a nutrition panel follows.</summary>
-public enum LabelStyle
-{
-    /// <summary>United States, 21 CFR 101.9: per serving, carbohydrate includes fibre, sodium.</summary>
-    Us,
-
-    /// <summary>European Union, Regulation 1169/2011: per 100 g, carbohydrate without fibre, salt.</summary>
-    Eu,
-}
-
-/// <summary>A nutrition panel as printed; null where it prints nothing.</summary>
-/// <remarks>A printed "less than 1 g" keeps that text, with half a gram as its value.</remarks>
+/// <summary>A nutrition panel as typed; null where it prints nothing.</summary>
 public sealed record LabelPanel
 {
+    private const double MilligramsPerGram = 1000;
+
     /// <summary>Whose law it follows.</summary>
-    public required LabelStyle Style { get; init; }
+    public required PanelStyle Style { get; init; }
 
     /// <summary>What the figures are for; null for 100 g.</summary>
     public Entered<Mass>? Serving { get; init; }
@@ -26,35 +18,59 @@ public sealed record LabelPanel
     public double? EnergyKilocalories { get; init; }
 
     /// <summary>Fat.</summary>
-    public Entered<Mass>? Fat { get; init; }
+    public PrintedMass? Fat { get; init; }
 
     /// <summary>Saturated fat; part of the fat.</summary>
-    public Entered<Mass>? Saturated { get; init; }
+    public PrintedMass? Saturated { get; init; }
 
     /// <summary>Carbohydrate, in the style's own sense.</summary>
-    public Entered<Mass>? Carbohydrate { get; init; }
+    public PrintedMass? Carbohydrate { get; init; }
 
     /// <summary>Fibre.</summary>
-    public Entered<Mass>? Fibre { get; init; }
+    public PrintedMass? Fibre { get; init; }
 
     /// <summary>Sugars, all of them.</summary>
-    public Entered<Mass>? Sugars { get; init; }
+    public PrintedMass? Sugars { get; init; }
 
     /// <summary>Added sugars; part of the sugars.</summary>
-    public Entered<Mass>? AddedSugars { get; init; }
+    public PrintedMass? AddedSugars { get; init; }
 
     /// <summary>Sugar alcohols, polyols in Europe.</summary>
-    public Entered<Mass>? SugarAlcohols { get; init; }
+    public PrintedMass? SugarAlcohols { get; init; }
 
     /// <summary>Starch; European panels may print it.</summary>
-    public Entered<Mass>? Starch { get; init; }
+    public PrintedMass? Starch { get; init; }
 
     /// <summary>Protein.</summary>
-    public Entered<Mass>? Protein { get; init; }
+    public PrintedMass? Protein { get; init; }
 
     /// <summary>Sodium, as American panels print it.</summary>
-    public Entered<Mass>? Sodium { get; init; }
+    public PrintedMass? Sodium { get; init; }
 
     /// <summary>Salt, as European panels print it: 2.5 times all the sodium.</summary>
-    public Entered<Mass>? Salt { get; init; }
+    public PrintedMass? Salt { get; init; }
+
+    /// <summary>What the figures are for, in grams.</summary>
+    internal double ServingGrams => Serving is { } serving ? serving.Value.Grams : 100;
+
+    /// <summary>The panel in the units of its lines, ready to be read as bounds.</summary>
+    public PrintedPanel AsPrinted() => new()
+    {
+        Style = Style,
+        ServingGrams = ServingGrams,
+        EnergyKilocalories = EnergyKilocalories is { } energy ? PrintedValue.Of(energy) : PrintedValue.Absent,
+        FatGrams = Grams(Fat),
+        SaturatedFatGrams = Grams(Saturated),
+        CarbohydrateGrams = Grams(Carbohydrate),
+        FibreGrams = Grams(Fibre),
+        SugarsGrams = Grams(Sugars),
+        AddedSugarsGrams = Grams(AddedSugars),
+        PolyolsGrams = Grams(SugarAlcohols),
+        StarchGrams = Grams(Starch),
+        ProteinGrams = Grams(Protein),
+        SodiumMilligrams = Sodium?.Value(MilligramsPerGram) ?? PrintedValue.Absent,
+        SaltGrams = Grams(Salt),
+    };
+
+    private static PrintedValue Grams(PrintedMass? figure) => figure?.Value() ?? PrintedValue.Absent;
 }

@@ -21,6 +21,13 @@ internal sealed class MakeupNotes(string id)
         return value;
     }
 
+    /// <summary>Notes a figure with its ends as borrowed from the family, and gives it back.</summary>
+    public double BorrowRange(string what, double value, double low, double high, string unit, FoodFamily family)
+    {
+        Assume(what, $"{Say(value)} {unit} ({Say(low)} to {Say(high)})", $"family: {family.Name} ({family.Provenance.Status})");
+        return value;
+    }
+
     /// <summary>Notes something as assumed.</summary>
     public void Assume(string what, string value, string source) => _assumed.Add(new FoodAssumption(what, value, source));
 

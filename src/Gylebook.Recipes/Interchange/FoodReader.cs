@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange.Json;
+using Gylebook.Science.Foods.Labels;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Interchange;
@@ -8,7 +9,7 @@ namespace Gylebook.Recipes.Interchange;
 /// <summary>The keys of a food sheet.</summary>
 internal static class FoodReader
 {
-    internal static readonly WordTable<LabelStyle> Styles = new((LabelStyle.Us, "US"), (LabelStyle.Eu, "EU"));
+    internal static readonly WordTable<PanelStyle> Styles = new((PanelStyle.Us, "US"), (PanelStyle.Eu, "EU"));
 
     internal static FoodSheet Read(ObjectReader file)
     {
@@ -72,8 +73,8 @@ internal static class FoodReader
         return serving;
     }
 
-    /// <summary>A printed figure; "less than 1 g", or "&lt; 1 g", stands for half of it.</summary>
-    private static Entered<Mass>? Printed(ObjectReader at, string key)
+    /// <summary>A printed figure, or "less than 1 g", "&lt; 1 g".</summary>
+    private static PrintedMass? Printed(ObjectReader at, string key)
     {
         if (at.Take(key) is not { } cursor)
         {
@@ -81,8 +82,8 @@ internal static class FoodReader
         }
 
         return LessThan(cursor) is { } bound && UnitTable.TryParse<Mass>(bound, out var most, out _)
-            ? new Entered<Mass>(most.Value * 0.5, cursor.Element.GetString()!)
-            : cursor.Quantity<Mass>();
+            ? PrintedMass.LessThan(most.Value, cursor.Element.GetString()!)
+            : cursor.Quantity<Mass>() is { } amount ? PrintedMass.Of(amount) : null;
     }
 
     private static string? LessThan(JsonCursor cursor)

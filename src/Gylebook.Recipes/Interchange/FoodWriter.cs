@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange.Json;
+using Gylebook.Science.Foods.Labels;
 
 namespace Gylebook.Recipes.Interchange;
 
@@ -23,23 +24,23 @@ internal static class FoodWriter
     /// <summary>The keys that panels of its style have are written even when nothing is printed there.</summary>
     private static JsonObject Label(LabelPanel label)
     {
-        var isUs = label.Style == LabelStyle.Us;
+        var isUs = label.Style == PanelStyle.Us;
         var at = new ObjectWriter()
             .Put("style", FoodReader.Styles.Word(label.Style))
             .Put("serving", label.Serving)
             .PutAlways("energy", EnergyText.Write(label.EnergyKilocalories))
             .PutAlways("fat", label.Fat?.Text)
             .PutAlways("saturated", label.Saturated?.Text);
-        at = isUs ? at.PutAlways("sodium", label.Sodium?.Text) : at.Put("sodium", label.Sodium);
-        at = isUs ? at.Put("salt", label.Salt) : at.PutAlways("salt", label.Salt?.Text);
+        at = isUs ? at.PutAlways("sodium", label.Sodium?.Text) : at.Put("sodium", label.Sodium?.Text);
+        at = isUs ? at.Put("salt", label.Salt?.Text) : at.PutAlways("salt", label.Salt?.Text);
         at = at
             .PutAlways("carbohydrate", label.Carbohydrate?.Text)
             .PutAlways("fibre", label.Fibre?.Text)
             .PutAlways("sugars", label.Sugars?.Text);
-        at = isUs ? at.PutAlways("addedSugars", label.AddedSugars?.Text) : at.Put("addedSugars", label.AddedSugars);
+        at = isUs ? at.PutAlways("addedSugars", label.AddedSugars?.Text) : at.Put("addedSugars", label.AddedSugars?.Text);
         return at
             .PutAlways("sugarAlcohols", label.SugarAlcohols?.Text)
-            .Put("starch", label.Starch)
+            .Put("starch", label.Starch?.Text)
             .PutAlways("protein", label.Protein?.Text)
             .Done;
     }

@@ -115,7 +115,8 @@ internal static class ForecastText
         }
     }
 
-    private static void Lines(IAnsiConsole console, string title, IEnumerable<string> lines)
+    /// <summary>A titled list, wrapped to the terminal; nothing for no lines.</summary>
+    internal static void Lines(IAnsiConsole console, string title, IEnumerable<string> lines)
     {
         List<string> all = [.. lines];
         if (all.Count > 0)
@@ -130,7 +131,8 @@ internal static class ForecastText
         }
     }
 
-    private static Table Ruled(params string[] columns)
+    /// <summary>A table ruled under its head: names to the left, numbers to the right.</summary>
+    internal static Table Ruled(params string[] columns)
     {
         Table table = new Table().Border(TableBorder.Simple);
         for (int i = 0; i < columns.Length; i++)
@@ -142,7 +144,8 @@ internal static class ForecastText
         return table;
     }
 
-    private static Text[] Cells(params string[] texts) => [.. texts.Select(t => new Text(t))];
+    /// <summary>Cells of plain text.</summary>
+    internal static Text[] Cells(params string[] texts) => [.. texts.Select(t => new Text(t))];
 
     private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 }

@@ -17,9 +17,6 @@ public class ReferenceTablesTests
     /// <summary>Tables whose rows all come from what the head names.</summary>
     private static readonly string[] OneSourceForAll = ["foods-stimulants.csv", "ingredient-words.csv"];
 
-    /// <summary>Reference rows of two publications, which name some foods alike: a name is unique within each.</summary>
-    private const string TwoPublications = "foods-composition.csv";
-
     public static TheoryData<string> RowsWithASource => [.. Files.Select(row => row.Data).Except(OneSourceForAll)];
 
     public static TheoryData<string> Files =>
@@ -29,8 +26,8 @@ public class ReferenceTablesTests
     [Fact]
     public void All_tables_travel_in_the_assembly() => Assert.Equal(
         [
-            "allergen-words.csv", "food-families.csv", "foods-composition.csv", "foods-stimulants.csv", "foods.csv", "hops.csv",
-            "ingredient-words.csv", "malt-titration.csv", "malts.csv", "starting-values.csv", "sugars.csv", "water-balances.csv", "yeasts.csv",
+            "food-families.csv", "foods-stimulants.csv", "foods.csv", "hops.csv", "ingredient-words.csv", "malt-titration.csv",
+            "malts.csv", "starting-values.csv", "sugars.csv", "water-balances.csv", "yeasts.csv",
         ],
         Files.Select(row => row.Data).Order(StringComparer.Ordinal));
 
@@ -63,7 +60,7 @@ public class ReferenceTablesTests
         var table = CsvTable.Embedded(file);
         foreach (var column in table.Columns.Intersect(["id", "name", "phrase"]))
         {
-            Assert.Distinct(table.Rows.Select(row => row.Required(column) + (file == TwoPublications ? row.Required("source") : "")), StringComparer.OrdinalIgnoreCase);
+            Assert.Distinct(table.Rows.Select(row => row.Required(column)), StringComparer.OrdinalIgnoreCase);
         }
     }
 

@@ -17,6 +17,10 @@ internal static class FoodFixture
 
     public static Entered<Mass> G(double grams) => new(Mass.FromGrams(grams), FormattableString.Invariant($"{grams} g"));
 
+    public static PrintedMass P(double grams) => PrintedMass.Of(G(grams));
+
+    public static PrintedMass Below(double grams) => PrintedMass.LessThan(Mass.FromGrams(grams), FormattableString.Invariant($"< {grams} g"));
+
     public static FoodMakeup OfTable(string id) => FoodMakeups.From(FoodTable.Find(id).Match!).Makeup!;
 
     public static FoodSheet Sheet(string family, LabelPanel? label = null) =>

@@ -1,5 +1,6 @@
 using CsCheck;
 using Gylebook.Recipes.Foods;
+using Gylebook.Science.Foods.Labels;
 using Gylebook.Science.Quantities;
 using static Gylebook.Recipes.Tests.Foods.FoodFixture;
 
@@ -97,9 +98,7 @@ public class FoodMakeupsTests
     [InlineData("cinnamon-ground", 0.72)]
     public void Insolubles_with_unmashed_starch_come_to_the_hand_worked_share(string id, double share)
     {
-        var food = FoodTable.Find(id).Match!;
-        var makeup = FoodMakeups.From(food).Makeup!;
-        Assert.Equal(share, makeup.Insoluble + (makeup.Starch * food.Family.InsolubleOther), 0.01);
+        Assert.Equal(share, OfTable(id).InsolubleUnmashed, 0.01);
     }
 
     [Fact]
@@ -142,7 +141,7 @@ public class FoodMakeupsTests
     [Fact]
     public void A_composition_goes_before_the_label()
     {
-        var label = new LabelPanel { Style = LabelStyle.Us, Serving = G(30), Protein = G(18), Fat = G(3), Carbohydrate = G(6) };
+        var label = new LabelPanel { Style = PanelStyle.Us, Serving = G(30), Protein = P(18), Fat = P(3), Carbohydrate = P(6) };
         var sheet = Sheet("nut or seed flour, defatted", label) with { Composition = new FoodComposition { Fat = 9.5 } };
         Assert.Equal(0.095, FoodMakeups.From(sheet).Makeup!.Fat, 1e-12);
     }
@@ -157,7 +156,8 @@ public class FoodMakeupsTests
         };
         var makeup = FoodMakeups.From(sheet).Makeup!;
         Assert.Equal(0.5, makeup.Insoluble, 1e-12);
-        Assert.Equal(2.0, makeup.SettledHold * makeup.Insoluble, 1e-12);
+        Assert.Equal(2.0, makeup.SettledHold * makeup.InsolubleUnmashed, 1e-12);
+        Assert.Equal(2.0, makeup.BagHold * makeup.Insoluble, 1e-12);
         Assert.Equal(1, Total(makeup), 1e-12);
         Assert.Contains(makeup.Assumed, entry => entry is { What: "insolubleShare", Value: "0.5" });
     }

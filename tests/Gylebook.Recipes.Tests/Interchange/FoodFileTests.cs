@@ -1,6 +1,7 @@
 using CsCheck;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Science.Foods.Labels;
 using Gylebook.Science.Quantities;
 using Gylebook.Tests.Shared;
 
@@ -25,11 +26,12 @@ public sealed class FoodFileTests
         var food = FoodFile.Read(Flour).Value!;
         Assert.Equal(("pumpkin-seed-flour", "nut or seed flour, defatted", "Pumpkin seeds.", "sesame"), (food.Id, food.Family, food.Ingredients, food.MayContain));
         var label = food.Label!;
-        Assert.Equal((LabelStyle.Us, 110.0), (label.Style, label.EnergyKilocalories));
+        Assert.Equal((PanelStyle.Us, 110.0), (label.Style, label.EnergyKilocalories));
         Assert.Equal(
-            [30, 3, 0.5, 0, 6, 2, 1, 0, 18],
-            new[] { label.Serving, label.Fat, label.Saturated, label.Sodium, label.Carbohydrate, label.Fibre, label.Sugars, label.AddedSugars, label.Protein }
-                .Select(printed => printed!.Value.Value.Grams));
+            [3, 0.5, 0, 6, 2, 1, 0, 18],
+            new[] { label.Fat, label.Saturated, label.Sodium, label.Carbohydrate, label.Fibre, label.Sugars, label.AddedSugars, label.Protein }
+                .Select(printed => printed!.Value.Amount.Grams));
+        Assert.Equal(30, label.Serving!.Value.Value.Grams);
         Assert.Null(label.SugarAlcohols);
         Assert.Null(food.Composition);
         Assert.Equal(new FoodAssume(null, null), food.Assume);
@@ -39,12 +41,13 @@ public sealed class FoodFileTests
     [InlineData("< 1 g")]
     [InlineData("<1 g")]
     [InlineData("less than 1 g")]
-    public void Less_than_a_gram_stands_for_half_and_keeps_its_words(string printed)
+    public void Less_than_a_gram_is_no_number_and_keeps_its_words(string printed)
     {
         var text = Flour.Replace("\"sugars\": \"1 g\"", $"\"sugars\": \"{printed}\"", StringComparison.Ordinal);
         Assert.Empty(PublishedSchema.Objections("food", text));
         var label = FoodFile.Read(text).Value!.Label!;
-        Assert.Equal((0.5, printed), (label.Sugars!.Value.Value.Grams, label.Sugars.Value.Text));
+        Assert.Equal((1.0, true, printed), (label.Sugars!.Value.Amount.Grams, label.Sugars.Value.IsLessThan, label.Sugars.Value.Text));
+        Assert.Equal(PrintedValue.LessThan(1), label.AsPrinted().SugarsGrams);
         Assert.Contains($"\"{printed}\"", FoodFile.Write(FoodFile.Read(text).Value!), StringComparison.Ordinal);
     }
 
@@ -93,8 +96,8 @@ public sealed class FoodFileTests
         seed: "0N0XIzNsQ0O2");
 
     private static Gen<FoodSheet> AnyFood =>
-        from style in Gen.OneOf(LabelStyle.Us, LabelStyle.Eu)
-        from printed in Gen.OneOf(null, "0 g", "3 g", "0.5 g", "250 mg").Array[11]
+        from style in Gen.OneOf(PanelStyle.Us, PanelStyle.Eu)
+        from printed in Gen.OneOf(null, "0 g", "3 g", "0.5 g", "250 mg", "<1 g", "less than 5 mg").Array[11]
         from grams in Gen.Int[0, 10_000].Select(hundredths => hundredths / 100.0).Array[4]
         from analysed in Gen.Bool
         select new FoodSheet
@@ -105,7 +108,7 @@ public sealed class FoodFileTests
             Label = new LabelPanel
             {
                 Style = style,
-                Serving = Printed(style == LabelStyle.Us ? "30 g" : null),
+                Serving = style == PanelStyle.Us ? new Entered<Mass>(Mass.FromGrams(30), "30 g") : null,
                 EnergyKilocalories = grams[0],
                 Fat = Printed(printed[0]),
                 Saturated = Printed(printed[1]),
@@ -124,6 +127,15 @@ public sealed class FoodFileTests
             Assume = new FoodAssume(analysed ? new Entered<Fraction>(Fraction.FromPercent(85), "85 %") : null, analysed ? null : 2.4),
         };
 
-    private static Entered<Mass>? Printed(string? text) => text?.Split(' ') is not [var number, var unit] ? null
-        : new Entered<Mass>(Mass.FromGrams(double.Parse(number, System.Globalization.CultureInfo.InvariantCulture) / (unit == "mg" ? 1000 : 1)), text);
+    private static PrintedMass? Printed(string? text)
+    {
+        if (text is null)
+        {
+            return null;
+        }
+
+        var number = text.Replace("less than ", "", StringComparison.Ordinal).TrimStart('<').Split(' ');
+        var mass = Mass.FromGrams(double.Parse(number[0], System.Globalization.CultureInfo.InvariantCulture) / (number[1] == "mg" ? 1000 : 1));
+        return char.IsAsciiDigit(text[0]) ? PrintedMass.Of(new Entered<Mass>(mass, text)) : PrintedMass.LessThan(mass, text);
+    }
 }

@@ -4,7 +4,7 @@ using Gylebook.Science.Foods.Labels.Rounding;
 
 namespace Gylebook.Science.Tests.Foods;
 
-/// <summary>A row of data/foods-composition.csv; null means not measured. g per 100 g, sodium in mg.</summary>
+/// <summary>A row of data/foods.csv; null means not measured. g per 100 g, sodium in mg.</summary>
 public sealed record CompositionRow(
     string Name, double Water, double Protein, double Fat, double Ash, double Carbohydrate, double? Fibre, double? Sugars, double? Sodium)
 {
@@ -51,7 +51,7 @@ public sealed record CompositionRow(
 
     private static List<CompositionRow> Read()
     {
-        string[] lines = [.. File.ReadLines(RepositoryFile("data/foods-composition.csv")).Where(line => !line.StartsWith('#'))];
+        string[] lines = [.. File.ReadLines(RepositoryFile("data/foods.csv")).Where(line => !line.StartsWith('#'))];
         List<string> names = Cells(lines[0]);
         return [.. lines.Skip(1).Select(line =>
         {
@@ -60,18 +60,24 @@ public sealed record CompositionRow(
                 ? double.Parse(text, CultureInfo.InvariantCulture)
                 : null;
             return new CompositionRow(
-                cells[0], Cell("water_g")!.Value, Cell("protein_g")!.Value, Cell("fat_g")!.Value, Cell("ash_g")!.Value,
+                cells[names.IndexOf("name")], Cell("water_g")!.Value, Cell("protein_g")!.Value, Cell("fat_g")!.Value, Cell("ash_g")!.Value,
                 Cell("carb_by_diff_g")!.Value, Cell("fibre_g"), Cell("sugars_g"), Cell("sodium_mg"));
         })];
     }
 
     private static List<string> Cells(string line)
     {
-        // Only names are quoted, and none holds a quotation mark.
+        // Quoted cells may hold commas, and none holds a quotation mark: every second piece is inside quotes.
         string[] byQuote = line.Split('"');
-        return byQuote.Length == 1
-            ? [.. line.Split(',')]
-            : [byQuote[1], .. byQuote[2].Split(',').Skip(1)];
+        List<string> cells = [""];
+        for (int i = 0; i < byQuote.Length; i++)
+        {
+            string[] pieces = i % 2 == 1 ? [byQuote[i]] : byQuote[i].Split(',');
+            cells[^1] += pieces[0];
+            cells.AddRange(pieces.Skip(1));
+        }
+
+        return cells;
     }
 
     public static string RepositoryFile(string path)

@@ -14,8 +14,11 @@ namespace Gylebook.Science.Foods.Labels;
 /// </remarks>
 public sealed record LabelBounds
 {
+    private readonly Interval[] _parts;
+
     private LabelBounds(PrintedPanel panel, LabelMode mode, IReadOnlyList<LabelContradiction> contradictions, Interval[] parts)
     {
+        _parts = parts;
         (Style, Mode, Contradictions) = (panel.Style, mode, contradictions);
         Protein = parts[(int)MassPart.Protein];
         Fat = parts[(int)MassPart.Fat];
@@ -92,6 +95,31 @@ public sealed record LabelBounds
 
     /// <summary>Whether some composition prints as this panel.</summary>
     public bool IsPossible => Contradictions.Count == 0;
+
+    /// <summary>The possible composition nearest to what is wished of each line, g per 100 g; the first wish goes first.</summary>
+    /// <param name="wishes">Lines that say something about the mass, and g per 100 g (of sodium and salt, g of sodium).</param>
+    /// <exception cref="InvalidOperationException">The panel is impossible.</exception>
+    public LabelPoint PointNear(IEnumerable<(LabelLine Line, double Wish)> wishes)
+    {
+        MustBePossible();
+        return LabelPolytope.Near(_parts, wishes.Select(wish => (PanelReading.Part(Style, wish.Line), wish.Wish)));
+    }
+
+    /// <summary>The extreme compositions: corners of all that keeps to the bounds and to the mass balance.</summary>
+    /// <exception cref="InvalidOperationException">The panel is impossible.</exception>
+    public IReadOnlyList<LabelPoint> Corners()
+    {
+        MustBePossible();
+        return LabelPolytope.Corners(_parts);
+    }
+
+    private void MustBePossible()
+    {
+        if (!IsPossible)
+        {
+            throw new InvalidOperationException("No composition prints as this panel.");
+        }
+    }
 
     /// <summary>Reads a panel.</summary>
     public static LabelBounds From(PrintedPanel panel, LabelMode mode = LabelMode.Rounding)

@@ -68,7 +68,8 @@ internal static class PanelReading
         part = part.Intersect(grams);
     }
 
-    private static MassPart Part(PanelStyle style, LabelLine line) => line switch
+    /// <summary>The part of the mass that a line speaks of.</summary>
+    public static MassPart Part(PanelStyle style, LabelLine line) => line switch
     {
         LabelLine.Protein => MassPart.Protein,
         LabelLine.Fat => MassPart.Fat,

@@ -1,0 +1,115 @@
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.Solving;
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes.Foods;
+
+namespace Gylebook.Forecast.Dosing;
+
+/// <summary>Tries a food: runs a plain brew with and without it, at the likely makeup and at the ends of what its label allows.</summary>
+public static class FoodTrial
+{
+    /// <summary>What the dose does.</summary>
+    /// <exception cref="ArgumentException">Next to nothing is known of the food: it has no makeup.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There are no litres to put it into.</exception>
+    public static FoodEffect Of(MadeUpFood food, Dose dose)
+    {
+        FoodMakeup makeup = food.Makeup ?? throw new ArgumentException("The food has no makeup.", nameof(food));
+        if (dose.Into.Litres <= 0)
+        {
+            throw new ArgumentOutOfRangeException(nameof(dose), dose.Into.Litres, "A dose goes into more than 0 L.");
+        }
+
+        if (dose.Amount.Kilograms <= 0)
+        {
+            throw new ArgumentOutOfRangeException(nameof(dose), dose.Amount.Kilograms, "A dose weighs more than 0 kg.");
+        }
+
+        (RunPlan plainPlan, RunPlan dosed, int row) = PlainBrew.For(makeup, dose);
+        TrialRun plain = new(plainPlan);
+        TriedFood likely = TriedFood.Of(makeup, dose, plain, dosed, row);
+        double extraLiquor = ExtraLiquor(dosed, plain);
+        List<TriedFood> ends = [likely];
+        foreach (FoodMakeup end in EndsOf(food, makeup))
+        {
+            ends.Add(TriedFood.Of(end, dose, plain, dosed, row));
+        }
+
+        return Told(dose, likely, ends, extraLiquor);
+    }
+
+    /// <summary>The label's ends, each at both ends of its hold; for a food without a label, the hold alone.</summary>
+    private static IEnumerable<FoodMakeup> EndsOf(MadeUpFood food, FoodMakeup likely)
+    {
+        bool holdVaries = likely.SettledHoldHigh > likely.SettledHoldLow;
+        foreach (FoodMakeup end in food.Ends)
+        {
+            yield return holdVaries ? end with { SettledHold = end.SettledHoldLow } : end;
+            if (holdVaries)
+            {
+                yield return end with { SettledHold = end.SettledHoldHigh };
+            }
+        }
+    }
+
+    /// <summary>Liquor that fills the package as the plain brew fills it.</summary>
+    private static double ExtraLiquor(RunPlan dosed, TrialRun plain)
+    {
+        double before = dosed.Liquors[0];
+        double litres = before / State.Wort.WaterKilogramsPerLitre;
+        PlanOutcome outcome = LiquorPlanner.Solve(dosed, 0, plain[Figure.PackagedLitres], litres, 0);
+        dosed.Liquors[0] = before;
+        return outcome.Solved ? outcome.LiquorLitres - litres : double.NaN;
+    }
+
+    private static FoodEffect Told(Dose dose, in TriedFood likely, List<TriedFood> ends, double extraLiquor)
+    {
+        TriedFood middle = likely;
+        Band? Band(Func<TriedFood, double> of, string unit) => BandOf(of(middle), ends.Select(of), unit);
+        return new FoodEffect
+        {
+            Dose = dose,
+            GravityPoints = Band(t => t.GravityPoints, "points"),
+            SuspensionPoints = Band(t => t.SuspensionPoints, "points"),
+            FinalGravityPoints = Band(t => t.FinalGravityPoints, "points"),
+            FermentableShare = Band(t => t.FermentableShare, "1"),
+            UnfermentableGramsPerLitre = Band(t => t.UnfermentableGramsPerLitre, "g/L"),
+            StarchGrams = Band(t => t.StarchGrams, "g"),
+            StarchConvertedGrams = Band(t => t.StarchConvertedGrams, "g"),
+            StarchHazeGrams = Band(t => t.StarchHazeGrams, "g"),
+            StarchSettledGrams = Band(t => t.StarchSettledGrams, "g"),
+            StarchLaterVolumes = Band(t => t.StarchLaterVolumes, "volumes"),
+            InsolubleGrams = Band(t => t.InsolubleGrams, "g"),
+            InsolubleWithGrainGrams = Band(t => t.InsolubleWithGrainGrams, "g"),
+            SludgeLitres = Band(t => t.SludgeLitres, "L"),
+            SludgeInAllLitres = Band(t => t.SludgeInAllLitres, "L"),
+            BeerLostLitres = Band(t => t.BeerLostLitres, "L"),
+            PackagedLitres = Band(t => t.PackagedLitres, "L"),
+            ExtraLiquorLitres = double.IsNaN(extraLiquor) ? null : Telling.Band.Point(extraLiquor, "L"),
+            FatGramsPerLitre = Band(t => t.FatGramsPerLitre, "g/L"),
+            FatKeptMgPerL = Band(t => t.FatKeptMgPerL, "mg/L"),
+            Fat = FatAdvice.For(likely.FatKeptMgPerL),
+            ProteinGramsPerLitre = Band(t => t.ProteinGramsPerLitre, "g/L"),
+            SodiumMgPerL = Band(t => t.SodiumMgPerL, "mg/L"),
+            WaterLitres = Band(t => t.WaterLitres, "L"),
+            EthanolGrams = Band(t => t.EthanolGrams, "g"),
+            AlcoholByVolume = Band(t => t.AlcoholByVolume, "% vol"),
+            Co2VolumesIfPackaged = Band(t => t.Co2Volumes, "volumes"),
+        };
+    }
+
+    private static Band? BandOf(double likely, IEnumerable<double> ends, string unit)
+    {
+        List<double> known = [.. ends.Where(double.IsFinite)];
+        if (!double.IsFinite(likely) || known.Count == 0)
+        {
+            return null;
+        }
+
+        (double low, double high) = (known.Min(), known.Max());
+        bool hasWidth = high - low > MeansNothing * Math.Max(1, Math.Abs(high));
+        return hasWidth ? new Band(low, likely, high, unit, BandKind.Bounds) : Telling.Band.Point(likely, unit);
+    }
+
+    /// <summary>A relative width that is only rounding.</summary>
+    private const double MeansNothing = 1e-9;
+}

@@ -1,0 +1,106 @@
+using System.Globalization;
+using Gylebook.Forecast.Telling;
+using Gylebook.Science.Foods.Doses;
+using Spectre.Console;
+
+namespace Gylebook.Terminal;
+
+/// <summary>A food's report as tables for a terminal.</summary>
+internal static class LabelText
+{
+    private const int PipedWidth = 110;
+
+    /// <summary>Writes it.</summary>
+    public static void Write(FoodLabelReport report)
+    {
+        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings());
+        if (Console.IsOutputRedirected)
+        {
+            console.Profile.Width = PipedWidth;
+        }
+
+        console.MarkupLineInterpolated($"[bold]{report.Name}[/], reckoned as {report.Family}");
+        console.Write(Per100Grams(report));
+        if (report.Places.Count > 0)
+        {
+            console.MarkupLineInterpolated($"[bold]{report.Amount} into {report.Into}[/] of a plain beer of 1.050 changes it by");
+            console.Write(Effects(report));
+            foreach (FoodAtPlace place in report.Places)
+            {
+                console.MarkupLineInterpolated($"Fat, {place.At}: {place.Effect.Fat.Light.ToString().ToLowerInvariant()}. {place.Effect.Fat.Message} ({place.Effect.Fat.Source})");
+            }
+        }
+
+        if (report.DoseGuide is { } guide)
+        {
+            console.MarkupLineInterpolated($"Dose: {Number(guide.GramsPerLitre)} g/L; {Usual(guide)}");
+        }
+
+        if (report.Trial is { } trial)
+        {
+            string ladder = string.Join(", ", trial.Ladder.Select(Number));
+            console.MarkupLineInterpolated($"Bench trial: {Number(trial.Milligrams)} mg in a glass of 100 mL tastes like the batch; pour {ladder} mg side by side, then begin with {Number(trial.FirstGrams)} g.");
+        }
+
+        ForecastText.Lines(console, "Allergens", [report.Allergens.StatementUs + " (US)", report.Allergens.StatementEu + " (EU)", .. report.AllergenNotes.Select(n => $"{n.Text} ({n.Source})"), "Gylebook informs; the packet has the last word."]);
+        ForecastText.Lines(console, "Cautions", report.Places.SelectMany(p => p.Cautions).DistinctBy(c => (c.Code, c.Where)).Select(c => $"{c.Where}: {c.Message} ({c.Source})"));
+        ForecastText.Lines(console, "Assumed", report.Assumptions.Select(a => $"{a.What}: {a.Value} ({a.Source})"));
+        ForecastText.Lines(console, "Findings", report.Findings.OrderByDescending(f => f.Severity).Select(FindingLines.Line));
+    }
+
+    private static Table Per100Grams(FoodLabelReport report)
+    {
+        Table table = ForecastText.Ruled(["In 100 g", "likely", "from", "to", ""]);
+        foreach (Constituent line in report.Per100Grams.Where(c => c.Band is not null))
+        {
+            bool wide = line.Band!.Kind != BandKind.Point;
+            table.AddRow(ForecastText.Cells([Spoken(line.Name), Number(line.Band.Likely), wide ? Number(line.Band.Low) : "", wide ? Number(line.Band.High) : "", line.Band.Unit]));
+        }
+
+        return table;
+    }
+
+    private static Table Effects(FoodLabelReport report)
+    {
+        Table table = ForecastText.Ruled(["", .. report.Places.Select(p => p.At), ""]);
+        List<IReadOnlyList<(string Name, Band? Band)>> columns = [.. report.Places.Select(p => EffectNames.Of(p.Effect))];
+        for (int i = 0; i < columns[0].Count; i++)
+        {
+            int row = i;
+            string unit = columns.Select(c => c[row].Band?.Unit).FirstOrDefault(u => u is not null) ?? "";
+            table.AddRow(ForecastText.Cells([Spoken(columns[0][row].Name), .. columns.Select(c => Told(c[row].Band)), unit]));
+        }
+
+        return table;
+    }
+
+    private static string Told(Band? band) => band switch
+    {
+        null => "unknown",
+        { Kind: BandKind.Point } => Number(band.Likely),
+        _ => $"{Number(band.Likely)} ({Number(band.Low)} to {Number(band.High)})",
+    };
+
+    private static string Usual(DoseGuide guide) => guide.Verdict switch
+    {
+        DoseVerdict.Unknown => "no usual range is known for its kind",
+        DoseVerdict.Below => $"less than usual: {Range(guide)}",
+        DoseVerdict.Above => $"more than usual: {Range(guide)}",
+        _ => $"as usual: {Range(guide)}",
+    };
+
+    private static string Range(DoseGuide guide) => $"{guide.Low:0.##} to {guide.High:0.##} g/L ({DoseGuide.Source})";
+
+    /// <summary>Three figures that count are more than anyone knows of a food.</summary>
+    private static string Number(double value)
+    {
+        double size = Math.Abs(value);
+        string format = size >= 100 ? "0" : size >= 10 ? "0.0" : size >= 1 ? "0.00" : "0.###";
+        string text = value.ToString(format, CultureInfo.InvariantCulture);
+        return text is "-0" or "-0.00" ? "0" : text;
+    }
+
+    /// <summary>A stable name as plain words.</summary>
+    private static string Spoken(string name) =>
+        string.Concat(name.Select(c => char.IsUpper(c) ? " " + char.ToLowerInvariant(c) : c.ToString()));
+}
