@@ -59,7 +59,7 @@ public sealed class MashTests
         NoLog log = default;
         Lift.Part(ref mash, ref bed, draw);
         Near.Equal(14.45, mash.Litres, 0.17);
-        Rinse.Through(ref mash, ref bed, 0, new RinseStep(13 * Wort.WaterKilogramsPerLitre, false), draw, ref log);
+        Rinse.Through(ref mash, ref bed, 0, new RinseStep(13 * Wort.WaterKilogramsPerLitre, false), default, draw, ref log);
         Near.Equal(27.45, mash.Litres, 0.17 + 0.25);
         Near.Equal(11.80, mash.RealExtractPlato, 0.1);
         Near.Equal(3.388, mash.ExtractMass, (0.006 + 0.004) * 3.388);
