@@ -81,6 +81,7 @@ public static class LineParts
         Medians = plan.Medians,
         Reactions = plan.Reactions,
         Liquors = plan.Liquors,
+        Minerals = plan.Minerals,
         Additions = additions,
         Mash = plan.Mash,
         Rinse = plan.Rinse,
