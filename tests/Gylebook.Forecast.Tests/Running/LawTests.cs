@@ -165,8 +165,8 @@ public sealed class LawTests(ITestOutputHelper output)
         Liquor = new LiquorPlan(Typed.Litres(1.6 * recipe.Package.Volume.Value.Litres), recipe.Mash?.Method == MashMethod.Part ? Typed.Litres(5) : null),
     };
 
-    private static IEnumerable<(Brew Brew, RunPlan Plan)> Planned() => RandomBrews.All
-        .Select(drawn => (Brew: drawn, Plan: drawn.Recipe.LayOut(drawn.Kit).Plan!))
+    private static IEnumerable<(Brew Drawn, RunPlan Plan)> Planned() => RandomBrews.All
+        .Select(drawn => (Drawn: drawn, Plan: drawn.Recipe.LayOut(drawn.Kit).Plan!))
         .Where(b => b.Plan is not null);
 
     private static double[] Drawn(RunPlan plan, Known parameter, double value)
