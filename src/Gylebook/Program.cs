@@ -44,6 +44,12 @@ app.Configure(verbs =>
     verbs.AddCommand<LabelVerb>("label")
         .WithDescription("Says what a food's label means, and what that much of it does to a beer, place by place.")
         .WithExample("label", "raisins-seedless", "--amount", "\"100 g\"", "--at", "package", "--into", "\"20 L\"");
+    verbs.AddCommand<BackupVerb>("backup")
+        .WithDescription("Copies the book into a file of its own, also while it is open, and checks the copy.")
+        .WithExample("backup", "my-book-march.sqlite");
+    verbs.AddCommand<RestoreVerb>("restore")
+        .WithDescription("Puts a backup in the place of the book, which is kept beside it.")
+        .WithExample("restore", "my-book-march.sqlite");
     verbs.AddCommand<ConvertVerb>("convert")
         .WithDescription("Writes a value in another unit, and nothing else.")
         .WithExample("convert", "\"12.5 P\"", "--to", "SG");

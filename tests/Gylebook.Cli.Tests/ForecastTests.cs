@@ -12,8 +12,8 @@ public sealed class ForecastTests
         Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
         string[] inOrder =
         [
-            "Hedgerow Brown on the Lantern Shed kit", "strike", "mash", "lift", "copper-up", "knock-out", "cast", "ferment", "rack",
-            "package", "pour", "held in the grain", "steam", "sludge", "original gravity", "Allergens", "Cautions", "Findings", "Balance",
+            "Hedgerow Brown on the Lantern Shed kit", "strike", "mash", "lift", "copper-up", "knock-out", "cast", "ferment",
+            "rack", "package", "pour", "held in the grain", "steam", "sludge", "original gravity", "Allergens", "Cautions", "Findings", "Balance",
         ];
         int from = 0;
         foreach (string word in inOrder)

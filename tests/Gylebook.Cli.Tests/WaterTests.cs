@@ -116,6 +116,17 @@ public sealed class WaterTests
         Assert.True(json.RootElement.GetProperty("balance").GetProperty("relativeError").GetDouble() <= 1e-12);
     }
 
+    [Fact]
+    public void A_forecast_in_words_tells_the_mash_day_and_the_ions()
+    {
+        Ran ran = GylebookProgram.Run(
+            ["forecast", PathOf("samples", "recipes", "plain-bitter.json"), "--kit", PathOf("samples", "kits", "coil-and-element.json"),
+             "--water", PathOf("samples", "water", "hard-well.json")], "de_DE.UTF-8");
+        Assert.Equal(0, ran.ExitCode);
+        Assert.Contains("Rest at 66 °C for 60 min, falls to 63.7 °C", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("glass: calcium ", ran.Output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("water")]
     [InlineData("water", "--json")]

@@ -20,7 +20,7 @@ public sealed class RandomBrewsTests(ITestOutputHelper output)
             .. FoodFamilies.All.Select(family => "family " + family.Id),
         ];
         Dictionary<string, int> drawn = RandomBrews.All
-            .SelectMany(brew => brew.Strata).GroupBy(s => s).ToDictionary(g => g.Key, g => g.Count());
+            .SelectMany(one => one.Strata).GroupBy(s => s).ToDictionary(g => g.Key, g => g.Count());
         foreach (string stratum in wanted)
         {
             output.WriteLine($"{drawn.GetValueOrDefault(stratum),5}  {stratum}");

@@ -9,6 +9,9 @@ internal static class SpargeTreatment
 {
     private const double CloseEnough = 0.05;
 
+    /// <summary>mol/L; the activity law goes no further, and no liquor does.</summary>
+    private const double StrongestLiquor = 0.5;
+
     /// <summary>The treated liquor.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="source">The water before.</param>
@@ -35,7 +38,7 @@ internal static class SpargeTreatment
         WaterPlan plan, SaltSolution solution, double litres, double carbonate, double acidUsed, List<Finding> findings)
     {
         IonProfile ions = solution.Ions;
-        CarbonateConstants constants = CarbonateConstants.At(20, ions.IonicStrength);
+        CarbonateConstants constants = CarbonateConstants.At(20, Math.Min(StrongestLiquor, ions.IonicStrength));
         double alkalinity = ions.AlkalinityMilliequivalents;
         double units = 0;
         OfferedAcid? acid = plan.Acids.Count > 0 ? plan.Acids[0] : null;

@@ -18,7 +18,7 @@ public static class WaterTreatment
         SourceLiquor source = SourceLiquor.Of(plan, findings);
         Differs("strike", plan.Strike, need.StrikeLitres, findings);
         Differs("sparge", plan.Sparge, need.SpargeLitres, findings);
-        (TreatedLiquor mash, Band? ph) = new MashTreatment(plan, source, need, findings).Treat();
+        (TreatedLiquor mash, Band? ph) = new MashTreatment(plan, source, Stirrable(need, findings), findings).Treat();
         TreatedLiquor sparge = SpargeTreatment.Treat(plan, source, need.SpargeLitres, mash.Acids.Sum(acid => acid.Units), findings);
         if (plan.MashPh is not null && ph is null)
         {
@@ -41,6 +41,21 @@ public static class WaterTreatment
     /// <summary>What the run's liquors carry, in each kilogram of water.</summary>
     public static Minerals MineralsOf(WaterOutcome outcome) => new(
         Carried(outcome.Mash), Carried(outcome.Sparge), Carried(outcome.Source.Ions));
+
+    /// <summary>A grist that no liquor could wet has no pH of a mash.</summary>
+    private static LiquorNeed Stirrable(LiquorNeed need, List<Finding> findings)
+    {
+        const double Thickest = 0.5;
+        double grist = need.Grist.Sum(line => line.Amount.Kilograms);
+        if (need.StrikeLitres >= Thickest * grist)
+        {
+            return need;
+        }
+
+        string thick = DiagnosisFinding.Number(need.StrikeLitres / grist, "L/kg"), limit = DiagnosisFinding.Number(Thickest, "L/kg");
+        findings.Add(new("mash.tooThick", Severity.Error, "strike", $"{thick} of liquor to the grist; less than {limit} cannot be stirred", thick, limit));
+        return need with { Grist = [] };
+    }
 
     /// <summary>Tells when a plan was written for other litres than the brew asks for.</summary>
     private static void Differs(string key, Entered<VolumeAt20C>? written, double needed, List<Finding> findings)

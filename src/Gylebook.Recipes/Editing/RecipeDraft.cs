@@ -58,22 +58,6 @@ public sealed class RecipeDraft
         }
     }
 
-    /// <summary>A new recipe: one bag, one boil, no ingredients yet. Starting values are common practice, no source.</summary>
-    public static RecipeDraft New(string name)
-    {
-        JsonObject file = new()
-        {
-            ["format"] = RecipeFile.Format,
-            ["name"] = name,
-            ["package"] = new JsonObject { ["volume"] = "20 L", ["in"] = "bottle", ["carbonation"] = "2.3 volumes" },
-            ["mash"] = new JsonObject { ["method"] = "bag", ["rests"] = new JsonArray(RestEdits.Rest("66 °C", "60 min")) },
-            ["boil"] = new JsonObject { ["time"] = "60 min" },
-            ["ferment"] = new JsonArray(RestEdits.Rest("19 °C", "14 d")),
-            ["ingredients"] = new JsonArray(),
-        };
-        return new RecipeDraft(file, JsonLayout.Write(file));
-    }
-
     /// <summary>How many items a list has: <c>mash.rests</c>.</summary>
     public int CountOf(string path) => FieldPath.Find(_file, path) is JsonArray list ? list.Count : 0;
 

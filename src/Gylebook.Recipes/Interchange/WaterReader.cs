@@ -11,6 +11,7 @@ internal static class WaterReader
 {
     internal const double LowestMashPh = 4.5;
     internal const double HighestMashPh = 6.5;
+    private const double MostGramsPerLitre = 20;
     private const double LeastLitres = 0.1;
     private const double MostLitres = 100_000;
     private const double LeastGrist = 0.01;
@@ -131,6 +132,8 @@ internal static class WaterReader
         LiquorPlace into = at.Take("into")?.Word(Places) ?? LiquorPlace.Liquor;
         Entered<Concentration>? most = at.OptionalQuantity<Concentration>("most");
         Entered<Concentration>? least = at.OptionalQuantity<Concentration>("least");
+        CheckDose(at, "most", most);
+        CheckDose(at, "least", least);
         salt = OfAssay(at, salt);
         if (least is { } low && (most is { } high ? low.Value.CompareTo(high.Value) > 0 : salt is not null && low.Value.MilligramsPerLitre > 1000 * UsualMost(salt)))
         {
@@ -139,6 +142,15 @@ internal static class WaterReader
         }
 
         return salt is null ? null : new OfferedSalt(salt, into, most, least);
+    }
+
+    private static void CheckDose(ObjectReader at, string key, Entered<Concentration>? dose)
+    {
+        if (dose is { } given && given.Value.MilligramsPerLitre > 1000 * MostGramsPerLitre)
+        {
+            string limit = Invariant($"{MostGramsPerLitre} g/L");
+            at.Findings.Error("salt.tooMuch", at.PathOf(key), $"{given.Text}; at most {limit}", given.Text, limit);
+        }
     }
 
     private static double UsualMost(BrewingSalt salt) => SaltSolver.UsualOffer(salt, IonProfile.Distilled).MostGramsPerLitre;

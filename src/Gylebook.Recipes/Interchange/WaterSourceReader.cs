@@ -87,7 +87,7 @@ internal static class WaterSourceReader
             Chloride = Milligrams(at, "chloride"),
             Nitrate = Milligrams(at, "nitrate"),
             NitrateNitrogen = Milligrams(at, "nitrateNitrogen"),
-            Ph = at.Take("ph")?.Number(3, 12),
+            Ph = at.Take("ph")?.Number(4.5, 11),
             ConductivityMicrosiemens = Conductivity(at),
         };
         Twice(at, report.Sulphate is not null, report.SulphateSulphur is not null, "sulphateSulphur", "sulphate");

@@ -62,6 +62,8 @@ public static class WebBook
         logs.SetMinimumLevel(LogLevel.Warning);
         // Its one warning says that pages do not outlive the program, which is as we want it.
         logs.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        // What stops the start is told once, in a line, by whoever started it.
+        logs.AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
     }
 
     private static void Services(IServiceCollection services, IReadOnlyList<string> urls)

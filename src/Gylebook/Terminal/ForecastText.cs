@@ -29,6 +29,8 @@ internal static class ForecastText
             WriteRun(console, forecast);
         }
 
+        Lines(console, "Mash day", MashDayText.Heat(forecast));
+        Lines(console, "Ions", MashDayText.Ions(forecast));
         Lines(console, "Allergens", [forecast.Allergens.StatementUs + " (US)", forecast.Allergens.StatementEu + " (EU)"]);
         Lines(console, "Cautions", forecast.Cautions.Select(c => $"{c.Where}: {c.Message} ({c.Source})"));
         if (forecast.CanBeBrewed)

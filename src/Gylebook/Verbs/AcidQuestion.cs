@@ -9,8 +9,8 @@ namespace Gylebook.Verbs;
 /// <summary>What somebody asked of <c>water acid</c>, read; every option that is wrong is a finding.</summary>
 internal sealed class AcidQuestion
 {
-    private const double LowestPh = 3;
-    private const double HighestPh = 10;
+    private const double LowestPh = 4.5;
+    private const double HighestPh = 11;
     private readonly List<Finding> _findings = [];
 
     private AcidQuestion(WaterAcidVerb.Settings asked)

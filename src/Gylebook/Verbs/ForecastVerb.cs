@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Gylebook.Forecast.Telling;
+using Gylebook.Pictures;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Terminal;
 using Spectre.Console;
@@ -7,7 +8,7 @@ using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook forecast RECIPE [--kit FILE] [--water FILE] [--bitterness MODEL] [--style NAME] [--glass LENGTH] [--json]</summary>
+/// <summary>gylebook forecast RECIPE [--kit FILE] [--water FILE] [--bitterness MODEL] [--style NAME] [--glass LENGTH] [--svg FILE] [--json]</summary>
 internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
 {
     /// <summary>What it takes.</summary>
@@ -48,6 +49,11 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         [Description("How much beer the light goes through, for its look; \"5 cm\" when unsaid.")]
         public string? Glass { get; init; }
 
+        /// <summary>Where to draw the run.</summary>
+        [CommandOption("--svg <FILE>")]
+        [Description("Also draw the run into this SVG file.")]
+        public string? Svg { get; init; }
+
         /// <summary>Whether to write JSON.</summary>
         [CommandOption("--json")]
         [Description("Write one JSON object instead of tables.")]
@@ -57,6 +63,7 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         public override ValidationResult Validate() =>
             Kit == CommandLine.MissingValue ? ValidationResult.Error("Option '--kit' needs a file after it.")
             : Water == CommandLine.MissingValue ? ValidationResult.Error("Option '--water' needs a file after it.")
+            : Svg == CommandLine.MissingValue ? ValidationResult.Error("Option '--svg' needs a file after it.")
             : Seed == CommandLine.MissingValue ? ValidationResult.Error("Option '--seed' needs a word after it.")
             : Bitterness == CommandLine.MissingValue ? ValidationResult.Error("Option '--bitterness' needs a model after it.")
             : Style == CommandLine.MissingValue ? ValidationResult.Error("Option '--style' needs a name after it.")
@@ -86,6 +93,11 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         if (forecast.Stages.Count == 0 && !settings.Json)
         {
             return FindingLines.Tell(forecast.Findings, json: false);
+        }
+
+        if (settings.Svg is not null && forecast.Stages.Count > 0)
+        {
+            File.WriteAllText(settings.Svg, RunSvg.Wide(RunPicture.Of(forecast), standalone: true));
         }
 
         if (settings.Json)

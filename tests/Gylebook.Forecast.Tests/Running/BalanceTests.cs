@@ -11,16 +11,16 @@ public sealed class BalanceTests(ITestOutputHelper output)
     public void Mass_and_conserved_components_close_on_random_recipes()
     {
         double worst = 0;
-        foreach (Brew brew in RandomBrews.All)
+        foreach (Brew drawn in RandomBrews.All)
         {
-            if (brew.Recipe.LayOut(brew.Kit).Plan is not { } plan)
+            if (drawn.Recipe.LayOut(drawn.Kit).Plan is not { } plan)
             {
                 continue;
             }
 
             OneRun run = new(plan);
-            Assert.True(run.IsSound, brew.Name);
-            Assert.True(run.Ledger.Closes, $"{brew.Name}: {run.Ledger}");
+            Assert.True(run.IsSound, drawn.Name);
+            Assert.True(run.Ledger.Closes, $"{drawn.Name}: {run.Ledger}");
             worst = Math.Max(worst, run.Ledger.RelativeError);
         }
 
@@ -33,18 +33,18 @@ public sealed class BalanceTests(ITestOutputHelper output)
         double worst = 0;
         int sound = 0;
         int runs = 0;
-        foreach (Brew brew in RandomBrews.All)
+        foreach (Brew drawn in RandomBrews.All)
         {
-            if (brew.Recipe.LayOut(brew.Kit).Plan is not { } plan)
+            if (drawn.Recipe.LayOut(drawn.Kit).Plan is not { } plan)
             {
                 continue;
             }
 
-            PCG stream = RandomBrews.StreamOf("parameters of " + brew.Name);
+            PCG stream = RandomBrews.StreamOf("parameters of " + drawn.Name);
             for (int i = 0; i < DrawsPerBrew; i++)
             {
                 OneRun run = new(plan, RandomDraws.Around(plan, stream));
-                Assert.True(run.Ledger.Closes, $"{brew.Name}: {run.Ledger}");
+                Assert.True(run.Ledger.Closes, $"{drawn.Name}: {run.Ledger}");
                 worst = Math.Max(worst, run.Ledger.RelativeError);
                 runs++;
                 sound += run.IsSound ? 1 : 0;

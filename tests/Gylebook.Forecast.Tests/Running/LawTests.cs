@@ -13,12 +13,12 @@ public sealed class LawTests(ITestOutputHelper output)
     public void More_strike_gives_more_beer_of_a_lower_gravity()
     {
         int seen = 0;
-        foreach ((Brew brew, RunPlan plan) in Planned())
+        foreach ((Brew drawn, RunPlan plan) in Planned())
         {
             OneRun less = new(plan);
             OneRun more = new(plan with { Liquors = [plan.Liquors[0] + 1, .. plan.Liquors[1..]] });
-            Assert.True(more[Figure.PackagedLitres] > less[Figure.PackagedLitres], brew.Name);
-            Assert.True(more[Figure.CastGravity] < less[Figure.CastGravity], brew.Name);
+            Assert.True(more[Figure.PackagedLitres] > less[Figure.PackagedLitres], drawn.Name);
+            Assert.True(more[Figure.CastGravity] < less[Figure.CastGravity], drawn.Name);
             seen++;
         }
 
@@ -30,7 +30,7 @@ public sealed class LawTests(ITestOutputHelper output)
     {
         int seen = 0;
         double most = 0;
-        foreach ((Brew brew, RunPlan plan) in Planned().Where(b => b.Plan.Mash.StarchShareOfExtract > 0))
+        foreach ((Brew drawn, RunPlan plan) in Planned().Where(b => b.Plan.Mash.StarchShareOfExtract > 0))
         {
             OneRun worse = new(plan, Drawn(plan, Known.Conversion, 0.85));
             OneRun better = new(plan, Drawn(plan, Known.Conversion, 0.95));
@@ -39,14 +39,14 @@ public sealed class LawTests(ITestOutputHelper output)
                 continue;
             }
 
-            Assert.True(better[Figure.CastGravity] > worse[Figure.CastGravity], brew.Name);
+            Assert.True(better[Figure.CastGravity] > worse[Figure.CastGravity], drawn.Name);
 
             // Litres that the extract won takes up once dissolved, each component by its own specific volume.
             Wort won = better.At(Stage.Mash);
             won.Add(worse.At(Stage.Mash), -1);
             double ownVolume = Components.Table.Sum(row => row.SpecificVolume * won[row.Component]);
             double grown = better.At(Stage.Mash).Litres - worse.At(Stage.Mash).Litres;
-            Assert.True(grown > 0 && grown <= ownVolume, $"{brew.Name}: {grown} L for {ownVolume} L of extract");
+            Assert.True(grown > 0 && grown <= ownVolume, $"{drawn.Name}: {grown} L for {ownVolume} L of extract");
 
             // What the grain holds is counted in kilograms and does not hang on conversion; denser wort holds the same in fewer
             // litres, so copper-up itself may grow by more than the extract's own volume.
@@ -65,11 +65,11 @@ public sealed class LawTests(ITestOutputHelper output)
     public void A_better_rinse_gives_a_higher_gravity()
     {
         int seen = 0;
-        foreach ((Brew brew, RunPlan plan) in Planned().Where(b => b.Plan.Rinse.Kilograms > 0))
+        foreach ((Brew drawn, RunPlan plan) in Planned().Where(b => b.Plan.Rinse.Kilograms > 0))
         {
             OneRun worse = new(plan, Drawn(plan, Known.RinsingShare, 0.4));
             OneRun better = new(plan, Drawn(plan, Known.RinsingShare, 0.9));
-            Assert.True(better[Figure.CastGravity] > worse[Figure.CastGravity], brew.Name);
+            Assert.True(better[Figure.CastGravity] > worse[Figure.CastGravity], drawn.Name);
             seen++;
         }
 
@@ -81,12 +81,12 @@ public sealed class LawTests(ITestOutputHelper output)
     {
         IngredientKind[] kinds = [IngredientKind.Sugar, IngredientKind.Food, IngredientKind.Hop, IngredientKind.Salt, IngredientKind.Yeast, IngredientKind.Malt];
         int seen = 0;
-        foreach ((Brew brew, RunPlan plan) in Planned())
+        foreach ((Brew drawn, RunPlan plan) in Planned())
         {
             IngredientKind kind = kinds[seen % kinds.Length];
             AdditionPoint at = kind == IngredientKind.Malt ? AdditionPoint.Mash : (AdditionPoint)(seen / kinds.Length % 9);
             seen++;
-            if ((at == AdditionPoint.Mash && brew.Recipe.Mash is null) || (at == AdditionPoint.Boil && brew.Recipe.Boil is null) || (at == AdditionPoint.Stand && brew.Recipe.Stand is null))
+            if ((at == AdditionPoint.Mash && drawn.Recipe.Mash is null) || (at == AdditionPoint.Boil && drawn.Recipe.Boil is null) || (at == AdditionPoint.Stand && drawn.Recipe.Stand is null))
             {
                 continue;
             }
@@ -101,7 +101,7 @@ public sealed class LawTests(ITestOutputHelper output)
                 _ => "chocolate malt",
             };
             IngredientLine nothing = Typed.Line(kind, of, 0, at, at is AdditionPoint.Boil or AdditionPoint.Stand or AdditionPoint.Ferment ? 7 : 0);
-            LaidOut laidOut = (brew.Recipe with { Ingredients = [nothing, .. brew.Recipe.Ingredients] }).LayOut(brew.Kit);
+            LaidOut laidOut = (drawn.Recipe with { Ingredients = [nothing, .. drawn.Recipe.Ingredients] }).LayOut(drawn.Kit);
             Assert.Equal(new OneRun(plan).Readings, OneRun.Of(laidOut).Readings);
         }
     }
@@ -109,14 +109,14 @@ public sealed class LawTests(ITestOutputHelper output)
     [Fact]
     public void Priming_leaves_the_final_gravity_alone_and_makes_more_gas()
     {
-        foreach ((Brew brew, RunPlan plan) in Planned().Where(b => b.Plan.Packages.Any(p => p.Priming > 0)))
+        foreach ((Brew drawn, RunPlan plan) in Planned().Where(b => b.Plan.Packages.Any(p => p.Priming > 0)))
         {
             OneRun primed = new(plan);
             OneRun plain = new(plan with { Packages = [.. plan.Packages.Select(p => p with { Priming = 0 })] });
             foreach (int portion in plan.Packaged)
             {
                 Assert.Equal(plain.Headline.Of(portion, Figure.FinalGravity), primed.Headline.Of(portion, Figure.FinalGravity));
-                Assert.True(primed.Headline.Of(portion, Figure.CarbonationVolumes) >= plain.Headline.Of(portion, Figure.CarbonationVolumes), brew.Name);
+                Assert.True(primed.Headline.Of(portion, Figure.CarbonationVolumes) >= plain.Headline.Of(portion, Figure.CarbonationVolumes), drawn.Name);
             }
         }
     }
@@ -124,10 +124,10 @@ public sealed class LawTests(ITestOutputHelper output)
     [Fact]
     public void Fermenting_twice_changes_nothing()
     {
-        foreach ((Brew brew, RunPlan plan) in Planned())
+        foreach ((Brew drawn, RunPlan plan) in Planned())
         {
             Step[] twice = [.. plan.Steps.SelectMany(step => step.Kind == StepKind.Ferment ? new[] { step, step } : [step])];
-            Assert.True(new OneRun(plan).Readings.SequenceEqual(new OneRun(plan with { Steps = twice }).Readings), brew.Name);
+            Assert.True(new OneRun(plan).Readings.SequenceEqual(new OneRun(plan with { Steps = twice }).Readings), drawn.Name);
         }
     }
 
@@ -135,11 +135,11 @@ public sealed class LawTests(ITestOutputHelper output)
     public void More_of_a_food_settles_more_sludge()
     {
         int seen = 0;
-        foreach ((Brew brew, _) in Planned())
+        foreach ((Brew drawn, _) in Planned())
         {
-            IngredientLine? food = brew.Recipe.Ingredients.FirstOrDefault(l => l.Kind == IngredientKind.Food && l.At.Point is > AdditionPoint.Mash and < AdditionPoint.Rack);
-            Recipe once = Fixed(brew.Recipe);
-            if (food is null || brew.Recipe.Portions.Count > 0 || once.LayOut(brew.Kit) is not { Plan: { } plan } laidOut)
+            IngredientLine? food = drawn.Recipe.Ingredients.FirstOrDefault(l => l.Kind == IngredientKind.Food && l.At.Point is > AdditionPoint.Mash and < AdditionPoint.Rack);
+            Recipe once = Fixed(drawn.Recipe);
+            if (food is null || drawn.Recipe.Portions.Count > 0 || once.LayOut(drawn.Kit) is not { Plan: { } plan } laidOut)
             {
                 continue;
             }
@@ -151,7 +151,7 @@ public sealed class LawTests(ITestOutputHelper output)
 
             IngredientLine doubled = food with { Amount = new Amount(Typed.Kilograms(2 * food.Amount.Mass!.Value.Value.Kilograms), null) };
             Recipe twice = once with { Ingredients = [.. once.Ingredients.Select(l => l == food ? doubled : l)] };
-            Assert.True(OneRun.Of(twice.LayOut(brew.Kit))[Figure.SludgeLitres] > new OneRun(plan)[Figure.SludgeLitres], brew.Name);
+            Assert.True(OneRun.Of(twice.LayOut(drawn.Kit))[Figure.SludgeLitres] > new OneRun(plan)[Figure.SludgeLitres], drawn.Name);
             seen++;
         }
 
@@ -165,8 +165,8 @@ public sealed class LawTests(ITestOutputHelper output)
         Liquor = new LiquorPlan(Typed.Litres(1.6 * recipe.Package.Volume.Value.Litres), recipe.Mash?.Method == MashMethod.Part ? Typed.Litres(5) : null),
     };
 
-    private static IEnumerable<(Brew Brew, RunPlan Plan)> Planned() => RandomBrews.All
-        .Select(brew => (Brew: brew, Plan: brew.Recipe.LayOut(brew.Kit).Plan!))
+    private static IEnumerable<(Brew Drawn, RunPlan Plan)> Planned() => RandomBrews.All
+        .Select(drawn => (Drawn: drawn, Plan: drawn.Recipe.LayOut(drawn.Kit).Plan!))
         .Where(b => b.Plan is not null);
 
     private static double[] Drawn(RunPlan plan, Known parameter, double value)

@@ -59,7 +59,7 @@ public sealed class AmountSolverTests
     [Fact]
     public void Without_malt_there_is_nothing_to_weigh()
     {
-        RecipeDraft draft = RecipeDraft.New("Empty");
+        RecipeDraft draft = Draft("hedgerow-brown").Remove(3).After.Remove(2).After.Remove(1).After.Remove(0).After;
         Assert.NotNull(new AmountSolver(draft.Recipe!, BuiltInKit.LanternShed, Foods).GristFor(SpecificGravity.FromRatio(1.050)).Binding);
     }
 

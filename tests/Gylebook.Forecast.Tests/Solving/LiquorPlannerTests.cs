@@ -16,9 +16,9 @@ public sealed class LiquorPlannerTests(ITestOutputHelper output)
     {
         int[] runs = new int[MostRuns + 1];
         int unsolved = 0;
-        foreach (Brew brew in RandomBrews.All)
+        foreach (Brew drawn in RandomBrews.All)
         {
-            LaidOut laidOut = brew.Recipe.LayOut(brew.Kit);
+            LaidOut laidOut = drawn.Recipe.LayOut(drawn.Kit);
             if (laidOut.Plan is null)
             {
                 Finding finding = Assert.Single(laidOut.Findings, f => f.Code == "volumes.noSolution");
@@ -29,9 +29,9 @@ public sealed class LiquorPlannerTests(ITestOutputHelper output)
 
             Assert.InRange(laidOut.Outcome.Runs, 1, MostRuns);
             runs[laidOut.Outcome.Runs]++;
-            double wished = brew.Recipe.Package.Volume.Value.Litres;
+            double wished = drawn.Recipe.Package.Volume.Value.Litres;
             double packaged = new OneRun(laidOut.Plan).Headline[Figure.PackagedLitres];
-            Assert.True(Math.Abs(packaged - wished) <= LitresClose, $"{brew.Name}: {packaged:R} for {wished}");
+            Assert.True(Math.Abs(packaged - wished) <= LitresClose, $"{drawn.Name}: {packaged:R} for {wished}");
         }
 
         output.WriteLine($"runs needed, from 0 on: {string.Join(' ', runs)}; unsolved {unsolved}");
@@ -42,9 +42,9 @@ public sealed class LiquorPlannerTests(ITestOutputHelper output)
     public void Priming_makes_the_carbonation_that_was_wished()
     {
         int seen = 0;
-        foreach (Brew brew in RandomBrews.All.Where(b => b.Recipe.Package is { In: "bottle", Carbonation: not null }))
+        foreach (Brew drawn in RandomBrews.All.Where(b => b.Recipe.Package is { In: "bottle", Carbonation: not null }))
         {
-            if (brew.Recipe.LayOut(brew.Kit).Plan is not { } plan || plan.Packages.Any(p => p.Priming <= 0))
+            if (drawn.Recipe.LayOut(drawn.Kit).Plan is not { } plan || plan.Packages.Any(p => p.Priming <= 0))
             {
                 continue;
             }
@@ -52,7 +52,7 @@ public sealed class LiquorPlannerTests(ITestOutputHelper output)
             OneRun run = new(plan);
 
             // The plan's sugar is good to 1e-7 kg: 5e-5 g of gas, 3e-6 volumes in 8 L.
-            Assert.All(plan.Packaged, portion => Assert.Equal(brew.Recipe.Package.Carbonation!.Value.Value.Volumes, run.Headline.Of(portion, Figure.CarbonationVolumes), 1e-4));
+            Assert.All(plan.Packaged, portion => Assert.Equal(drawn.Recipe.Package.Carbonation!.Value.Value.Volumes, run.Headline.Of(portion, Figure.CarbonationVolumes), 1e-4));
             seen++;
         }
 

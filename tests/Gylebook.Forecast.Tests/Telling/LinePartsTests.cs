@@ -52,5 +52,5 @@ public sealed class LinePartsTests
     }
 
     [Fact]
-    public void A_recipe_that_cannot_be_run_tells_nothing() => Assert.Empty(Of(RecipeDraft.New("Empty").Put("package.in", "barrel")!.After));
+    public void A_recipe_that_cannot_be_run_tells_nothing() => Assert.Empty(Of(Hedgerow.Put("package.in", "barrel")!.After));
 }

@@ -114,11 +114,16 @@ public sealed class RecipeDraftTests
     }
 
     [Fact]
-    public void A_new_recipe_can_be_read_and_waits_for_ingredients()
+    public void The_first_lines_of_an_empty_recipe_make_it_one_that_can_be_brewed()
     {
-        RecipeDraft draft = RecipeDraft.New("First try");
-        Assert.NotNull(draft.Recipe);
-        RecipeDraft filled = draft
+        RecipeDraft empty = Hedgerow;
+        while (empty.Lines.Count > 0)
+        {
+            empty = empty.Remove(0).After;
+        }
+
+        Assert.NotNull(empty.Recipe);
+        RecipeDraft filled = empty
             .Add(IngredientKind.Malt, "pale ale malt", "4 kg", new AdditionTime(AdditionPoint.Mash)).After
             .Add(IngredientKind.Yeast, "English ale", "11 g", new AdditionTime(AdditionPoint.Pitch)).After;
         Assert.DoesNotContain(RecipeCheck.Findings(filled.Recipe!), f => f.Severity == Severity.Error);

@@ -92,7 +92,7 @@ public sealed partial class DraftField : IDisposable
     protected override void OnParametersSet()
     {
         _wantsFocus |= TakesFocus;
-        if (!_isFocused)
+        if (!_isFocused && !_isTyping)
         {
             ShowDraft();
         }

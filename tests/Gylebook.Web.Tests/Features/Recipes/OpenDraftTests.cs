@@ -1,0 +1,115 @@
+using Gylebook.Recipes.Editing;
+using Gylebook.Store;
+using Gylebook.Tests.Shared;
+using Gylebook.Web.Features.Recipes.Drafting;
+
+namespace Gylebook.Web.Tests.Features.Recipes;
+
+/// <summary>Two tabs at one draft, without any page: on a real book.</summary>
+public sealed class OpenDraftTests : GylebookTestContext
+{
+    private const string PaleAle = "ingredients[0].amount";
+    private const string Munich = "ingredients[1].amount";
+
+    [Fact]
+    public async Task An_edit_is_on_disk_under_its_label_and_undo_takes_it_back()
+    {
+        using OpenDraft draft = await OpenAsync("one");
+        string before = draft.Now.Text;
+        await draft.EditAsync(d => d.Put(PaleAle, "4 kg"));
+        Assert.Equal("pale ale malt: 3.6 kg → 4 kg", draft.UndoLabel);
+        Assert.Equal("4 kg", RecipeDraft.Of((await Book.Drafts.FindAsync(draft.Id, Cancellation))!.Document)[PaleAle]);
+        await draft.UndoAsync();
+        Assert.Equal(before, draft.Now.Text);
+        Assert.Equal("pale ale malt: 3.6 kg → 4 kg", draft.RedoLabel);
+        await draft.RedoAsync();
+        Assert.Equal("4 kg", draft.Now[PaleAle]);
+    }
+
+    [Fact]
+    public async Task Different_fields_changed_in_two_tabs_are_both_saved()
+    {
+        using OpenDraft one = await OpenAsync("one");
+        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        await one.EditAsync(d => d.Put(PaleAle, "4 kg"));
+        await two.EditAsync(d => d.Put(Munich, "700 g"));
+        Assert.Null(two.Clash);
+        Assert.Equal(("4 kg", "700 g"), (two.Now[PaleAle], two.Now[Munich]));
+        await one.AdoptAsync();
+        Assert.Equal(two.Now.Text, one.Now.Text);
+    }
+
+    [Theory]
+    [InlineData(true, "5 kg")]
+    [InlineData(false, "4 kg")]
+    public async Task One_field_changed_in_two_tabs_keeps_both_texts_and_asks(bool yours, string stands)
+    {
+        using OpenDraft one = await OpenAsync("one");
+        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        await one.EditAsync(d => d.Put(PaleAle, "4 kg"));
+        await two.EditAsync(d => d.Put(PaleAle, "5 kg"));
+        MergeChoice choice = Assert.Single(two.Merge()!.Choices);
+        Assert.Equal(("5 kg", "4 kg"), (choice.Yours.After, choice.Theirs));
+        Assert.Equal("4 kg", two.Now[PaleAle]);
+        Assert.Contains(await Book.Drafts.HistoryAsync(one.Id, cancellation: Cancellation), e => e.IsSetAside && RecipeDraft.Of(e.After)[PaleAle] == "5 kg");
+
+        await two.ChooseAsync(_ => yours);
+        Assert.Null(two.Clash);
+        Assert.Equal(stands, RecipeDraft.Of((await Book.Drafts.FindAsync(one.Id, Cancellation))!.Document)[PaleAle]);
+    }
+
+    [Fact]
+    public async Task What_is_typed_answers_to_what_stood_there_when_the_field_got_the_focus()
+    {
+        using OpenDraft one = await OpenAsync("one");
+        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        object field = new();
+        two.Focus(field);
+        await one.EditAsync(d => d.Put(PaleAle, "4 kg"));
+        await two.AdoptAsync();
+        Assert.Equal("4 kg", two.Now[PaleAle]);
+        await two.EditFocusedAsync(field, d => d.Put(PaleAle, "5 kg"));
+        Assert.NotNull(two.Clash);
+    }
+
+    [Fact]
+    public async Task A_line_added_above_does_not_lead_typing_into_another_line()
+    {
+        using OpenDraft one = await OpenAsync("one");
+        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        object field = new();
+        two.Focus(field);
+        await one.EditAsync(d => d.Move(3, 0));
+        await two.AdoptAsync();
+        await two.EditFocusedAsync(field, d => d.Put(PaleAle, "4 kg"));
+        Assert.Null(two.Clash);
+        Assert.Equal("4 kg", two.Now.Lines.Single(l => l.Of == "pale ale malt").Amount);
+        Assert.Equal("chocolate malt", two.Now.Lines[0].Of);
+    }
+
+    [Fact]
+    public async Task A_field_left_late_does_not_end_the_focus_of_the_next()
+    {
+        using OpenDraft one = await OpenAsync("one");
+        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        object first = new();
+        object second = new();
+        two.Focus(first);
+        two.Focus(second);
+        two.Blur(first);
+        await one.EditAsync(d => d.Put(PaleAle, "4 kg"));
+        await two.AdoptAsync();
+        await two.EditFocusedAsync(second, d => d.Put(PaleAle, "5 kg"));
+        Assert.NotNull(two.Clash);
+    }
+
+    [Fact]
+    public async Task A_recipe_that_is_not_there_cannot_be_opened() =>
+        Assert.Null(await OpenDraft.OpenAsync(Book, Guid.CreateVersion7(Clock.GetUtcNow()), "one"));
+
+    private async Task<OpenDraft> OpenAsync(string tab)
+    {
+        Guid id = await Book.Recipes.CreateAsync(await File.ReadAllTextAsync(RepositoryFile.PathOf("samples/recipes/hedgerow-brown.json"), Cancellation), cancellation: Cancellation);
+        return (await OpenDraft.OpenAsync(Book, id, tab))!;
+    }
+}

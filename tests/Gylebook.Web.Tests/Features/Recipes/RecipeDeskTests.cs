@@ -1,0 +1,136 @@
+using System.Diagnostics;
+using Gylebook.Pictures;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Editing;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Kits;
+using Gylebook.Tests.Shared;
+using Gylebook.Web.Features.Foods;
+using Gylebook.Web.Features.Recipes.Drafting;
+using Gylebook.Web.Features.Recipes.Showing;
+
+namespace Gylebook.Web.Tests.Features.Recipes;
+
+public sealed class RecipeDeskTests : GylebookTestContext
+{
+    private const string PaleAle = "ingredients[0].amount";
+
+    [Fact]
+    public async Task Typing_changes_the_numbers_at_once_and_saves_nothing()
+    {
+        RecipeDesk desk = await DeskAsync();
+        double before = desk.Outlook!["originalGravity"]!.Likely;
+        long revision = desk.Draft.Revision;
+        desk.Preview(PaleAle, "4.6 kg");
+        Assert.True(desk.Outlook!["originalGravity"]!.Likely > before);
+        Assert.Equal((revision, "3.6 kg"), (desk.Draft.Revision, desk.Now[PaleAle]));
+        await desk.CommitAsync(this, PaleAle, "4.6 kg");
+        Assert.Equal((revision + 1, "4.6 kg"), (desk.Draft.Revision, desk.Now[PaleAle]));
+    }
+
+    [Fact]
+    public async Task Half_a_text_while_typing_leaves_the_numbers_alone()
+    {
+        RecipeDesk desk = await DeskAsync();
+        RecipeOutlook before = desk.Outlook!;
+        desk.Preview(PaleAle, "4 k");
+        Assert.Same(before, desk.Outlook);
+        Assert.False(desk.IsStale);
+    }
+
+    [Fact]
+    public async Task A_text_that_cannot_be_read_keeps_the_last_run_and_says_so_at_its_field()
+    {
+        RecipeDesk desk = await DeskAsync();
+        RecipeOutlook before = desk.Outlook!;
+        await desk.CommitAsync(this, PaleAle, "much");
+        Assert.True(desk.IsStale && desk.IsUnreadable);
+        Assert.Same(before, desk.Outlook);
+        Assert.Equal(Severity.Error, Assert.Single(desk.At(PaleAle)).Severity);
+        await desk.UndoAsync();
+        Assert.False(desk.IsStale);
+    }
+
+    [Fact]
+    public async Task A_malt_nobody_knows_keeps_the_last_run_and_is_found_at_its_line()
+    {
+        RecipeDesk desk = await DeskAsync();
+        await desk.EditAsync(d => d.Add(IngredientKind.Malt, "moon malt", "1 kg", new AdditionTime(AdditionPoint.Mash)));
+        Assert.True(desk.IsStale && !desk.IsUnreadable && desk.Outlook!.HasRun);
+        int line = desk.Now.Lines.Single(l => l.Of == "moon malt").Number;
+        Finding finding = Assert.Single(desk.OfLine(line));
+        Assert.StartsWith("moon malt", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Every_finding_and_every_caution_has_exactly_one_place_on_the_page()
+    {
+        RecipeDesk desk = await DeskAsync();
+        foreach (string broken in new[] { "mash.rests[0].time", "boil.time", "ferment[0].temperature", "package.volume", "package.carbonation", PaleAle, "ingredients[5].alpha" })
+        {
+            await desk.EditAsync(d => d.Put(broken, "?"));
+        }
+
+        RecipeStage?[] places = [null, .. Enum.GetValues<RecipeStage>().Select(s => (RecipeStage?)s)];
+        Assert.True(desk.Findings.Count >= 7);
+        Assert.Equal(
+            desk.Findings.Select(f => f.Where).Order(),
+            places.SelectMany(s => desk.OfStage(s)).Concat(desk.Now.Lines.SelectMany(l => desk.OfLine(l.Number))).Select(f => f.Where).Order());
+        Assert.Equal(desk.Outlook!.Forecast.Cautions.Count, Enum.GetValues<RecipeStage>().Sum(s => desk.CautionsAt(s).Count));
+    }
+
+    [Theory]
+    [InlineData("kit.kettle.brim", "mash.brim", RecipeStage.Mash)]
+    [InlineData("kit.kettle.usable", "kettle.headspace", RecipeStage.Boil)]
+    [InlineData("kit.fermenter.usable", "fermenter.tooSmall", RecipeStage.Ferment)]
+    [InlineData("kit.packages", "package.overpressure", RecipeStage.Package)]
+    [InlineData("ingredients", "yeast.missing", RecipeStage.Ferment)]
+    public void What_does_not_fit_a_vessel_stands_where_it_would_run_over(string where, string code, RecipeStage stage) =>
+        Assert.Equal(stage, StagePlaces.Of(new Finding(code, Severity.Warning, where, "")));
+
+    [Fact]
+    public async Task Ingredients_are_found_by_part_of_a_word_whatever_its_accents_those_of_the_stage_first()
+    {
+        IngredientSearch search = new([("my-jam", "Sloe jam")]);
+        Assert.Equal("Hallertau Mittelfrüh", search.Find("mittelfruh", IngredientKind.Hop)[0].Name);
+        Assert.Equal(IngredientKind.Malt, search.Find("wheat", IngredientKind.Malt)[0].Kind);
+        Assert.Equal("my-jam", Assert.Single(search.Find("sloe")).Of);
+        Assert.Empty(search.Find("zzz"));
+        // Each choice can be added and is known to the forecast.
+        RecipeDesk desk = await DeskAsync();
+        foreach (IngredientChoice choice in search.Find("a").Where(c => c.Of != "my-jam").Take(40))
+        {
+            RecipeDraft with = desk.Now.Add(choice.Kind, choice.Of, IngredientSearch.StartingAmount(choice.Kind), IngredientSearch.StartingTime(RecipeStage.Ferment, choice.Kind, 60)).After;
+            RecipeOutlook outlook = RecipeOutlook.Of(with.Recipe!, desk.Kit, desk.Foods, ReaderUnits.Metric);
+            Assert.DoesNotContain(outlook.Forecast.Findings, f => f.Code.EndsWith(".unknown", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public async Task How_long_one_reckoning_takes()
+    {
+        RecipeDesk desk = await DeskAsync();
+        List<double> times = [];
+        for (int i = 0; i < 300; i++)
+        {
+            long start = Stopwatch.GetTimestamp();
+            desk.Preview(PaleAle, $"{4 + (i * 0.001):0.###} kg");
+            times.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
+        }
+
+        // Told, not judged. That each of them reckoned anew is what must hold.
+        Assert.True(desk.Reckoned > 300);
+        times.Sort();
+        Xunit.TestContext.Current.TestOutputHelper!.WriteLine($"text to outlook: p50 {times[150]:0.00} ms, p95 {times[285]:0.00} ms");
+    }
+
+    private async Task<RecipeDesk> DeskAsync()
+    {
+        await Book.Foods.CreateAsync(await TextAsync("samples/recipes/foods/pumpkin-seed-flour.json"), cancellation: Cancellation);
+        Guid id = await Book.Recipes.CreateAsync(await TextAsync("samples/recipes/hedgerow-brown.json"), cancellation: Cancellation);
+        OwnFoods foods = await OwnFoods.OfAsync(Book, Cancellation);
+        return new RecipeDesk((await OpenDraft.OpenAsync(Book, id, "one"))!, BuiltInKit.LanternShed, foods.Find, new Shown(ReaderUnits.Metric));
+    }
+
+    private static Task<string> TextAsync(string file) => File.ReadAllTextAsync(RepositoryFile.PathOf(file), Cancellation);
+}

@@ -1,0 +1,146 @@
+using AngleSharp.Dom;
+using Bunit;
+using Gylebook.Recipes.Editing;
+using Gylebook.Store;
+using Gylebook.Tests.Shared;
+using Gylebook.Web.Features.Recipes;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Gylebook.Web.Tests.Features.Recipes;
+
+public sealed class RecipePageTests : GylebookTestContext
+{
+    private const string PaleAle = "Amount of Pale ale malt";
+
+    [Fact]
+    public async Task The_page_shows_what_goes_in_by_stage_and_what_comes_of_it()
+    {
+        (IRenderedComponent<RecipePage> page, _) = await PageAsync();
+        Assert.Equal(["Mash", "Boil", "Knock-out", "Ferment", "Package"], page.FindAll(".stage h2").Select(h => h.TextContent));
+        Assert.Equal("3.6 kg", Field(page, PaleAle).GetAttribute("value"));
+        Assert.Contains("28", page.Find("[data-headline=bitterness] dd").TextContent, StringComparison.Ordinal);
+        Assert.NotNull(page.Find("#run svg"));
+        Assert.Contains("scalds", page.Find("[data-stage=Mash] .caution").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_key_reckons_a_pause_saves_and_undo_takes_back()
+    {
+        (IRenderedComponent<RecipePage> page, Guid id) = await PageAsync();
+        string gravity = Gravity(page);
+        Task typed = Field(page, PaleAle).InputAsync("4.6");
+        page.WaitForAssertion(() => Assert.NotEqual(gravity, Gravity(page)));
+        Assert.Equal("3.6 kg", await SavedAsync(id));
+        Clock.Step(TimeSpan.FromMilliseconds(300));
+        await typed;
+        page.WaitForAssertion(() => Assert.Contains("Undo pale ale malt: 3.6 kg → 4.6 kg", page.Markup, StringComparison.Ordinal));
+        Assert.Equal("4.6 kg", await SavedAsync(id));
+        await page.FindAll("button").First(b => b.TextContent == "Undo").ClickAsync();
+        page.WaitForAssertion(() => Assert.Equal(gravity, Gravity(page)));
+    }
+
+    [Fact]
+    public async Task Text_that_cannot_be_read_is_saved_with_its_finding_and_comes_back_with_the_page()
+    {
+        (IRenderedComponent<RecipePage> page, Guid id) = await PageAsync();
+        IElement field = Field(page, PaleAle);
+        Task typed = field.InputAsync("a bag");
+        Clock.Step(TimeSpan.FromMilliseconds(300));
+        await typed;
+        page.WaitForAssertion(() => Assert.Equal("true", Field(page, PaleAle).GetAttribute("aria-invalid")));
+        Assert.Equal("a bag", await SavedAsync(id));
+
+        IRenderedComponent<RecipePage> again = RenderMetric<RecipePage>(p => p.Add(x => x.Id, id));
+        again.WaitForAssertion(() => Assert.Equal("a bag", Field(again, PaleAle).GetAttribute("value")));
+        Assert.Contains("cannot be read yet", again.Find("#run .old").TextContent, StringComparison.Ordinal);
+        Assert.NotNull(again.Find("#run svg"));
+    }
+
+    [Fact]
+    public async Task An_edit_elsewhere_is_shown()
+    {
+        (IRenderedComponent<RecipePage> page, Guid id) = await PageAsync();
+        Draft draft = (await Book.Drafts.FindAsync(id, Cancellation))!;
+        RecipeEdit edit = RecipeDraft.Of(draft.Document).Put("ingredients[0].amount", "4 kg")!;
+        await Book.Drafts.SaveAsync(id, draft.Revision, edit.After.Text, edit.Label, "another", Cancellation);
+        page.WaitForAssertion(() => Assert.Equal("4 kg", Field(page, PaleAle).GetAttribute("value")));
+    }
+
+    [Fact]
+    public async Task A_reader_of_pounds_sees_pounds_and_the_text_stays_as_typed()
+    {
+        Guid id = await RecipeAsync();
+        IRenderedComponent<RecipePage> page = RenderFor<RecipePage>(Gylebook.Pictures.ReaderUnits.UnitedStates, p => p.Add(x => x.Id, id));
+        // 3.6 kg / 0.45359237 kg/lb = 7.937 lb: by definition.
+        page.WaitForAssertion(() => Assert.Equal("7.937 lb", Field(page, PaleAle).GetAttribute("value")));
+        Assert.Equal("3.6 kg", await SavedAsync(id));
+    }
+
+    [Fact]
+    public async Task Versions_are_kept_and_compared()
+    {
+        Guid id = await RecipeAsync();
+        await Book.Versions.KeepAsync(id, "first", Cancellation);
+        (IRenderedComponent<RecipePage> page, _) = await PageAsync(id, "versions");
+        Assert.Contains("They say the same.", page.Markup, StringComparison.Ordinal);
+        Task typed = Field(page, PaleAle).InputAsync("4.6");
+        Clock.Step(TimeSpan.FromMilliseconds(300));
+        await typed;
+        page.WaitForAssertion(() => Assert.Equal(
+            ["pale ale malt", "3.6 kg", "4.6 kg"],
+            page.FindAll(".panel tbody tr").Single().Children.Select(cell => cell.TextContent)));
+    }
+
+    [Fact]
+    public void A_recipe_that_is_not_there_says_so()
+    {
+        IRenderedComponent<RecipePage> page = RenderMetric<RecipePage>(p => p.Add(x => x.Id, Guid.CreateVersion7(Clock.GetUtcNow())));
+        page.WaitForAssertion(() => Assert.Equal("There is no such recipe", page.Find("h1").TextContent));
+    }
+
+    [Fact]
+    public async Task The_list_searches_deletes_and_restores()
+    {
+        await RecipeAsync();
+        IRenderedComponent<RecipesPage> page = RenderMetric<RecipesPage>();
+        page.WaitForAssertion(() => Assert.Single(page.FindAll("ul.rows > li")));
+        await page.Find("#find").InputAsync("plain");
+        page.WaitForAssertion(() => Assert.Contains("No recipe of that name.", page.Markup, StringComparison.Ordinal));
+        await page.Find("#find").InputAsync("hedge");
+        page.WaitForAssertion(() => Assert.Single(page.FindAll("ul.rows > li")));
+        await page.FindAll("button").Single(b => b.TextContent == "Delete Hedgerow Brown").ClickAsync();
+        page.WaitForAssertion(() => Assert.Contains("In the bin: 1", page.Markup, StringComparison.Ordinal));
+        await page.FindAll("button").Single(b => b.TextContent == "Take it out").ClickAsync();
+        page.WaitForAssertion(() => Assert.Single(page.FindAll("ul.rows > li a")));
+    }
+
+    private static IElement Field(IRenderedComponent<RecipePage> page, string label) =>
+        page.Find($"#{page.FindAll("label").Single(l => l.TextContent == label).GetAttribute("for")}");
+
+    private static string Gravity(IRenderedComponent<RecipePage> page) => page.Find("[data-headline=originalGravity] dd").TextContent;
+
+    private async Task<string?> SavedAsync(Guid id) =>
+        RecipeDraft.Of((await Book.Drafts.FindAsync(id, Cancellation))!.Document)["ingredients[0].amount"];
+
+    private async Task<Guid> RecipeAsync()
+    {
+        await Book.Foods.CreateAsync(await TextAsync("samples/recipes/foods/pumpkin-seed-flour.json"), cancellation: Cancellation);
+        return await Book.Recipes.CreateAsync(await TextAsync("samples/recipes/hedgerow-brown.json"), cancellation: Cancellation);
+    }
+
+    private async Task<(IRenderedComponent<RecipePage> Page, Guid Id)> PageAsync(Guid? recipe = null, string? panel = null)
+    {
+        Guid id = recipe ?? await RecipeAsync();
+        if (panel is not null)
+        {
+            Services.GetRequiredService<NavigationManager>().NavigateTo(PageUrls.RecipeWith(id, panel));
+        }
+
+        IRenderedComponent<RecipePage> page = RenderMetric<RecipePage>(p => p.Add(x => x.Id, id));
+        page.WaitForElement("[data-headline=originalGravity]");
+        return (page, id);
+    }
+
+    private static Task<string> TextAsync(string file) => File.ReadAllTextAsync(RepositoryFile.PathOf(file), Cancellation);
+}
