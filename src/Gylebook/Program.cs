@@ -7,6 +7,9 @@ using Spectre.Console.Cli;
 const int BadValue = 1;
 const int BadUsage = 2;
 
+// The parser shows five unless told otherwise: every verb is to show its own.
+const int MostExamples = 50;
+
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 CommandApp app = new();
 app.Configure(verbs =>
@@ -15,6 +18,7 @@ app.Configure(verbs =>
     verbs.SetApplicationVersion(typeof(ConvertVerb).Assembly.GetName().Version!.ToString(3));
     verbs.PropagateExceptions();
     verbs.UseStrictParsing();
+    verbs.Settings.MaximumIndirectExamples = MostExamples;
     verbs.AddCommand<ServeVerb>("serve")
         .WithDescription("Opens the book in the browser; also what happens without any verb.")
         .WithExample("serve")
@@ -22,7 +26,11 @@ app.Configure(verbs =>
     verbs.AddCommand<ForecastVerb>("forecast")
         .WithDescription("Forecasts a recipe from water to glass, every litre and every loss named.")
         .WithExample("forecast", "samples/recipes/hedgerow-brown.json")
-        .WithExample("forecast", "my-beer.json", "--kit", "my-kit.json", "--json");
+        .WithExample("forecast", "my-beer.json", "--kit", "my-kit.json", "--json")
+        .WithExample("forecast", "my-beer.json", "--style", "\"Best Bitter\"");
+    verbs.AddCommand<PitchVerb>("pitch")
+        .WithDescription("Says how much yeast a recipe wants, how much it pitches, and which starter makes up for it.")
+        .WithExample("pitch", "samples/recipes/plain-bitter.json", "--starter", "\"2 L\"", "--json");
     verbs.AddBranch("water", water =>
     {
         water.SetDescription("Finds salts and acids for a water plan; \"water acid\" the acid for one liquor.");

@@ -88,13 +88,12 @@ public sealed class ForecastTests
     }
 
     [Theory]
-    [InlineData]
     [InlineData("--help")]
     public void Help_names_the_verbs_with_an_example_each(params string[] arguments)
     {
         Ran ran = GylebookProgram.Run(arguments);
         Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
-        foreach (string verb in new[] { "forecast", "check", "label", "convert" })
+        foreach (string verb in new[] { "forecast", "pitch", "check", "label", "convert" })
         {
             Assert.Contains($"    gylebook {verb} ", ran.Output, StringComparison.Ordinal);
             Assert.Contains($"\n    {verb} <", ran.Output, StringComparison.Ordinal);

@@ -1,5 +1,6 @@
 using CsCheck;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Boiling;
 using Gylebook.Science.Quantities;
 using static Gylebook.Recipes.Tests.Typed;
 
@@ -128,9 +129,12 @@ public static class RandomRecipes
             Form = kind switch
             {
                 IngredientKind.Hop => extra == 0 ? IngredientForm.Whole : IngredientForm.Pellet,
-                IngredientKind.Yeast => extra == 0 ? IngredientForm.Liquid : IngredientForm.Dry,
+                IngredientKind.Yeast => extra == 0 ? IngredientForm.Liquid : extra == 1 ? IngredientForm.Dry : IngredientForm.Slurry,
                 _ => null,
             },
+            Age = kind is IngredientKind.Hop or IngredientKind.Yeast && extra == 2 ? new Entered<Duration>(Duration.FromDays(90), "90 d") : null,
+            Storage = kind == IngredientKind.Hop && extra == 2 ? new HopStorage(Celsius(4), HopPack.Airless, factor > 1 ? Percent(35) : null) : null,
+            Cells = kind == IngredientKind.Yeast && extra == 0 ? new CellCount(100, "100 billion") : null,
             Colour = kind == IngredientKind.Malt && extra == 2 ? new Entered<MaltColour>(MaltColour.FromEbc(120), "120 EBC") : null,
         };
 

@@ -98,8 +98,7 @@ internal static class Larder
         one[staysInKettle ? Component.SpentHops : Component.HopMatter] = StartingValues.Of("hops.solids").Value;
         one[Component.Water] = StartingValues.Of("hops.water").Value;
         one[Component.Dextrin] = StartingValues.Of("hops.soluble").Value;
-        Provenance from = line.Alpha is null ? cultivar!.Provenance : new("the brewer's own figure", "entered");
-        double alpha = line.Alpha?.Value.Ratio ?? cultivar!.Alpha.Ratio;
+        (double alpha, Provenance from) = HopLot.AlphaOf(line, cultivar);
         return Weighed(line, path, one, findings) is not double kg
             ? null
             : new LaidLine(number, line, line.As ?? cultivar?.Name ?? line.Of, kg) { Alpha = alpha, AlphaFrom = from, Makeup = Times(one, kg) };
@@ -113,7 +112,7 @@ internal static class Larder
         }
 
         // Liquid yeast is counted as one part dry matter in ten, at a kilogram a litre: from memory.
-        bool dry = line.Form != IngredientForm.Liquid && line.Amount.Mass is not null;
+        bool dry = line.Form is not (IngredientForm.Liquid or IngredientForm.Slurry) && line.Amount.Mass is not null;
         double kg = line.Amount.Mass?.Value.Kilograms ?? line.Amount.Volume!.Value.Value.Litres;
         Wort one = default;
         one[Component.Yeast] = dry ? 1 : 0.1;

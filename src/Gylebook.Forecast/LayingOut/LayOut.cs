@@ -35,7 +35,7 @@ public static class LayOut
 
         ParameterList parameters = new();
         RunParameters.SetAll(parameters, recipe, kit);
-        StepList steps = new(recipe, lines, parameters);
+        StepList steps = new(recipe, lines, parameters, new KettleHeat(recipe, kit));
         steps.Write(YeastByPortion(recipe, lines, parameters));
         RunPlan plan = Assemble(recipe, kit, lines, parameters, steps, minerals ?? Minerals.None);
         PlanOutcome outcome = PlanLiquor(recipe, kit, plan, lines);
@@ -56,6 +56,7 @@ public static class LayOut
     private static RunPlan Assemble(
         Recipe recipe, Kit kit, IReadOnlyList<LaidLine> lines, ParameterList parameters, StepList steps, Minerals minerals)
     {
+        IsoLosses losses = new(parameters.Starting("bitterness.trub"), parameters.Starting("bitterness.cellar"));
         IReadOnlyList<Parameter> all = parameters.All;
         double gas = IsGassed(recipe, kit) ? recipe.Package.Carbonation?.Value.Volumes ?? 0 : 0;
         return new RunPlan
@@ -72,6 +73,10 @@ public static class LayOut
             Mash = MashOf(lines),
             Rinse = RinseOf(recipe),
             BoilMinutes = [.. steps.BoilMinutes],
+            BoilHeats = [.. steps.BoilHeats],
+            Steeps = [.. steps.Steeps],
+            HopDoses = [.. steps.HopDoses],
+            IsoLosses = losses,
             BoiledHops = [.. steps.BoiledHops],
             SplitShares = [.. steps.SplitShares],
             Ferments = [.. steps.Ferments],

@@ -22,6 +22,13 @@ internal sealed class ParameterList
         Set(place, id, value.Value, value.Unit, value.Provenance);
     }
 
+    /// <summary>The place of a starting value that only some runs need.</summary>
+    public int Starting(string id)
+    {
+        StartingValue value = StartingValues.Of(id);
+        return Of(id, value.Value, value.Unit, value.Provenance);
+    }
+
     /// <summary>The place of an ingredient's parameter, which several lines may share.</summary>
     public int Of(string id, double median, string unit, Provenance from)
     {

@@ -2,11 +2,12 @@ using Gylebook.Forecast.Running;
 using Gylebook.Forecast.Stages;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Boiling;
 
 namespace Gylebook.Forecast.LayingOut;
 
 /// <summary>The moves of a run in order, with the rows they point to.</summary>
-internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, ParameterList parameters)
+internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, ParameterList parameters, KettleHeat heat)
 {
     private const int Main = 0;
     private const int Bed = 1;
@@ -22,7 +23,14 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
 
     public List<double> BoilMinutes { get; } = [];
 
+    public List<IsomerisationStep> BoilHeats { get; } = [];
+
+    public List<IsomerisationStep> Steeps { get; } = [];
+
     public List<BoiledHop> BoiledHops { get; } = [];
+
+    /// <summary>Alpha acid of each addition.</summary>
+    public List<HopDose> HopDoses { get; } = [];
 
     public List<double> SplitShares { get; } = [];
 
@@ -87,14 +95,10 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
         AddAll(AdditionPoint.KnockOut);
         if (recipe.Stand is not null)
         {
-            foreach (LaidLine line in At(AdditionPoint.Stand).OrderByDescending(l => l.Line.At.Count))
-            {
-                Add(line, Main, 1);
-            }
-
-            Move(StepKind.Stand, Main);
+            WriteStand(recipe.Stand.Time.Value.Minutes);
         }
 
+        Steep(heat.Chill);
         Move(StepKind.Chill, Main);
         Move(StepKind.Cast, Main);
     }
@@ -112,11 +116,35 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
         BoilFor(left);
     }
 
+    private void WriteStand(double left)
+    {
+        foreach (LaidLine line in At(AdditionPoint.Stand).OrderByDescending(l => l.Line.At.Count))
+        {
+            Steep(heat.Stand(left - line.Line.At.Count));
+            left = line.Line.At.Count;
+            Add(line, Main, 1);
+        }
+
+        Steep(heat.Stand(left));
+        Move(StepKind.Stand, Main);
+    }
+
+    /// <summary>Hops in hot wort; where none ever went in there is nothing to reckon.</summary>
+    private void Steep(in IsomerisationStep step)
+    {
+        if (step != IsomerisationStep.None && HopDoses.Exists(d => d.Grams > 0))
+        {
+            Steeps.Add(step);
+            Steps.Add(new Step(StepKind.Steep, Main, Main, Steeps.Count - 1));
+        }
+    }
+
     private void BoilFor(double minutes)
     {
         if (minutes > 0)
         {
             BoilMinutes.Add(minutes);
+            BoilHeats.Add(heat.Boil(minutes));
             Steps.Add(new Step(StepKind.Boil, Main, Main, BoilMinutes.Count - 1));
         }
     }
@@ -196,12 +224,28 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
         Additions.Add(new Addition(StageOf(point), makeup, BendsOf(line), beforeRacking));
         AdditionLines.Add(line);
         int index = Additions.Count - 1;
+        HopDoses.Add(DoseOf(line));
         Steps.Add(new Step(StepKind.Add, portion, portion, index));
         if (line.Line.Kind == IngredientKind.Hop && point is AdditionPoint.CopperUp or AdditionPoint.Boil && line.Alpha > 0)
         {
             int alpha = parameters.Of(LotOf(line), line.Alpha, "kg/kg", line.AlphaFrom!);
             BoiledHops.Add(new BoiledHop(index, line.Kilograms * 1000, alpha));
         }
+    }
+
+    /// <summary>The alpha acid that heat will get to work on: none in what is no hop, or goes in cold.</summary>
+    private HopDose DoseOf(LaidLine line)
+    {
+        AdditionPoint point = line.Line.At.Point;
+        if (line.Line.Kind != IngredientKind.Hop || point > AdditionPoint.Stand || line.Alpha <= 0)
+        {
+            return default;
+        }
+
+        int alpha = parameters.Of(LotOf(line), line.Alpha, "kg/kg", line.AlphaFrom!);
+        int reaches = point == AdditionPoint.Mash ? parameters.Starting("bitterness.mashHops") : -1;
+        int form = line.Line.Form == IngredientForm.Pellet ? parameters.Starting("bitterness.pellet") : -1;
+        return new HopDose(line.Kilograms * 1000, alpha, reaches, form);
     }
 
     /// <summary>Hops of one name and one assay are one lot, wherever they stand in the recipe.</summary>

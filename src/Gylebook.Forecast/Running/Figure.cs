@@ -74,4 +74,7 @@ public enum Figure
 
     /// <summary>Litres in the fermenter with all solids, before any is racked off.</summary>
     FermenterLitresWithSolids,
+
+    /// <summary>Bitterness as served by the model that is not shown, IBU.</summary>
+    OtherBitterness,
 }

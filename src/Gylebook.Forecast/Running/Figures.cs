@@ -10,7 +10,7 @@ namespace Gylebook.Forecast.Running;
 public readonly ref struct Figures
 {
     /// <summary>How many figures a portion has.</summary>
-    public const int Count = (int)Figure.FermenterLitresWithSolids + 1;
+    public const int Count = (int)Figure.OtherBitterness + 1;
 
     private readonly Span<double> _values;
 
@@ -61,7 +61,7 @@ public readonly ref struct Figures
     }
 
     /// <summary>As served.</summary>
-    internal void AtPour(int portion, in Wort beer)
+    internal void AtPour(int portion, in Wort beer, BitternessModel shown)
     {
         double gravity = beer.Gravity;
         double litres = beer.LitresAt(gravity);
@@ -73,7 +73,9 @@ public readonly ref struct Figures
         double alcohol = beer.AlcoholByMassPercent;
         double extract = beer.RealExtractPlato;
         this[portion, Figure.AlcoholByVolume] = 100 * beer[Component.Ethanol] / Wort.PureEthanolKilogramsPerLitre / litres;
-        this[portion, Figure.Bitterness] = beer[Component.Bitterness] / litres;
+        bool table = shown == BitternessModel.TimeGravity;
+        this[portion, Figure.Bitterness] = beer[table ? Component.Bitterness : Component.IsoAlphaAcid] / litres;
+        this[portion, Figure.OtherBitterness] = beer[table ? Component.IsoAlphaAcid : Component.Bitterness] / litres;
         this[portion, Figure.Colour] = WortColour.SrmOfAbsorbance(beer[Component.Colour] / litres);
         this[portion, Figure.Energy] = BeerEnergy.KilocaloriesPer100Millilitres(alcohol, extract, gravity);
         this[portion, Figure.Carbohydrate] = BeerEnergy.CarbohydrateGramsPer100Millilitres(extract, gravity);

@@ -70,7 +70,7 @@ internal ref struct RunState<TLog>
             case StepKind.Rinse: RinseBed(step); break;
             case StepKind.SpentGrain: DropGrain(step); break;
             case StepKind.CopperUp: _figures.AtCopperUp(step.To, _portions[step.To].Wort); Reach(Stage.CopperUp, step.To); break;
-            case StepKind.Boil: Boil.For(ref _portions[step.To], step.To, _plan.BoilMinutes[step.Index], _draw, ref _log); break;
+            case StepKind.Boil: BoilOn(step); break;
             case StepKind.KnockOut: KnockOut(step); break;
             case StepKind.Stand: Reach(Stage.Stand, step.To); break;
             case StepKind.Chill: Reach(Stage.Chill, step.To); break;
@@ -78,12 +78,13 @@ internal ref struct RunState<TLog>
             case StepKind.Split: Split(step); break;
             case StepKind.Blend: Blend(step); break;
             case StepKind.Ferment: FermentOut(step); break;
-            case StepKind.EndFerment: _figures.AtEndOfFermentation(step.To, _portions[step.To], _draw); Reach(Stage.Ferment, step.To); break;
+            case StepKind.EndFerment: EndFerment(step); break;
             case StepKind.Crash: Reach(Stage.Crash, step.To); break;
             case StepKind.Rack: RackOff(step); break;
             case StepKind.Package: Fill(step); break;
             case StepKind.Condition: ConditionIt(step); break;
-            case StepKind.Pour: _figures.AtPour(step.To, _portions[step.To].Wort); Reach(Stage.Pour, step.To); break;
+            case StepKind.Pour: _figures.AtPour(step.To, _portions[step.To].Wort, _plan.Bitterness); Reach(Stage.Pour, step.To); break;
+            case StepKind.Steep: Isomerisation.Heat(ref _portions[step.To].Wort, _plan.Steeps[step.Index]); break;
             default: throw new ArgumentOutOfRangeException(nameof(step), step.Kind, "No such step.");
         }
     }
@@ -102,6 +103,13 @@ internal ref struct RunState<TLog>
         ref Portion portion = ref _portions[step.To];
         _marks[step.Index] = new BoilMark(portion.BoiledMinutes, portion.GravityMinutes);
         _plan.Additions[step.Index].Into(ref portion, step.To, _draw, ref _log);
+        Isomerisation.Dose(ref portion.Wort, _plan.HopDoses[step.Index], _draw);
+    }
+
+    private readonly void BoilOn(in Step step)
+    {
+        Boil.For(ref _portions[step.To], step.To, _plan.BoilMinutes[step.Index], _draw, ref _log);
+        Isomerisation.Heat(ref _portions[step.To].Wort, _plan.BoilHeats[step.Index]);
     }
 
     private readonly void MashIt(in Step step)
@@ -150,6 +158,8 @@ internal ref struct RunState<TLog>
 
     private readonly void CastOver(in Step step)
     {
+        double keeps = (1 - _draw[_plan.IsoLosses.Trub]) * _draw[(int)Known.UtilisationFactor];
+        Isomerisation.Keep(ref _portions[step.To].Wort, keeps);
         Cast.Over(ref _portions[step.To], step.To, _draw, ref _log);
         _figures.AtCast(step.To, _portions[step.To].Wort);
         Reach(Stage.Cast, step.To);
@@ -182,6 +192,13 @@ internal ref struct RunState<TLog>
         FermentStep yeast = _plan.Ferments[step.Index];
         Ferment.Out(ref wort, yeast, _plan.Reactions, _draw);
         Ferment.Vent(ref wort, step.To, yeast, _draw, ref _log);
+    }
+
+    private readonly void EndFerment(in Step step)
+    {
+        Isomerisation.Keep(ref _portions[step.To].Wort, 1 - _draw[_plan.IsoLosses.Cellar]);
+        _figures.AtEndOfFermentation(step.To, _portions[step.To], _draw);
+        Reach(Stage.Ferment, step.To);
     }
 
     private readonly void RackOff(in Step step)

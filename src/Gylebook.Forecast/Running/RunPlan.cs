@@ -1,5 +1,6 @@
 using Gylebook.Forecast.Stages;
 using Gylebook.Forecast.State;
+using Gylebook.Science.Boiling;
 
 namespace Gylebook.Forecast.Running;
 
@@ -41,6 +42,21 @@ public sealed record RunPlan
 
     /// <summary>Minutes, for boil steps.</summary>
     public required double[] BoilMinutes { get; init; }
+
+    /// <summary>What each of those does to alpha acid.</summary>
+    public required IsomerisationStep[] BoilHeats { get; init; }
+
+    /// <summary>The same for stand and cooling, for steep steps.</summary>
+    public required IsomerisationStep[] Steeps { get; init; }
+
+    /// <summary>Alpha acid of the additions, one row an addition.</summary>
+    public required HopDose[] HopDoses { get; init; }
+
+    /// <summary>Where the kinetics' losses are drawn.</summary>
+    public required IsoLosses IsoLosses { get; init; }
+
+    /// <summary>Which bitterness is shown.</summary>
+    public BitternessModel Bitterness { get; init; }
 
     /// <summary>Hops that were boiled.</summary>
     public required BoiledHop[] BoiledHops { get; init; }

@@ -75,4 +75,7 @@ public enum StepKind
 
     /// <summary>Into the glass.</summary>
     Pour,
+
+    /// <summary>Hops steep in hot wort, standing or cooling.</summary>
+    Steep,
 }

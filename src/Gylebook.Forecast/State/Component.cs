@@ -96,7 +96,7 @@ public enum Component
     /// <summary>Yeast, dry.</summary>
     Yeast,
 
-    /// <summary>Bitterness: milligrams of iso-alpha acids and their like in the liquid.</summary>
+    /// <summary>Bitterness by the time-and-gravity table: milligrams of iso-alpha acids and their like in the liquid.</summary>
     Bitterness,
 
     /// <summary>Colour: absorbance per centimetre at 430 nm, times litres.</summary>
@@ -131,6 +131,12 @@ public enum Component
 
     /// <summary>Wort the food solids hold in the bag, kilograms.</summary>
     BagHold,
+
+    /// <summary>Alpha acid in the liquid, milligrams, for the kinetics.</summary>
+    AlphaAcid,
+
+    /// <summary>Iso-alpha acid that the kinetics make of it, milligrams.</summary>
+    IsoAlphaAcid,
 }
 
 /// <summary>Where a component goes when a portion is parted.</summary>

@@ -20,7 +20,7 @@ public readonly record struct ComponentRow(
 public static class Components
 {
     /// <summary>How many there are.</summary>
-    public const int Count = (int)Component.BagHold + 1;
+    public const int Count = (int)Component.IsoAlphaAcid + 1;
 
     /// <summary>Litres per kilogram of water at 20 °C, the reciprocal of the Plato table's 998.234 kg/m³.</summary>
     private const double WaterSpecificVolume = 1 / Wort.WaterKilogramsPerLitre;
@@ -73,6 +73,8 @@ public static class Components
         new(Component.Bicarbonate, "alkalinity brought, as bicarbonate", "mg", Phase.Liquid, true, 0),
         new(Component.SettledHold, "settled hold", "kg", Phase.Food, true, 0),
         new(Component.BagHold, "bag hold", "kg", Phase.Food, true, 0),
+        new(Component.AlphaAcid, "alpha acid", "mg", Phase.Liquid, false, 0),
+        new(Component.IsoAlphaAcid, "iso-alpha acid", "mg", Phase.Liquid, false, 0),
     ];
 
     /// <summary>1 for what counts as mass, 0 for tracers.</summary>

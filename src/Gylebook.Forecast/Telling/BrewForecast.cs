@@ -33,6 +33,15 @@ public sealed record BrewForecast
     /// <summary>Bitterness by hop.</summary>
     public required IReadOnlyList<HopBitterness> BitternessBy { get; init; }
 
+    /// <summary>What it looks like; null when the run was not made.</summary>
+    public Appearance? Appearance { get; init; }
+
+    /// <summary>Colour by each published law; the first is the headline's.</summary>
+    public IReadOnlyList<ColourByLaw> ColourBy { get; init; } = [];
+
+    /// <summary>How it compares with the style that was asked for; null when none was.</summary>
+    public StyleFit? StyleFit { get; init; }
+
     /// <summary>The package; null when the run was not made.</summary>
     public PackageOutlook? Package { get; init; }
 
@@ -133,18 +142,25 @@ public sealed record LossRow(string Stage, string Portion, string What, double L
 /// <param name="LitresAt20C">Clear liquid it brings by itself; starch that the mash has yet to dissolve is not in it.</param>
 public sealed record AdditionRow(string Stage, string Portion, string What, double Kilograms, double LitresAt20C);
 
-/// <summary>How much yeast.</summary>
-/// <param name="CellsNeededBillions">By the pitch rate of its style-type.</param>
-/// <param name="CellsBillions">In what the recipe pitches; null when its form does not say.</param>
-/// <param name="OxygenMgPerL">To aim for; null when dry yeast needs none.</param>
-public sealed record PitchAdvice(double CellsNeededBillions, double? CellsBillions, double? OxygenMgPerL);
-
 /// <summary>One hop's bitterness.</summary>
 /// <param name="Hop">Name.</param>
 /// <param name="At">When it went in.</param>
 /// <param name="Model">Which model says so.</param>
 /// <param name="Ibu">In the served beer.</param>
-public sealed record HopBitterness(string Hop, string At, string Model, double Ibu);
+public sealed record HopBitterness(string Hop, string At, string Model, double Ibu)
+{
+    /// <summary>Its place among the recipe's ingredients, from 0.</summary>
+    public required int Line { get; init; }
+
+    /// <summary>The model that is not shown.</summary>
+    public required string OtherModel { get; init; }
+
+    /// <summary>What it says, in the served beer.</summary>
+    public required double OtherIbu { get; init; }
+
+    /// <summary>Alpha acids on brew day, % by mass.</summary>
+    public required double AlphaPercent { get; init; }
+}
 
 /// <summary>The beer in its package.</summary>
 /// <param name="In">Kind of package.</param>

@@ -18,13 +18,17 @@ internal static class Cautions
     private const string Trade = "common practice, no source";
 
     /// <summary>All cautions, in the order of the run.</summary>
-    public static IReadOnlyList<Caution> Of(LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water) =>
-        [.. All(laidOut, record, figures, water).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
+    public static IReadOnlyList<Caution> Of(
+        LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water, PitchAdvice? pitch) =>
+        [.. All(laidOut, record, figures, water, pitch).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
 
-    private static IEnumerable<Caution> All(LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water) =>
+    private static IEnumerable<Caution> All(
+        LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water, PitchAdvice? pitch) =>
     [
         .. HotSide(laidOut, record),
         .. Boil(laidOut, figures),
+        .. BitternessCautions.Of(laidOut, figures),
+        .. YeastCautions.Of(laidOut, figures, pitch),
         .. Foods(laidOut, figures),
         .. ColdSide(laidOut, figures),
         .. Packaging(laidOut, record, figures),
@@ -147,12 +151,7 @@ internal static class Cautions
 
     private static IEnumerable<Caution> Models(LaidOut laidOut, HeadlineFigures figures)
     {
-        if (laidOut.Lines.Any(l => l.Line.Kind == IngredientKind.Hop && l.Line.At.Point is AdditionPoint.Mash or AdditionPoint.KnockOut or AdditionPoint.Stand))
-        {
-            yield return new("bitterness.lowerBound", Severity.Note, "knock-out", "The time-and-gravity table knows only the boil. Hops in the mash or after knock-out add bitterness that is not counted.", "Tinseth 1997: table from 0 to 120 minutes of boil");
-        }
-
-        if (laidOut.Lines.Any(l => (l.Food is not null && l.Line.Kind == IngredientKind.Food) || (l.Sugar is not null && (l.Sugar.Colour is null || l.Line.At.Point >= AdditionPoint.KnockOut))))
+        if (BeerColourTold.IsLowerBound(laidOut))
         {
             yield return new("colour.lowerBound", Severity.Note, "knock-out", "A food of unknown colour is counted as colourless: the beer is at least this dark.", "no published colour for these foods");
         }

@@ -43,19 +43,11 @@ public static class ForecastJson
         pen.List("stages", forecast.Stages, s => WriteStage(pen, s));
         pen.List("losses", forecast.Losses, l => WriteLoss(pen, l));
         pen.List("additions", forecast.Additions, a => WriteAddition(pen, a));
-        pen.Block("pitch", forecast.Pitch, p =>
-        {
-            pen.Number("cellsNeededBillions", p.CellsNeededBillions, 0);
-            pen.Number("cellsBillions", p.CellsBillions, 0);
-            pen.Number("oxygenMgPerL", p.OxygenMgPerL, 1);
-        });
-        pen.List("bitternessBy", forecast.BitternessBy, b =>
-        {
-            pen.Text("hop", b.Hop);
-            pen.Text("at", b.At);
-            pen.Text("model", b.Model);
-            pen.Number("ibu", b.Ibu, 2);
-        });
+        pen.Block("pitch", forecast.Pitch, p => PitchJson.Write(pen, p));
+        pen.List("bitternessBy", forecast.BitternessBy, b => BeerJson.WriteHop(pen, b));
+        pen.List("colourBy", forecast.ColourBy, c => BeerJson.WriteColour(pen, c));
+        pen.Block("appearance", forecast.Appearance, a => BeerJson.WriteAppearance(pen, a));
+        pen.Block("styleFit", forecast.StyleFit, f => BeerJson.WriteStyle(pen, f));
         pen.Block("package", forecast.Package, p =>
         {
             pen.Text("in", p.In);

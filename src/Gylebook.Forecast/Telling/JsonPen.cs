@@ -74,6 +74,9 @@ public sealed class JsonPen(Utf8JsonWriter writer)
     /// <summary>A text, or null.</summary>
     public void Text(string name, string? text) => writer.WriteString(name, text);
 
+    /// <summary>True or false.</summary>
+    public void Flag(string name, bool value) => writer.WriteBoolean(name, value);
+
     /// <summary>A number rounded to that many decimals, or null.</summary>
     public void Number(string name, double? value, int decimals)
     {

@@ -34,15 +34,14 @@ public static class LineParts
 
         RunRecord record = new();
         HeadlineFigures whole = Read(plan, plan.Medians, record);
-        double bitterness = record.Bitterness.Values.Sum();
-        ILookup<int, double> byLine = record.Bitterness.ToLookup(b => laidOut.AdditionLines[b.Key].Number, b => b.Value);
+        ILookup<int, double> bitterness = BitternessRows.Of(laidOut, record, whole).Where(h => h.Ibu > 0).ToLookup(h => h.Line, h => h.Ibu);
         return
         [
             .. laidOut.Lines.Select(line => new LinePart(line.Number)
             {
                 GristPercent = IsGrist(line) && plan.Mash.GristKilograms > 0 ? 100 * line.Kilograms / plan.Mash.GristKilograms : null,
                 GravityPoints = BringsGravity(line) ? Points(laidOut, plan, line, whole) : null,
-                Ibu = byLine.Contains(line.Number) && bitterness > 0 ? whole[Figure.Bitterness] * byLine[line.Number].Sum() / bitterness : null,
+                Ibu = bitterness.Contains(line.Number) ? bitterness[line.Number].Sum() : null,
                 GramsPerLitre = line.Line.At.Point == AdditionPoint.Package ? line.Kilograms * 1000 / whole[Figure.PackagedLitres] : null,
             }),
         ];
@@ -59,7 +58,7 @@ public static class LineParts
     private static double? Points(LaidOut laidOut, RunPlan plan, LaidLine line, HeadlineFigures whole)
     {
         Stages.Addition[] without = [.. plan.Additions.Select((a, i) => laidOut.AdditionLines[i].Number == line.Number ? a with { Makeup = default, Bends = [] } : a)];
-        HeadlineFigures less = Read(With(plan, without), plan.Medians, new RunRecord());
+        HeadlineFigures less = Read(plan with { Additions = without }, plan.Medians, new RunRecord());
         double points = 1000 * (whole[Figure.OriginalGravity] - less[Figure.OriginalGravity]);
         return double.IsFinite(points) ? points : null;
     }
@@ -71,24 +70,4 @@ public static class LineParts
         Run.Through(plan, medians, figures, ref log);
         return new HeadlineFigures(plan.Packaged, figures);
     }
-
-    private static RunPlan With(RunPlan plan, Stages.Addition[] additions) => new()
-    {
-        Steps = plan.Steps,
-        PortionCount = plan.PortionCount,
-        Packaged = plan.Packaged,
-        Parameters = plan.Parameters,
-        Medians = plan.Medians,
-        Reactions = plan.Reactions,
-        Liquors = plan.Liquors,
-        Minerals = plan.Minerals,
-        Additions = additions,
-        Mash = plan.Mash,
-        Rinse = plan.Rinse,
-        BoilMinutes = plan.BoilMinutes,
-        BoiledHops = plan.BoiledHops,
-        SplitShares = plan.SplitShares,
-        Ferments = plan.Ferments,
-        Packages = plan.Packages,
-    };
 }

@@ -3,11 +3,8 @@ using Gylebook.Forecast.Running;
 using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
-using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Liquors;
-using Gylebook.Science.Fermenting;
-using Gylebook.Science.Liquids;
 
 namespace Gylebook.Forecast.Telling;
 
@@ -20,7 +17,9 @@ public static class Teller
     /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
     /// <param name="seed">Seed of the draws, a readable word.</param>
     /// <param name="water">The water it is brewed with; null to count liquor as pure.</param>
-    public static BrewForecast Forecast(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed, WaterPlan? water = null)
+    /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
+    public static BrewForecast Forecast(
+        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed, WaterPlan? water = null, ForecastRequest? asked = null)
     {
         LaidOut laidOut = LayOut.Of(recipe, kit, foods);
         WaterOutcome? treated = null;
@@ -31,15 +30,18 @@ public static class Teller
             laidOut = LayOut.Of(salted, kit, foods, WaterTreatment.MineralsOf(treated));
         }
 
-        return Forecast(laidOut, seed, treated);
+        return Forecast(laidOut, seed, treated, asked);
     }
 
     /// <summary>The forecast of a recipe that is laid out already.</summary>
     /// <param name="laidOut">The recipe on its kit.</param>
     /// <param name="seed">Seed of the draws, a readable word.</param>
     /// <param name="treated">The liquor it was laid out with; null when liquor counts as pure.</param>
-    public static BrewForecast Forecast(LaidOut laidOut, string seed, WaterOutcome? treated = null)
+    /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
+    public static BrewForecast Forecast(LaidOut laidOut, string seed, WaterOutcome? treated = null, ForecastRequest? asked = null)
     {
+        ForecastRequest request = asked ?? ForecastRequest.Usual;
+        laidOut = laidOut with { Plan = laidOut.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
         if (laidOut.Plan is null)
         {
             return Unrun(laidOut, seed);
@@ -54,11 +56,13 @@ public static class Teller
             return Unrun(laidOut with { Findings = [.. laidOut.Findings, NotSound(broken)] }, seed);
         }
 
-        return Told(laidOut, record, new HeadlineFigures(laidOut.Plan.Packaged, figures), seed, treated);
+        return Told(laidOut, record, new HeadlineFigures(laidOut.Plan.Packaged, figures), seed, treated, request);
     }
 
-    private static BrewForecast Told(LaidOut laidOut, RunRecord record, HeadlineFigures figures, string seed, WaterOutcome? water)
+    private static BrewForecast Told(
+        LaidOut laidOut, RunRecord record, HeadlineFigures figures, string seed, WaterOutcome? water, ForecastRequest asked)
     {
+        PitchAdvice? pitch = PitchTold.Of(laidOut, figures, asked);
         MashHeat heat = new(laidOut);
         IReadOnlyList<StageRow> stages = StageRows.Of(laidOut, record);
         return new BrewForecast
@@ -70,15 +74,18 @@ public static class Teller
             Stages = stages,
             Losses = StageRows.LossesOf(laidOut, record),
             Additions = AdditionRows.Of(laidOut, record),
-            Pitch = PitchOf(laidOut, figures),
-            BitternessBy = BitternessOf(laidOut, record, figures),
+            Pitch = pitch,
+            BitternessBy = BitternessRows.Of(laidOut, record, figures),
+            Appearance = BeerColourTold.AppearanceOf(laidOut, figures, asked),
+            ColourBy = BeerColourTold.ByLaw(laidOut, figures),
+            StyleFit = asked.Style is { } style ? StyleFit.Of(style, figures) : null,
             Package = PackageOf(laidOut, figures),
             Ions = water is null ? null : IonTable.Of(record),
             Water = water,
             MashSchedule = heat.Schedule(record.At(Stage.CopperUp)),
             Chilling = heat.Chill(record.At(Stage.Chill)),
             Allergens = AllergenNotice.Of(laidOut.Lines),
-            Cautions = Cautions.Of(laidOut, record, figures, water),
+            Cautions = Cautions.Of(laidOut, record, figures, water, pitch),
             Findings = [.. laidOut.Findings, .. (water?.Findings ?? []).Select(f => f with { Where = $"water.{f.Where}" }), .. VesselCheck.Findings(laidOut, figures, stages)],
             Balance = Ledger.Of(record),
         };
@@ -101,32 +108,6 @@ public static class Teller
     private static Finding NotSound(Reached broken) => new(
         "run.notSound", Severity.Error, Words.Of(broken.Stage),
         $"more leaves here than there is: look at evaporation, boil time and volumes");
-
-    private static PitchAdvice? PitchOf(LaidOut laidOut, HeadlineFigures figures)
-    {
-        List<LaidLine> yeasts = [.. laidOut.Lines.Where(l => l.Yeast is not null && l.Line.At.Point == AdditionPoint.Pitch)];
-        if (yeasts.Count == 0)
-        {
-            return null;
-        }
-
-        double plato = SucroseSolution.PlatoAt(figures[Figure.CastGravity]);
-        double needed = PitchRate.BillionCells(yeasts.Max(y => y.Yeast!.PitchRate), figures[Figure.CastLitres], plato);
-        bool allDry = yeasts.All(y => y.Line.Form == IngredientForm.Dry);
-        double dryCells = StartingValues.Of("yeast.dryCellsPerGram").Value / 1e9;
-        double? cells = allDry ? yeasts.Sum(y => y.Kilograms * 1000 * dryCells) : null;
-        return new PitchAdvice(needed, cells, allDry ? null : 8);
-    }
-
-    private static List<HopBitterness> BitternessOf(LaidOut laidOut, RunRecord record, HeadlineFigures figures)
-    {
-        double all = record.Bitterness.Values.Sum();
-        return [.. record.Bitterness.Select(hop => new HopBitterness(
-            laidOut.AdditionLines[hop.Key].Name,
-            Words.Of(laidOut.AdditionLines[hop.Key].Line.At),
-            "timeGravity",
-            all > 0 ? figures[Figure.Bitterness] * hop.Value / all : 0))];
-    }
 
     private static PackageOutlook PackageOf(LaidOut laidOut, HeadlineFigures figures)
     {

@@ -27,6 +27,9 @@ public static class Words
         _ => "package",
     };
 
+    /// <summary>A model's name in files: <c>timeGravity</c>.</summary>
+    public static string Of(BitternessModel model) => Camel(model.ToString());
+
     /// <summary>How serious, in files and to people.</summary>
     public static string Of(Severity severity) => Camel(severity.ToString());
 

@@ -21,6 +21,14 @@ internal static class AdditionCheck
                     "hop.alpha", $"ingredients[{i}].alpha", $"{alpha}; must be at most {MostAlphaPercent} %: no hop cone or pellet has more alpha acids",
                     alpha.Text, $"{MostAlphaPercent} %");
             }
+            else if (line.Alpha is { Value.Percent: 0 } none)
+            {
+                findings.Error(
+                    "hop.alpha", $"ingredients[{i}].alpha", $"{none}; must be above 0 %: leave the key out for the cultivar's usual value",
+                    none.Text, "above 0 %");
+            }
+
+            AgeCheck.Check(line, $"ingredients[{i}]", findings);
         }
     }
 

@@ -28,8 +28,14 @@ public sealed record DraftLine(int Number, IngredientKind? Kind, string Of)
     /// <summary>A hop's alpha acids.</summary>
     public string? Alpha { get; init; }
 
-    /// <summary>Whole, pellet, dry or liquid.</summary>
+    /// <summary>Whole, pellet, dry, liquid or slurry.</summary>
     public string? Form { get; init; }
+
+    /// <summary>Time since a hop's assay, or since yeast was packed.</summary>
+    public string? Age { get; init; }
+
+    /// <summary>Cells that yeast held when fresh.</summary>
+    public string? Cells { get; init; }
 
     /// <summary>A malt's own colour.</summary>
     public string? Colour { get; init; }
@@ -53,6 +59,8 @@ public sealed record DraftLine(int Number, IngredientKind? Kind, string Of)
             Portion = Text("portion"),
             Alpha = Text("alpha"),
             Form = Text("form"),
+            Age = Text("age"),
+            Cells = Text("cells"),
             Colour = Text("colour"),
         };
     }

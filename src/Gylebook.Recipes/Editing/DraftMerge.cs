@@ -38,7 +38,8 @@ public sealed class DraftMerge
         foreach (DraftChange change in DraftComparison.Between(basis, yours).Select(c => AsWide(c, they, basis, yours)).Where(c => !they.Any(c.IsSameAs)))
         {
             DraftChange? against = they.FirstOrDefault(change.Touches);
-            if (choices.Any(c => c.Yours.IsSameAs(change)))
+            // Two lines alike are two lines: only a list that was widened twice is one change.
+            if (!change.IsNewLine && choices.Any(c => c.Yours.IsSameAs(change)))
             {
                 continue;
             }

@@ -11,8 +11,8 @@ internal static class FieldPath
     [
         "format", "name", "notes",
         "malt", "extract", "sugar", "food", "hop", "spice", "yeast", "fining", "salt", "acid", "water",
-        "as", "colour", "alpha", "form", "amount", "at", "portion",
-        "method", "rests", "volume", "in", "carbonation", "temperature", "time", "share", "from", "sparge", "strike", "topUp",
+        "as", "colour", "alpha", "form", "age", "storage", "cells", "amount", "at", "portion",
+        "method", "rests", "volume", "in", "carbonation", "temperature", "pack", "lost", "time", "share", "from", "sparge", "strike", "topUp",
         "package", "mash", "liquor", "boil", "stand", "ferment", "portions", "ingredients",
     ];
 

@@ -1,3 +1,4 @@
+using Gylebook.Science.Boiling;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Ingredients;
@@ -31,7 +32,27 @@ public sealed record IngredientLine
 
     /// <summary>A malt's own colour; null for the table's.</summary>
     public Entered<MaltColour>? Colour { get; init; }
+
+    /// <summary>Time since a hop's assay, or since yeast was packed or harvested; null for fresh.</summary>
+    public Entered<Duration>? Age { get; init; }
+
+    /// <summary>How a hop was kept since its assay; null when unsaid.</summary>
+    public HopStorage? Storage { get; init; }
+
+    /// <summary>Cells that yeast held when fresh; null when its form must tell.</summary>
+    public CellCount? Cells { get; init; }
 }
+
+/// <summary>How hops were kept.</summary>
+/// <param name="Temperature">How cold.</param>
+/// <param name="Pack">What kept the air out.</param>
+/// <param name="Lost">Share of its alpha acid this cultivar loses in six months at 20 °C in the open; null when unknown.</param>
+public sealed record HopStorage(Entered<Temperature> Temperature, HopPack Pack, Entered<Fraction>? Lost);
+
+/// <summary>A number of cells, and the text it was typed as: "100 billion".</summary>
+/// <param name="Billions">10⁹ cells.</param>
+/// <param name="Text">As typed.</param>
+public readonly record struct CellCount(double Billions, string Text);
 
 /// <summary>What sort of thing goes in.</summary>
 public enum IngredientKind
@@ -84,6 +105,9 @@ public enum IngredientForm
 
     /// <summary>Liquid yeast.</summary>
     Liquid,
+
+    /// <summary>Settled yeast harvested from an earlier beer.</summary>
+    Slurry,
 }
 
 /// <summary>A mass or a volume, as the brewer measured it.</summary>

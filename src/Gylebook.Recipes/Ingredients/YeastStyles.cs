@@ -22,6 +22,25 @@ public sealed record YeastStyle(
 
     /// <summary>High end of its usual apparent attenuation; null when unknown.</summary>
     public Fraction? AttenuationHigh { get; init; }
+
+    /// <summary>How readily it settles.</summary>
+    public required Flocculation Flocculation { get; init; }
+
+    /// <summary>Alcohol, % by volume, at which it usually begins to tire and at which it stops.</summary>
+    public required UsualRange AlcoholTolerance { get; init; }
+}
+
+/// <summary>How readily yeast settles.</summary>
+public enum Flocculation
+{
+    /// <summary>It stays in the beer for long.</summary>
+    Low,
+
+    /// <summary>Between the two.</summary>
+    Medium,
+
+    /// <summary>It drops early and fast.</summary>
+    High,
 }
 
 /// <summary>Yeast by style-type: <c>data/yeasts.csv</c>.</summary>
@@ -49,6 +68,14 @@ public static class YeastStyles
     {
         AttenuationLow = Percent(row.NumberOrNull("attenuationLow")),
         AttenuationHigh = Percent(row.NumberOrNull("attenuationHigh")),
+        Flocculation = row.Text("flocculation") switch
+        {
+            "low" => Flocculation.Low,
+            "medium" => Flocculation.Medium,
+            "high" => Flocculation.High,
+            var other => throw row.Wrong("flocculation", $"is not low, medium or high: {other}"),
+        },
+        AlcoholTolerance = new UsualRange(row.Number("toleranceLow"), row.Number("toleranceHigh")),
     };
 
     private static Fraction? Percent(double? percent) => percent is { } known ? Fraction.FromPercent(known) : null;

@@ -1,5 +1,6 @@
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange.Json;
+using Gylebook.Science.Boiling;
 
 namespace Gylebook.Recipes.Interchange;
 
@@ -33,7 +34,10 @@ internal static class FileWords
         (IngredientForm.Whole, "whole"), (IngredientForm.Pellet, "pellet"));
 
     internal static readonly WordTable<IngredientForm> YeastForms = new(
-        (IngredientForm.Dry, "dry"), (IngredientForm.Liquid, "liquid"));
+        (IngredientForm.Dry, "dry"), (IngredientForm.Liquid, "liquid"), (IngredientForm.Slurry, "slurry"));
+
+    internal static readonly WordTable<HopPack> HopPacks = new(
+        (HopPack.Open, "open"), (HopPack.SomeAir, "some air"), (HopPack.Airless, "airless"));
 
     /// <summary>How the form of that kind is written; null for kinds that come in one form only.</summary>
     internal static WordTable<IngredientForm>? FormsOf(IngredientKind kind) => kind switch

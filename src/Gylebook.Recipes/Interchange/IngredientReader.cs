@@ -22,6 +22,9 @@ internal static class IngredientReader
             Alpha = Only(line, "alpha", kind, IsHop, "hops")?.Quantity<Fraction>(),
             Form = Form(line, kind),
             Colour = Only(line, "colour", kind, HasColour, "malts, extracts and sugars")?.Quantity<MaltColour>(),
+            Age = Only(line, "age", kind, Ages, "hops and yeast")?.Quantity<Duration>(),
+            Storage = Only(line, "storage", kind, IsHop, "hops") is null ? null : line.OptionalObject("storage", Storage),
+            Cells = Only(line, "cells", kind, IsYeast, "yeast") is { } cells ? CellCountText.Read(cells) : null,
             Amount = Amount(line, kind),
             At = At(line, kind),
             Portion = line.OptionalName("portion"),
@@ -30,9 +33,19 @@ internal static class IngredientReader
 
     /// <summary>Whether a thing of that kind may be measured in a jug. The rest is weighed.</summary>
     internal static bool MayBeMeasuredInAJug(IngredientKind kind) => kind is
-        IngredientKind.Water or IngredientKind.Acid or IngredientKind.Food or IngredientKind.Sugar or IngredientKind.Extract;
+        IngredientKind.Water or IngredientKind.Acid or IngredientKind.Food or IngredientKind.Sugar or IngredientKind.Extract
+        or IngredientKind.Yeast;
 
     private static bool IsHop(IngredientKind kind) => kind is IngredientKind.Hop;
+
+    private static bool IsYeast(IngredientKind kind) => kind is IngredientKind.Yeast;
+
+    private static bool Ages(IngredientKind kind) => kind is IngredientKind.Hop or IngredientKind.Yeast;
+
+    private static HopStorage Storage(ObjectReader at) => new(
+        at.Quantity<Temperature>("temperature"),
+        at.Word("pack", FileWords.HopPacks),
+        at.OptionalQuantity<Fraction>("lost"));
 
     private static bool HasColour(IngredientKind kind) =>
         kind is IngredientKind.Malt or IngredientKind.Extract or IngredientKind.Sugar;

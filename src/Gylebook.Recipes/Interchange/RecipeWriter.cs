@@ -66,12 +66,21 @@ internal static class RecipeWriter
         .Put("from", "cast")
         .Done;
 
+    private static JsonObject Storage(HopStorage storage) => new ObjectWriter()
+        .Put("temperature", storage.Temperature)
+        .Put("pack", FileWords.HopPacks.Word(storage.Pack))
+        .Put("lost", storage.Lost)
+        .Done;
+
     private static JsonObject Line(IngredientLine line) => new ObjectWriter()
         .Put(FileWords.Kinds.Word(line.Kind), line.Of)
         .Put("as", line.As)
         .Put("colour", line.Colour)
         .Put("alpha", line.Alpha)
         .Put("form", line.Form is { } form ? FileWords.FormsOf(line.Kind)!.Word(form) : null)
+        .Put("age", line.Age)
+        .Put("storage", line.Storage is { } storage ? Storage(storage) : null)
+        .Put("cells", line.Cells?.Text)
         .Put("amount", line.Amount.Text)
         .Put("at", line.Kind == IngredientKind.Malt && line.At.Point == AdditionPoint.Mash ? null : AdditionTimeText.Write(line.At))
         .Put("portion", line.Portion)

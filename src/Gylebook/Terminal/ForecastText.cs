@@ -111,10 +111,7 @@ internal static class ForecastText
             console.MarkupLineInterpolated($"Pitch: {Number(pitch.CellsNeededBillions, "0")} billion cells wanted{has}");
         }
 
-        foreach (HopBitterness hop in forecast.BitternessBy)
-        {
-            console.MarkupLineInterpolated($"{hop.Hop}, {hop.At}: {Number(hop.Ibu, "0.0")} IBU by time and gravity");
-        }
+        BeerText.Write(console, forecast);
     }
 
     /// <summary>A titled list, wrapped to the terminal; nothing for no lines.</summary>

@@ -8,7 +8,7 @@ using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook forecast RECIPE [--kit FILE] [--water FILE] [--svg FILE] [--json]</summary>
+/// <summary>gylebook forecast RECIPE [--kit FILE] [--water FILE] [--bitterness MODEL] [--style NAME] [--glass LENGTH] [--svg FILE] [--json]</summary>
 internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
 {
     /// <summary>What it takes.</summary>
@@ -34,6 +34,21 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         [Description("A word the forecast carries; the recipe file's name when unsaid. One run at the medians needs no other seed.")]
         public string? Seed { get; init; }
 
+        /// <summary>The model of bitterness.</summary>
+        [CommandOption("--bitterness <MODEL>")]
+        [Description("timeGravity (the table of 1997, when unsaid) or isomerisation (kinetics); the other is told beside it.")]
+        public string? Bitterness { get; init; }
+
+        /// <summary>A style to compare with.</summary>
+        [CommandOption("--style <NAME>")]
+        [Description("A published style to compare the numbers with: \"Best Bitter\".")]
+        public string? Style { get; init; }
+
+        /// <summary>The glass.</summary>
+        [CommandOption("--glass <LENGTH>")]
+        [Description("How much beer the light goes through, for its look; \"5 cm\" when unsaid.")]
+        public string? Glass { get; init; }
+
         /// <summary>Where to draw the run.</summary>
         [CommandOption("--svg <FILE>")]
         [Description("Also draw the run into this SVG file.")]
@@ -50,12 +65,21 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
             : Water == CommandLine.MissingValue ? ValidationResult.Error("Option '--water' needs a file after it.")
             : Svg == CommandLine.MissingValue ? ValidationResult.Error("Option '--svg' needs a file after it.")
             : Seed == CommandLine.MissingValue ? ValidationResult.Error("Option '--seed' needs a word after it.")
+            : Bitterness == CommandLine.MissingValue ? ValidationResult.Error("Option '--bitterness' needs a model after it.")
+            : Style == CommandLine.MissingValue ? ValidationResult.Error("Option '--style' needs a name after it.")
+            : Glass == CommandLine.MissingValue ? ValidationResult.Error("Option '--glass' needs a length after it.")
             : ValidationResult.Success();
     }
 
     /// <inheritdoc/>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
+        if (!AskedFor.TryRead(settings.Bitterness, settings.Style, settings.Glass, null, out ForecastRequest asked, out string problem))
+        {
+            Console.Error.WriteLine(CommandLine.OneLine(problem));
+            return 1;
+        }
+
         OpenedFiles files = OpenedFiles.Open(settings.Recipe, settings.Kit);
         WaterPlan? water = settings.Water is null ? null : files.Water(settings.Water);
         if (files.Recipe is null || files.Kit is null || (water is null && settings.Water is not null))
@@ -64,7 +88,7 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         }
 
         string seed = settings.Seed ?? Path.GetFileNameWithoutExtension(settings.Recipe);
-        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, seed, water);
+        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, seed, water, asked);
         BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
         if (forecast.Stages.Count == 0 && !settings.Json)
         {

@@ -10,6 +10,14 @@ public sealed class RecipeCheckTests
     private static readonly string NoBoil = Samples.Text("samples", "recipes", "edges", "no-boil.json");
 
     [Fact]
+    public void The_age_of_dry_yeast_is_passed_over_and_says_so() => Assert.Equal(
+        "yeast.dryAge", Assert.Single(Check(Bitter.Replace("\"form\": \"dry\"", "\"form\": \"dry\", \"age\": \"300 d\"", StringComparison.Ordinal))).Code);
+
+    [Fact]
+    public void Hops_kept_nobody_knows_how_are_taken_as_kept_badly() => Assert.Equal(
+        "hop.storageUnsaid", Assert.Single(Check(Bitter.Replace("\"whole\", \"amount\": \"45 g\"", "\"whole\", \"age\": \"90 d\", \"amount\": \"45 g\"", StringComparison.Ordinal))).Code);
+
+    [Fact]
     public void A_sound_recipe_has_no_findings() => Assert.Empty(Check(Bitter));
 
     [Theory]
@@ -25,6 +33,8 @@ public sealed class RecipeCheckTests
     [InlineData("\"boil 60 min\"", "\"boil 61 min\"", "at.beforeBoil", "ingredients[2].at", "boil 61 min", "60 min")]
     [InlineData("\"boil 60 min\"", "\"stand 5 min\"", "at.noStand", "ingredients[2].at", "stand 5 min", "a stand")]
     [InlineData("\"boil 60 min\"", "\"ferment day 11\"", "at.afterFerment", "ingredients[2].at", "ferment day 11", "day 10")]
+    [InlineData("\"whole\", \"amount\": \"45 g\"", "\"whole\", \"age\": \"10000 d\", \"amount\": \"45 g\"", "hop.age", "ingredients[2].age", "10000 d", "3650 d")]
+    [InlineData("\"form\": \"dry\"", "\"form\": \"slurry\", \"age\": \"200 d\"", "yeast.age", "ingredients[5].age", "200 d", "142 d")]
     [InlineData("{ \"yeast\": \"English ale\", \"form\": \"dry\"", "{ \"food\": \"honey\"", "yeast.none", "ingredients", "none", "a yeast")]
     public void What_cannot_be_meant_names_field_value_and_limit(string was, string wrong, string code, string where, string value, string limit)
     {

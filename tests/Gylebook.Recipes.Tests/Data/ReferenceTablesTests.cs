@@ -27,7 +27,7 @@ public class ReferenceTablesTests
     public void All_tables_travel_in_the_assembly() => Assert.Equal(
         [
             "food-families.csv", "foods-stimulants.csv", "foods.csv", "hops.csv", "ingredient-words.csv", "malt-titration.csv",
-            "malts.csv", "starting-values.csv", "sugars.csv", "water-balances.csv", "yeasts.csv",
+            "malts.csv", "starting-values.csv", "style-statistics.csv", "sugars.csv", "water-balances.csv", "yeasts.csv",
         ],
         Files.Select(row => row.Data).Order(StringComparer.Ordinal));
 
@@ -88,6 +88,7 @@ public class ReferenceTablesTests
         Assert.All(Sugars.All, row => Assert.Same(row, Sugars.Find(row.Name).Match));
         Assert.All(HopCultivars.All, row => Assert.Same(row, HopCultivars.Find(row.Name).Match));
         Assert.All(YeastStyles.All, row => Assert.Same(row, YeastStyles.Find(row.Name).Match));
+        Assert.All(StyleTable.All, row => Assert.Same(row, StyleTable.Find(row.Name).Match));
         Assert.All(FoodTable.All, row => Assert.Same(row, FoodTable.Find(row.Name).Match));
         Assert.All(FoodFamilies.All, row => Assert.Same(row, FoodFamilies.Find(row.Name).Match));
     }

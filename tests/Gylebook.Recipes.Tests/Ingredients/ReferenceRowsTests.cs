@@ -73,6 +73,39 @@ public class ReferenceRowsTests
         Assert.All(HopCultivars.All, hop => Assert.InRange(hop.Alpha.Percent, 2, 23));
     }
 
+    [Fact]
+    public void Hop_ranges_hold_their_middles_and_what_can_grow()
+    {
+        Assert.All(HopCultivars.All, hop => Assert.InRange(hop.Alpha.Percent, hop.AlphaRange.Low, hop.AlphaRange.High));
+        // No cone holds more than a quarter of its mass in either acid, or more than 5 mL of oil in 100 g.
+        Assert.All(HopCultivars.All, hop => Assert.True(hop.BetaRange.Low > 0 && hop.BetaRange.Low < hop.BetaRange.High && hop.BetaRange.High < 15));
+        Assert.All(HopCultivars.All, hop => Assert.True(hop.OilRange.Low > 0 && hop.OilRange.Low < hop.OilRange.High && hop.OilRange.High <= 5));
+    }
+
+    // BJCP Beer Style Guidelines 2021 as a competition reprints them (read): American Wheat Beer; Brewers Association 2021 as a page
+    // reprints it (read): Session IPA.
+    [Theory]
+    [InlineData("American Wheat Beer", 1.040, 1.055, 1.008, 1.013, 15, 30, 3, 6, 4.0, 5.5)]
+    [InlineData("Session IPA", 1.038, 1.052, 1.008, 1.014, 30, 55, 3, 12, 3.7, 5.0)]
+    public void Style_numbers_are_the_printed_ones(
+        string name, double ogLow, double ogHigh, double fgLow, double fgHigh, double ibuLow, double ibuHigh, double srmLow, double srmHigh, double abvLow, double abvHigh)
+    {
+        var style = StyleTable.Find(name).Match!;
+        Assert.Equal("seen", style.Provenance.Status);
+        Assert.Equal(new UsualRange(ogLow, ogHigh), style.OriginalGravity);
+        Assert.Equal(new UsualRange(fgLow, fgHigh), style.FinalGravity);
+        Assert.Equal(new UsualRange(ibuLow, ibuHigh), style.Bitterness);
+        Assert.Equal(new UsualRange(srmLow, srmHigh), style.Colour);
+        Assert.Equal(new UsualRange(abvLow, abvHigh), style.Alcohol);
+    }
+
+    [Fact]
+    public void Every_style_names_its_edition_and_a_year()
+    {
+        Assert.True(StyleTable.All.Count >= 30);
+        Assert.All(StyleTable.All, style => Assert.Matches("20[0-9][0-9]$", style.Edition));
+    }
+
     // All-malt wort mashed at 65 °C: 66.9 + 13.8 × share of maltotriose, % apparent; shares are rounded to 0.05, so 0.35 %, and a
     // strain type's usual range is that wide and more.
     [Theory]

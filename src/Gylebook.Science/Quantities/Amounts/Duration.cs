@@ -2,14 +2,14 @@ namespace Gylebook.Science.Quantities;
 
 /// <summary>How long something takes.</summary>
 /// <remarks>
-/// Kept in min; from 0 to 1e7. <c>default</c> is no time at all.
+/// Kept in min; from 0 to 1e8. <c>default</c> is no time at all.
 /// </remarks>
 public readonly record struct Duration : IQuantity<Duration>
 {
     private Duration(double minutes) => Minutes = Limits.Check(minutes);
 
     /// <inheritdoc/>
-    public static QuantityLimits Limits { get; } = new("Duration", "min", 0, 1e7);
+    public static QuantityLimits Limits { get; } = new("Duration", "min", 0, 1e8);
 
     /// <summary>The value in min.</summary>
     public double Minutes { get; }

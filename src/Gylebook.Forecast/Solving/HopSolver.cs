@@ -1,0 +1,178 @@
+using System.Globalization;
+using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Kits;
+using Gylebook.Science.Quantities;
+
+namespace Gylebook.Forecast.Solving;
+
+/// <summary>What a search for an amount of hops came to.</summary>
+/// <param name="Recipe">The recipe with the amount in it; null when there is none that does.</param>
+/// <param name="Grams">The amount, g; null when there is none.</param>
+/// <param name="Ibu">The whole beer's bitterness with it.</param>
+/// <param name="Problem">Why there is none; null when there is one.</param>
+public sealed record HopSolution(Recipe? Recipe, double? Grams, double Ibu, Finding? Problem);
+
+/// <summary>Finds the amount of one hop line: for a bitterness, after a move, after a swap.</summary>
+/// <remarks>
+/// On the whole run, at the medians, with the liquor planned anew each time: more hops hold more wort, and the liquor that makes
+/// up for it thins the bitterness. Regula falsi between bounds; to 0.005 IBU, in 30 runs at most.
+/// </remarks>
+/// <param name="kit">The kit.</param>
+/// <param name="foods">Foods that lie beside the recipe, by id.</param>
+/// <param name="model">By which bitterness.</param>
+public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, BitternessModel model = BitternessModel.TimeGravity)
+{
+    private const int MostRuns = 30;
+    private const double IbuClose = 0.005;
+
+    /// <summary>Where the search begins; only its speed hangs on it.</summary>
+    private const double FirstGramsPerLitre = 1;
+
+    /// <summary>More than this, g per litre packaged, the recipe check refuses.</summary>
+    private const double MostGramsPerLitre = 100;
+
+    /// <summary>The amount of a hop line that brings the whole beer to so much bitterness.</summary>
+    /// <param name="recipe">The recipe; its other hops stay.</param>
+    /// <param name="line">Which ingredient line, from 0; a hop.</param>
+    /// <param name="ibu">Bitterness wished, IBU.</param>
+    public HopSolution AmountFor(Recipe recipe, int line, double ibu)
+    {
+        MustBeHop(recipe, line);
+        if (!(ibu >= 0 && ibu <= Bitterness.Limits.High))
+        {
+            throw new ArgumentOutOfRangeException(nameof(ibu), ibu, $"Expected 0 to {Bitterness.Limits.High} IBU.");
+        }
+
+        if (IbuOf(recipe, line, 0) is not double without)
+        {
+            return new HopSolution(null, null, 0, NoRun(line));
+        }
+
+        if (without > ibu + IbuClose)
+        {
+            return new HopSolution(null, null, without, Problem("hop.tooBitter", line, $"even without this hop the beer has {Ibu(without)}", Ibu(ibu), Ibu(without)));
+        }
+
+        return Search(recipe, line, ibu, without);
+    }
+
+    /// <summary>Regula falsi between what is too little and what is too much; the end that stays twice is weighed half (Illinois).</summary>
+    private HopSolution Search(Recipe recipe, int line, double ibu, double without)
+    {
+        double most = MostGramsPerLitre * recipe.Package.Volume.Value.Litres;
+        (double Grams, double Miss) low = (0, without - ibu);
+        (double Grams, double Miss) high = (most, double.PositiveInfinity);
+        double grams = Math.Min(most, FirstGramsPerLitre * recipe.Package.Volume.Value.Litres);
+        for (int run = 0; run < MostRuns; run++)
+        {
+            double reached = IbuOf(recipe, line, grams) ?? double.PositiveInfinity;
+            if (Math.Abs(reached - ibu) <= IbuClose)
+            {
+                return new HopSolution(With(recipe, line, grams), Rounded(grams), reached, null);
+            }
+
+            if (reached < ibu)
+            {
+                high.Miss = low.Grams > 0 ? high.Miss / 2 : high.Miss;
+                low = (grams, reached - ibu);
+            }
+            else
+            {
+                low.Miss = double.IsFinite(high.Miss) ? low.Miss / 2 : low.Miss;
+                high = (grams, reached - ibu);
+            }
+
+            if (low.Grams >= most)
+            {
+                break;
+            }
+
+            grams = double.IsFinite(high.Miss)
+                ? low.Grams - (low.Miss * (high.Grams - low.Grams) / (high.Miss - low.Miss))
+                : high.Grams < most ? (low.Grams + high.Grams) / 2 : Math.Min(most, 4 * grams);
+        }
+
+        string limit = string.Create(CultureInfo.InvariantCulture, $"{most:0} g");
+        double best = IbuOf(recipe, line, low.Grams) ?? without;
+        return new HopSolution(null, null, best, Problem("hop.noAmount", line, $"no amount up to {limit} gives {Ibu(ibu)}; this hop at this time comes to {Ibu(best)}", Ibu(ibu), limit));
+    }
+
+    /// <summary>Moves a hop line to another time and finds the amount that keeps the beer's bitterness.</summary>
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="line">Which ingredient line, from 0; a hop.</param>
+    /// <param name="to">Where it goes.</param>
+    public HopSolution Move(Recipe recipe, int line, AdditionTime to)
+    {
+        MustBeHop(recipe, line);
+        return Keep(recipe, line, recipe.Ingredients[line] with { At = to });
+    }
+
+    /// <summary>Puts another hop, or another assay of the same, in a line's place and finds the amount that keeps the beer's bitterness.</summary>
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="line">Which ingredient line, from 0; a hop.</param>
+    /// <param name="cultivar">Id or name of the other hop.</param>
+    /// <param name="alpha">Its alpha acids; null for what is usual for it.</param>
+    public HopSolution Swap(Recipe recipe, int line, string cultivar, Entered<Fraction>? alpha)
+    {
+        MustBeHop(recipe, line);
+        return Keep(recipe, line, recipe.Ingredients[line] with { Of = cultivar, Alpha = alpha, Age = null, Storage = null, As = null });
+    }
+
+    private HopSolution Keep(Recipe recipe, int line, IngredientLine other)
+    {
+        double grams = recipe.Ingredients[line].Amount.Mass?.Value.Grams ?? 0;
+        return IbuOf(recipe, line, grams) is double ibu
+            ? AmountFor(recipe with { Ingredients = [.. recipe.Ingredients.Select((l, i) => i == line ? other : l)] }, line, ibu)
+            : new HopSolution(null, null, 0, NoRun(line));
+    }
+
+    /// <summary>Bitterness of the whole beer with so much of the line; null when it cannot be run.</summary>
+    private double? IbuOf(Recipe recipe, int line, double grams)
+    {
+        if (LayOut.Of(With(recipe, line, grams), kit, foods).Plan is not { } plan)
+        {
+            return null;
+        }
+
+        double[] figures = new double[plan.PortionCount * Figures.Count];
+        NoLog log = default;
+        return Run.Through(plan with { Bitterness = model }, plan.Medians, figures, ref log)
+            ? new HeadlineFigures(plan.Packaged, figures)[Figure.Bitterness]
+            : null;
+    }
+
+    private static Recipe With(Recipe recipe, int line, double grams)
+    {
+        double rounded = Rounded(grams);
+        Entered<Mass> amount = new(Mass.FromGrams(rounded), string.Create(CultureInfo.InvariantCulture, $"{rounded:0.####} g"));
+        return recipe with
+        {
+            Ingredients = [.. recipe.Ingredients.Select((l, i) => i == line ? l with { Amount = new Amount(amount, null) } : l)],
+        };
+    }
+
+    private static void MustBeHop(Recipe recipe, int line)
+    {
+        ArgumentNullException.ThrowIfNull(recipe);
+        if (line < 0 || line >= recipe.Ingredients.Count || recipe.Ingredients[line].Kind != IngredientKind.Hop)
+        {
+            throw new ArgumentOutOfRangeException(nameof(line), line, $"Expected the place of a hop among {recipe.Ingredients.Count} lines.");
+        }
+    }
+
+    /// <summary>As it is written, so that text and value are the same.</summary>
+    private static double Rounded(double grams) => Math.Round(grams, 4);
+
+    private static Finding NoRun(int line) =>
+        Problem("hop.noRun", line, "the recipe cannot be run as it is: mend its other findings first", null, null);
+
+    private static string Ibu(double ibu) => string.Create(CultureInfo.InvariantCulture, $"{ibu:0.0} IBU");
+
+    private static Finding Problem(string code, int line, string why, string? value, string? limit) =>
+        new(code, Severity.Error, $"ingredients[{line}].amount", why, value, limit);
+}

@@ -1,0 +1,58 @@
+namespace Gylebook.Science.Boiling;
+
+/// <summary>What some minutes at a temperature do to alpha and iso-alpha acid, as three shares that can be reckoned beforehand.</summary>
+/// <remarks>
+/// <para>Symbols: A' = a·A; I' = c·A + b·I, with a = e^(−k1 t), b = e^(−k2 t), c = k1/(k2−k1)·(a − b). One step after
+/// another is again such a step.</para>
+/// <para>Source: the closed form of <see cref="IsomerisationKinetics"/>, Malowicki and Shellhammer 2005.</para>
+/// <para>Valid for: 90 to 130 °C as measured; cooler is carried on by the same law.</para>
+/// <para>Accuracy: exact at one temperature. Cooling is cut into slices held at their middle temperature, 60 at
+/// most: the yield of 20 minutes under a quick chiller is right to 0.00002.</para>
+/// <para>Notes: first order in both acids, so hops that go in at different times do not disturb each other.</para>
+/// </remarks>
+/// <param name="AlphaLeft">Share of the alpha acid that is still alpha acid.</param>
+/// <param name="IsoFromAlpha">Iso-alpha acid there is of each alpha acid that was there before.</param>
+/// <param name="IsoLeft">Share of the earlier iso-alpha acid that is still there.</param>
+public readonly record struct IsomerisationStep(double AlphaLeft, double IsoFromAlpha, double IsoLeft)
+{
+    private const double SliceMinutes = 0.25;
+    private const int MostSlices = 60;
+    private const double MostMinutes = 500;
+
+    /// <summary>No time at all.</summary>
+    public static IsomerisationStep None { get; } = new(1, 0, 1);
+
+    /// <summary>Minutes at one temperature.</summary>
+    public static IsomerisationStep At(double minutes, double celsius)
+    {
+        Argument.MustNotBeNegative(minutes);
+        return new IsomerisationStep(
+            IsomerisationKinetics.AlphaAcidLeft(minutes, celsius),
+            IsomerisationKinetics.IsoAlphaAcid(minutes, celsius),
+            Math.Exp(-IsomerisationKinetics.LossPerMinute(celsius) * minutes));
+    }
+
+    /// <summary>Minutes along a falling temperature, in isothermal slices.</summary>
+    /// <param name="minutes">How long; from 0 to 500.</param>
+    /// <param name="celsiusAfter">Temperature after so many minutes, °C.</param>
+    public static IsomerisationStep Along(double minutes, Func<double, double> celsiusAfter)
+    {
+        ArgumentNullException.ThrowIfNull(celsiusAfter);
+        Argument.MustBeWithin(minutes, 0, MostMinutes);
+        int slices = Math.Clamp((int)Math.Ceiling(minutes / SliceMinutes), 1, MostSlices);
+        double each = minutes / slices;
+        IsomerisationStep all = None;
+        for (int i = 0; i < slices; i++)
+        {
+            all = all.Then(At(each, celsiusAfter((i + 0.5) * each)));
+        }
+
+        return all;
+    }
+
+    /// <summary>This step, and then another.</summary>
+    public IsomerisationStep Then(in IsomerisationStep next) => new(
+        AlphaLeft * next.AlphaLeft,
+        (AlphaLeft * next.IsoFromAlpha) + (IsoFromAlpha * next.IsoLeft),
+        IsoLeft * next.IsoLeft);
+}

@@ -1,0 +1,104 @@
+using System.ComponentModel;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
+using Gylebook.Terminal;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Gylebook.Verbs;
+
+/// <summary>gylebook pitch RECIPE [--kit FILE] [--starter VOLUME] [--json]</summary>
+internal sealed class PitchVerb : Command<PitchVerb.Settings>
+{
+    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>Cautions that are about yeast.</summary>
+    private static readonly string[] About = ["pitch.", "yeast.", "starter.", "oxygen."];
+
+    /// <summary>What it takes.</summary>
+    internal sealed class Settings : CommandSettings
+    {
+        /// <summary>The recipe.</summary>
+        [CommandArgument(0, "<RECIPE>")]
+        [Description("A recipe file.")]
+        public required string Recipe { get; init; }
+
+        /// <summary>The kit.</summary>
+        [CommandOption("--kit <FILE>")]
+        [Description("A kit file; without one the built-in Lantern Shed kit is used.")]
+        public string? Kit { get; init; }
+
+        /// <summary>The largest starter.</summary>
+        [CommandOption("--starter <VOLUME>")]
+        [Description("The largest starter your vessel takes; \"4 L\" when unsaid.")]
+        public string? Starter { get; init; }
+
+        /// <summary>Whether to write JSON.</summary>
+        [CommandOption("--json")]
+        [Description("Write one JSON object instead of lines.")]
+        public bool Json { get; init; }
+
+        /// <inheritdoc/>
+        public override ValidationResult Validate() =>
+            Kit == CommandLine.MissingValue ? ValidationResult.Error("Option '--kit' needs a file after it.")
+            : Starter == CommandLine.MissingValue ? ValidationResult.Error("Option '--starter' needs a volume after it.")
+            : ValidationResult.Success();
+    }
+
+    /// <inheritdoc/>
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        if (!AskedFor.TryRead(null, null, null, settings.Starter, out ForecastRequest asked, out string problem))
+        {
+            Console.Error.WriteLine(CommandLine.OneLine(problem));
+            return 1;
+        }
+
+        OpenedFiles files = OpenedFiles.Open(settings.Recipe, settings.Kit);
+        if (files.Recipe is null || files.Kit is null)
+        {
+            return FindingLines.Tell(files.Findings, settings.Json);
+        }
+
+        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, "pitch", asked: asked);
+        BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
+        if (settings.Json)
+        {
+            WriteJson(forecast);
+        }
+        else if (!forecast.CanBeBrewed)
+        {
+            return FindingLines.Tell(forecast.Findings, json: false);
+        }
+        else
+        {
+            PitchText.Write(forecast.Pitch, YeastCautions(forecast));
+        }
+
+        return forecast.CanBeBrewed ? 0 : 1;
+    }
+
+    private static IEnumerable<Caution> YeastCautions(BrewForecast forecast) =>
+        forecast.Cautions.Where(c => About.Any(about => c.Code.StartsWith(about, StringComparison.Ordinal)));
+
+    private static void WriteJson(BrewForecast forecast)
+    {
+        using Stream output = Console.OpenStandardOutput();
+        using (Utf8JsonWriter writer = new(output, Options))
+        {
+            JsonPen pen = new(writer);
+            pen.Block(() =>
+            {
+                pen.Text("recipe", forecast.Recipe);
+                pen.Text("kit", forecast.Kit);
+                pen.Block("pitch", forecast.Pitch, p => PitchJson.Write(pen, p));
+                pen.List("cautions", YeastCautions(forecast), c => ForecastJson.WriteCaution(pen, c));
+                pen.List("findings", forecast.Findings, f => ForecastJson.WriteFinding(pen, f));
+            });
+        }
+
+        output.Write("\n"u8);
+    }
+}
