@@ -104,7 +104,7 @@ public sealed class RecipeJourneyTests(ChromiumFixture chromium)
         int lines = await one.Page.Locator("li.line").CountAsync();
         ILocator add = one.Page.GetByRole(AriaRole.Combobox, new PageGetByRoleOptions { Name = "Add to mash" });
         await add.PressSequentiallyAsync("wheat");
-        await Assertions.Expect(one.Page.GetByRole(AriaRole.Option).First).ToContainTextAsync("wheat");
+        await Assertions.Expect(one.Page.Locator("[role=option]").First).ToContainTextAsync("wheat");
         await one.Page.PictureAsync("recipe-search");
         await add.PressAsync("Enter");
         ILocator wheat = one.Page.GetByLabel("Amount of Wheat malt", new PageGetByLabelOptions { Exact = true });
