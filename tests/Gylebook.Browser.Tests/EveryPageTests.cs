@@ -16,6 +16,8 @@ public sealed class EveryPageTests(ChromiumFixture chromium)
     {
         { "today", "/", null },
         { "recipes", "/recipes", null },
+        { "recipe", "/", "Hedgerow Brown" },
+        { "parted-recipe", "/", "Apricot & Cardamom Wheat" },
         { "kits", "/kits", null },
         { "kit", "/kits", "Lantern Shed" },
         { "foods", "/foods", null },

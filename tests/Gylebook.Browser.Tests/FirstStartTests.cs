@@ -50,7 +50,7 @@ public sealed class FirstStartTests(ChromiumFixture chromium)
         await page.Keyboard.PressAsync("Control+A");
         await page.Keyboard.TypeAsync("3,2");
         await page.Keyboard.PressAsync("Tab");
-        await Assertions.Expect(page.GetByText("Saved")).ToBeVisibleAsync(new LocatorAssertionsToBeVisibleOptions { Timeout = 5000 });
+        await Assertions.Expect(page.Locator(".saved")).ToContainTextAsync("Saved");
         await page.ReloadAsync();
         await page.LiveAsync();
         await Assertions.Expect(page.GetByLabel("Boiled off", new PageGetByLabelOptions { Exact = true })).ToHaveValueAsync("3,2 L/h");
@@ -67,9 +67,9 @@ public sealed class FirstStartTests(ChromiumFixture chromium)
         IPage two = await chromium.TabAsync(gylebook.Url);
         await two.OpenAsync(new Uri(one.Url).PathAndQuery);
 
-        ILocator conversion = one.GetByLabel("Conversion", new PageGetByLabelOptions { Exact = true });
+        ILocator conversion = one.GetByRole(AriaRole.Textbox, new PageGetByRoleOptions { Name = "Conversion", Exact = true });
         await conversion.FillAsync("88.50");
-        ILocator theirs = two.GetByLabel("Conversion", new PageGetByLabelOptions { Exact = true });
+        ILocator theirs = two.GetByRole(AriaRole.Textbox, new PageGetByRoleOptions { Name = "Conversion", Exact = true });
         await Assertions.Expect(theirs).ToHaveValueAsync("88.50 %");
         await Assertions.Expect(conversion).ToHaveValueAsync("88.50");
         await Assertions.Expect(conversion).ToBeFocusedAsync();
@@ -78,6 +78,24 @@ public sealed class FirstStartTests(ChromiumFixture chromium)
         await Assertions.Expect(one.GetByText("Cannot be:")).ToBeVisibleAsync();
         Assert.Equal("true", await conversion.GetAttributeAsync("aria-invalid"));
         await Assertions.Expect(theirs).ToHaveValueAsync("88.50 %");
+    }
+
+    [Fact]
+    public async Task A_page_says_that_Gylebook_is_gone_and_comes_back_with_it()
+    {
+        string book = RunningGylebook.NewBook();
+        RunningGylebook first = await RunningGylebook.StartAsync(book);
+        IPage page = await chromium.TabAsync(first.Url);
+        await page.OpenAsync("/kits");
+        await first.StopAsync();
+        await Assertions.Expect(page.Locator("#components-reconnect-modal")).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Lantern Shed" })).ToBeVisibleAsync();
+
+        await using RunningGylebook second = await RunningGylebook.StartAsync(book, first.Url);
+        await Assertions.Expect(page.Locator("#components-reconnect-modal")).ToBeHiddenAsync(new LocatorAssertionsToBeHiddenOptions { Timeout = 60_000 });
+        await page.LiveAsync();
+        await page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Copy Lantern Shed" }).ClickAsync();
+        await Assertions.Expect(page.GetByText("Lantern Shed, copy is made.")).ToBeVisibleAsync();
     }
 
     private static async Task TabToAsync(IPage page, string name)

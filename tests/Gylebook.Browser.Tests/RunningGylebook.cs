@@ -28,10 +28,10 @@ internal sealed class RunningGylebook : IAsyncDisposable
 
     public static string NewBook() => Path.Combine(Directory.CreateTempSubdirectory("gylebook-browser-").FullName, "book.sqlite");
 
-    public static async Task<RunningGylebook> StartAsync(string? book = null)
+    public static async Task<RunningGylebook> StartAsync(string? book = null, string? at = null)
     {
         string file = book ?? NewBook();
-        string url = $"http://127.0.0.1:{FreePort()}";
+        string url = at ?? $"http://127.0.0.1:{FreePort()}";
         ProcessStartInfo start = new(RepositoryFile.PathOf("gylebook"), ["serve", "--book", file, "--urls", url])
         {
             RedirectStandardOutput = true,
@@ -62,13 +62,6 @@ internal sealed class RunningGylebook : IAsyncDisposable
 
         _process.Dispose();
         Directory.Delete(Path.GetDirectoryName(Book)!, recursive: true);
-    }
-
-    /// <summary>Lets go of the program and leaves its book.</summary>
-    public async Task StopAndKeepBookAsync()
-    {
-        await StopAsync();
-        _process.Dispose();
     }
 
     private static int FreePort()

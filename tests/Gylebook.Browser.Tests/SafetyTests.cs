@@ -1,4 +1,5 @@
 using System.Net;
+using Microsoft.Data.Sqlite;
 
 namespace Gylebook.Browser.Tests;
 
@@ -47,5 +48,26 @@ public sealed class SafetyTests(ChromiumFixture chromium)
         request.Headers.Host = "elsewhere.example";
         using HttpResponseMessage answer = await client.SendAsync(request, Cancellation);
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_page_that_fails_says_a_sentence_to_the_reader_and_the_rest_to_the_terminal()
+    {
+        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using (SqliteConnection connection = new($"Data Source={gylebook.Book};Pooling=False"))
+        {
+            await connection.OpenAsync(Cancellation);
+            await using SqliteCommand command = connection.CreateCommand();
+            command.CommandText = "ALTER TABLE kits RENAME TO kits_that_are_gone";
+            await command.ExecuteNonQueryAsync(Cancellation);
+        }
+
+        using HttpClient client = new();
+        using HttpResponseMessage answer = await client.GetAsync(new Uri(gylebook.Url + "/kits"), Cancellation);
+        string page = await answer.Content.ReadAsStringAsync(Cancellation);
+        Assert.Contains("Something went wrong", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("no such table", page, StringComparison.Ordinal);
+        Assert.DoesNotContain(" at Gylebook.", page, StringComparison.Ordinal);
+        Assert.Contains("no such table", (await gylebook.StopAsync()).Errors, StringComparison.Ordinal);
     }
 }

@@ -6,10 +6,9 @@ using Microsoft.JSInterop;
 namespace Gylebook.Web.Layout;
 
 /// <summary>The head with the way to every page, and the page under it.</summary>
-public sealed partial class MainLayout : IAsyncDisposable
+public sealed partial class MainLayout : IDisposable
 {
     private ErrorBoundary? _boundary;
-    private IJSObjectReference? _script;
     private string? _worn;
 
     /// <summary>Where we are.</summary>
@@ -31,21 +30,7 @@ public sealed partial class MainLayout : IAsyncDisposable
     private bool IsWaiting => AssignedRenderMode is not null && !RendererInfo.IsInteractive;
 
     /// <inheritdoc/>
-    public async ValueTask DisposeAsync()
-    {
-        Reader.Changed -= Redraw;
-        try
-        {
-            if (_script is not null)
-            {
-                await _script.DisposeAsync();
-            }
-        }
-        catch (JSDisconnectedException)
-        {
-            // The page is gone, and its script with it.
-        }
-    }
+    public void Dispose() => Reader.Changed -= Redraw;
 
     /// <inheritdoc/>
     protected override void OnInitialized() => Reader.Changed += Redraw;
@@ -63,8 +48,20 @@ public sealed partial class MainLayout : IAsyncDisposable
         else if (_worn != Reader.Theme)
         {
             _worn = Reader.Theme;
-            _script ??= await Script.InvokeAsync<IJSObjectReference>("import", "./Layout/MainLayout.razor.js");
-            await _script.InvokeVoidAsync("wear", _worn);
+            await WearAsync(_worn);
+        }
+    }
+
+    private async Task WearAsync(string theme)
+    {
+        try
+        {
+            await using IJSObjectReference script = await Script.InvokeAsync<IJSObjectReference>("import", "./Layout/MainLayout.razor.js");
+            await script.InvokeVoidAsync("wear", theme);
+        }
+        catch (Exception gone) when (gone is JSDisconnectedException or OperationCanceledException)
+        {
+            // The page is gone; the next one is written in the right theme.
         }
     }
 

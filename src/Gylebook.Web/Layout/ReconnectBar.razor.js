@@ -1,8 +1,22 @@
 // Keeps trying quietly. When the server no longer knows this page, the page is loaded afresh, at the same address:
 // what was committed is in the book.
 const bar = document.getElementById('components-reconnect-modal');
-const pauseMs = 3000;
+const pauseMs = 2000;
 let waiting = 0;
+
+// A server that is just closing forgets its pages too. Reloading then would only show the browser's own error.
+async function afresh() {
+  try {
+    const answer = await fetch(location.href, { method: 'HEAD', cache: 'no-store' });
+    if (answer.status < 500) {
+      location.reload();
+      return;
+    }
+  } catch {
+    // Not back yet.
+  }
+  setTimeout(afresh, pauseMs);
+}
 
 async function again() {
   waiting = 0;
@@ -10,7 +24,7 @@ async function again() {
     if (await Blazor.reconnect() || await Blazor.resumeCircuit()) {
       bar.className = '';
     } else {
-      location.reload();
+      afresh();
     }
   } catch {
     later();
@@ -37,7 +51,7 @@ bar.addEventListener('components-reconnect-state-changed', event => {
       break;
     case 'rejected':
     case 'resume-failed':
-      location.reload();
+      setTimeout(afresh, pauseMs);
       break;
   }
 });
