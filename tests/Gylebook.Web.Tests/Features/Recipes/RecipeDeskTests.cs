@@ -29,6 +29,16 @@ public sealed class RecipeDeskTests : GylebookTestContext
     }
 
     [Fact]
+    public async Task Typed_back_to_what_is_saved_the_numbers_go_back_too()
+    {
+        RecipeDesk desk = await DeskAsync();
+        double before = desk.Outlook!["originalGravity"]!.Likely;
+        desk.Preview(PaleAle, "4.6 kg");
+        desk.Preview(PaleAle, "3.6 kg");
+        Assert.Equal(before, desk.Outlook!["originalGravity"]!.Likely);
+    }
+
+    [Fact]
     public async Task Half_a_text_while_typing_leaves_the_numbers_alone()
     {
         RecipeDesk desk = await DeskAsync();

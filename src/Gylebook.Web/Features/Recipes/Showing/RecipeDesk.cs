@@ -82,7 +82,9 @@ public sealed class RecipeDesk
     /// <summary>Reckons with what is being typed; nothing is saved, and a text that cannot be read yet changes nothing.</summary>
     public void Preview(string path, string text)
     {
-        if (Now.Put(path, text)?.After is { Recipe: not null } typed)
+        // Typed back to what is saved, it is no edit any more, and the numbers go back too.
+        RecipeDraft typed = Now.Put(path, text)?.After ?? Now;
+        if (typed.Recipe is not null)
         {
             Reckon(typed);
             Changed?.Invoke();
