@@ -48,7 +48,7 @@ public sealed class RecipeAccessTests(ChromiumFixture chromium)
         await one.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Keep this version" }).ClickAsync();
         await one.TypeAsync(one.Page.GetByLabel("Amount of Wheat malt", new PageGetByLabelOptions { Exact = true }), "much");
         await one.Page.GetByRole(AriaRole.Combobox, new PageGetByRoleOptions { Name = "Add to boil" }).PressSequentiallyAsync("saaz");
-        await Assertions.Expect(one.Page.GetByRole(AriaRole.Option).First).ToBeVisibleAsync();
+        await Assertions.Expect(one.Page.Locator("[role=option]").First).ToBeVisibleAsync();
         await one.Page.PictureAsync($"recipe-all-open-{scheme}");
         await CleanAsync(one.Page);
         await one.Page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "History" }).ClickAsync();
@@ -71,7 +71,7 @@ public sealed class RecipeAccessTests(ChromiumFixture chromium)
         Assert.True(tooWide <= 0, $"{tooWide} px wider than the phone.");
         string[] small = await one.Page.EvaluateAsync<string[]>(
             """
-            least => [...document.querySelectorAll('button, nav a, a.button, a.strip, select, summary, input:not([type=radio]):not([type=checkbox])')]
+            least => [...document.querySelectorAll('main button, main a.button, main a.strip, main select, main summary, main input:not([type=radio]):not([type=checkbox])')]
               .filter(e => e.getClientRects().length > 0 && (e.getBoundingClientRect().height < least - 0.5 || e.getBoundingClientRect().width < least - 0.5))
               .map(e => e.outerHTML.slice(0, 120) + ' ' + e.getBoundingClientRect().width + ' x ' + e.getBoundingClientRect().height)
             """,

@@ -71,6 +71,14 @@ public sealed partial class DraftField : IDisposable
     [Parameter]
     public Func<string, string>? WholeOf { get; set; }
 
+    /// <summary>Whether its findings stand under it; where there is no room, somebody else shows them.</summary>
+    [Parameter]
+    public bool ShowsFindings { get; set; } = true;
+
+    /// <summary>The id of what shows them instead.</summary>
+    [Parameter]
+    public string? NotesId { get; set; }
+
     /// <summary>The time, for the pause.</summary>
     [Inject]
     public required TimeProvider Clock { get; init; }

@@ -7,6 +7,7 @@ using Gylebook.Recipes.Interchange;
 using Gylebook.Science.Quantities;
 using Gylebook.Web.Features.Recipes.Drafting;
 using Gylebook.Web.Features.Recipes.Showing;
+using Gylebook.Web.Widgets;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
 
@@ -19,9 +20,10 @@ public sealed partial class LineRow
     private static readonly (string, string)[] HopForms = [("", "unsaid"), ("whole", "whole"), ("pellet", "pellet")];
     private static readonly (string, string)[] YeastForms = [("", "unsaid"), ("dry", "dry"), ("liquid", "liquid")];
 
+    private readonly string _notesId = FieldIds.Next();
+
     // Findings of these fields stand under the fields themselves.
-    private static readonly string[] AlwaysShown = ["amount"];
-    private static readonly string[] ShownWhenOpen = ["amount", "at", "alpha", "form", "colour", "portion", "as"];
+    private static readonly string[] ShownWhenOpen = ["at", "alpha", "form", "colour", "portion", "as"];
 
     /// <summary>The recipe.</summary>
     [Parameter]
@@ -41,7 +43,7 @@ public sealed partial class LineRow
     [Parameter]
     public EventCallback<int> Toggled { get; set; }
 
-    private string[] Shown => IsOpen ? ShownWhenOpen : AlwaysShown;
+    private string[] Shown => IsOpen ? ShownWhenOpen : [];
 
     private LinePart? Part => Desk.Outlook?.Parts.GetValueOrDefault(Line.Number);
 

@@ -75,14 +75,16 @@ public sealed class RecipeDesk
     public IReadOnlyList<Finding> OfStage(RecipeStage? stage, params string[] shownFields) =>
         [.. _findings.Where(f => StagePlaces.LineOf(f) is null && StagePlaces.Of(f) == stage && !shownFields.Contains(f.Where))];
 
-    /// <summary>Cautions of a stage.</summary>
+    /// <summary>Cautions of a stage, each said once however many lines it is about.</summary>
     public IReadOnlyList<Caution> CautionsAt(RecipeStage stage) =>
-        Outlook is null ? [] : [.. Outlook.Forecast.Cautions.Where(c => StagePlaces.Of(c) == stage)];
+        Outlook is null ? [] : [.. Outlook.Forecast.Cautions.Where(c => StagePlaces.Of(c) == stage).DistinctBy(c => c.Message)];
 
     /// <summary>Reckons with what is being typed; nothing is saved, and a text that cannot be read yet changes nothing.</summary>
     public void Preview(string path, string text)
     {
-        if (Now.Put(path, text)?.After is { Recipe: not null } typed)
+        // Typed back to what is saved, it is no edit any more, and the numbers go back too.
+        RecipeDraft typed = Now.Put(path, text)?.After ?? Now;
+        if (typed.Recipe is not null)
         {
             Reckon(typed);
             Changed?.Invoke();
