@@ -99,4 +99,8 @@ public sealed record RunLoss(string Name, double Litres, double Kilograms)
 /// <param name="Code">Its stable name.</param>
 /// <param name="IsHazard">A hazard, rather than a limit of a model.</param>
 /// <param name="Message">What to look out for; several messages a line each.</param>
-public sealed record RunCaution(string Code, bool IsHazard, string Message);
+public sealed record RunCaution(string Code, bool IsHazard, string Message)
+{
+    /// <summary>The code in a word or two: what the mark says.</summary>
+    public string Says => CautionWords.Of(Code);
+}

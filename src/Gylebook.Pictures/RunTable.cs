@@ -26,7 +26,7 @@ public sealed record RunTable(string Caption, IReadOnlyList<string> Header, IRea
                     step.TemperatureC is double celsius ? shown.Celsius(celsius) : "",
                     shown.Gravity(step.Gravity),
                     step.Says,
-                    string.Join(", ", step.Cautions.Select(c => c.Code)),
+                    string.Join(", ", step.Cautions.Select(c => c.Says)),
                 ]),
             ]);
     }

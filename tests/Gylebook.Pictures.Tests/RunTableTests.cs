@@ -21,7 +21,7 @@ public sealed class RunTableTests
             Assert.StartsWith(pair.First.Name, row, StringComparison.Ordinal);
             Assert.All(pair.First.Additions, a => Assert.Contains(a.Text(picture.Shown), row, StringComparison.Ordinal));
             Assert.All(pair.First.Losses, l => Assert.Contains(l.Text(picture.Shown), row, StringComparison.Ordinal));
-            Assert.All(pair.First.Cautions, c => Assert.Contains(c.Code, row, StringComparison.Ordinal));
+            Assert.All(pair.First.Cautions, c => Assert.Contains(c.Says, row, StringComparison.Ordinal));
             Assert.Contains(picture.Shown.Litres(pair.First.Litres), row, StringComparison.Ordinal);
         });
     }

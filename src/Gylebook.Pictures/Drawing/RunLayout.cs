@@ -133,8 +133,8 @@ internal sealed class RunLayout(RunPicture picture, RunFrame frame)
         double x = frame.TextStart;
         foreach (RunCaution caution in cautions)
         {
-            string code = TextRoom.Elided(caution.Code, Type.Small, frame.TextRoom - 16);
-            double width = 16 + TextRoom.WidthOf(code, Type.Small);
+            string says = TextRoom.Elided(caution.Says, Type.Small, frame.TextRoom - 16);
+            double width = 16 + TextRoom.WidthOf(says, Type.Small);
             if (x > frame.TextStart && x + width > frame.TextEnd)
             {
                 x = frame.TextStart;
@@ -142,7 +142,7 @@ internal sealed class RunLayout(RunPicture picture, RunFrame frame)
             }
 
             level.Lines.Add(new(
-                caution.IsHazard ? RunLineKind.Hazard : RunLineKind.Limit, ribbon, code, $"{caution.Code}\n{caution.Message}", x, y + 13, 0));
+                caution.IsHazard ? RunLineKind.Hazard : RunLineKind.Limit, ribbon, says, $"{caution.Says}\n{caution.Message}", x, y + 13, 0));
             x += width + 10;
         }
 

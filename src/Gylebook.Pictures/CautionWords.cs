@@ -1,0 +1,50 @@
+namespace Gylebook.Pictures;
+
+/// <summary>Caution codes in a word or two, for marks that have no room for the sentence.</summary>
+internal static class CautionWords
+{
+    /// <summary>Whole codes first, then what stands before their point.</summary>
+    private static readonly Dictionary<string, string> Said = new(StringComparer.Ordinal)
+    {
+        ["scald"] = "scald",
+        ["lift"] = "heavy lift",
+        ["boilover"] = "boil-over",
+        ["foam"] = "foam",
+        ["acid"] = "acid",
+        ["salt"] = "caustic",
+        ["co2"] = "carbon dioxide",
+        ["oxygen"] = "oxygen and fire",
+        ["pressure.glass"] = "pressure in glass",
+        ["pressure"] = "pressure",
+        ["starch"] = "starch left over",
+        ["food.raw"] = "raw food",
+        ["food.lowAcid"] = "low-acid food",
+        ["preservative"] = "preservative",
+        ["pits"] = "kernels and stones",
+        ["caffeine"] = "caffeine",
+        ["coumarin"] = "coumarin",
+        ["pets"] = "no feed for animals",
+        ["grapefruit"] = "medicines",
+        ["liquorice"] = "blood pressure",
+        ["safrole"] = "not for eating",
+        ["alcohol"] = "alcohol",
+        ["alcohol.little"] = "little alcohol",
+        ["bitterness"] = "bitterness",
+        ["colour.lowerBound"] = "colour, at least",
+        ["colour"] = "colour",
+        ["sodium"] = "sodium, at least",
+        ["ions"] = "ions, at least",
+        ["gravity"] = "strong",
+        ["attenuation"] = "attenuation",
+        ["pitch"] = "yeast count",
+        ["starter"] = "starter",
+        ["yeast"] = "yeast",
+        ["mash"] = "mash",
+    };
+
+    /// <summary>A code in words; a code not known here says itself, with a space for its point.</summary>
+    public static string Of(string code) =>
+        Said.TryGetValue(code, out string? whole) ? whole
+        : Said.TryGetValue(code.Split('.')[0], out string? kind) ? kind
+        : code.Replace('.', ' ');
+}
