@@ -21,7 +21,7 @@ internal static class AnswerWords
         ["starchConvertedGrams"] = "starch converted", ["starchHazeGrams"] = "starch left as haze", ["starchSettledGrams"] = "starch settled",
         ["starchLaterVolumes"] = "gas if the haze is eaten later", ["insolubleGrams"] = "never dissolves",
         ["insolubleWithGrainGrams"] = "of that, out with the grain", ["sludgeLitres"] = "sludge it adds", ["sludgeInAllLitres"] = "sludge in all",
-        ["beerLostLitres"] = "wort or beer held back", ["packagedLitres"] = "in the package", ["extraLiquorLitres"] = "liquor to make up for it",
+        ["beerLostLitres"] = "wort or beer held back", ["packagedLitres"] = "more or less to package", ["extraLiquorLitres"] = "liquor to make up for it",
         ["fatGramsPerLitre"] = "fat it brings", ["fatKeptMgPerL"] = "fat that stays", ["proteinGramsPerLitre"] = "protein that dissolves",
         ["sodiumMgPerL"] = "sodium", ["potassiumMgPerL"] = "potassium", ["acidsGramsPerLitre"] = "acids", ["waterLitres"] = "water it brings",
         ["ethanolGrams"] = "alcohol it brings itself", ["colourSrm"] = "colour",
