@@ -12,6 +12,7 @@ public sealed class OpenSheet<TRow>(BookSheets<TRow> sheets, Guid? id, long revi
     where TRow : SheetRow, new()
 {
     private readonly string _tab = Guid.CreateVersion7().ToString();
+    private readonly bool _isMadeHere = id is null;
     private long _revision = revision;
     private bool _isSaving;
     private bool _isChanged;
@@ -56,9 +57,13 @@ public sealed class OpenSheet<TRow>(BookSheets<TRow> sheets, Guid? id, long revi
         return SaveAsync(document);
     }
 
-    /// <summary>Whether that change came from elsewhere and is not known here yet.</summary>
-    public bool IsNews(BookChange change) =>
-        change.Id == Id && change.TabId != _tab && change.Revision > _revision && !_isSaving && Clash is null;
+    /// <summary>Whether that change came from elsewhere and is not known here yet: another text, or a way into the bin or out of it.</summary>
+    public bool IsNews(BookChange change)
+    {
+        // The book does not say who made a sheet.
+        bool isOurMaking = _isMadeHere && change.Revision == 1;
+        return change.Id == Id && change.TabId != _tab && change.Revision >= _revision && !isOurMaking && !_isSaving && Clash is null;
+    }
 
     private async Task WriteAsync(string document)
     {
