@@ -54,6 +54,9 @@ public sealed partial class FoodAnswer
     private Entered<SpecificVolume>? HeldAsTyped => Food.Assume.HeldLitresPerKg is { } litres
         && UnitTable.TryParse(UnitTable.Format(SpecificVolume.FromLitresPerKilogram(litres), "L/kg"), out Entered<SpecificVolume> entered, out _) ? entered : null;
 
+    /// <summary>Without an ingredient list allergens are unknown, not absent.</summary>
+    private IReadOnlyList<Finding> AllergensRead => [.. Report.Findings.Where(f => f.Code == "food.allergensRead")];
+
     private IReadOnlyList<Finding> At(string where) => [.. Report.Findings.Where(f => f.Where == where && f.Severity != Severity.Note)];
 
     private string Milligrams(double milligrams) => milligrams >= MilligramsInGram
