@@ -15,6 +15,9 @@ public static class PageUrls
     /// <summary>Foods: the table and the brewer's own sheets.</summary>
     public const string Foods = "foods";
 
+    /// <summary>A food that is not in the book yet, typed from its label.</summary>
+    public const string NewFood = "foods/new";
+
     /// <summary>Units, theme, demo.</summary>
     public const string Settings = "settings";
 
@@ -35,4 +38,15 @@ public static class PageUrls
 
     /// <summary>A food sheet of the brewer's own.</summary>
     public static string OwnFood(Guid id) => $"foods/own/{id}";
+
+    /// <summary>The label of a food sheet, to be typed or changed.</summary>
+    public static string FoodLabel(Guid id) => $"{OwnFood(id)}/label";
+
+    /// <summary>The same, with what is asked of the food; a food that is not in the book yet has no id.</summary>
+    public static string FoodLabelWith(Guid? id, string? amount, string into, string at, string beside)
+    {
+        string page = id is { } known ? FoodLabel(known) : NewFood;
+        string asked = $"into={Uri.EscapeDataString(into)}&at={Uri.EscapeDataString(at)}&beside={Uri.EscapeDataString(beside)}";
+        return amount is null ? $"{page}?{asked}" : $"{page}?amount={Uri.EscapeDataString(amount)}&{asked}";
+    }
 }

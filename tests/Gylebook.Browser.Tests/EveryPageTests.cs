@@ -23,6 +23,7 @@ public sealed class EveryPageTests(ChromiumFixture chromium)
         { "foods", "/foods", null },
         { "food", "/foods/milk-chocolate", null },
         { "own-food", "/foods?search=pumpkin-seed", "Pumpkin-seed flour, toasted, defatted" },
+        { "new-food", "/foods/new", null },
         { "settings", "/settings", null },
         { "no-such-page", "/no-such-page", null },
     };

@@ -48,8 +48,11 @@ public sealed class FoodsTests : GylebookTestContext
         Assert.Equal("51.5\u00A0g", Cell(page, "sugars"));
         Assert.Equal("79\u00A0mg", Cell(page, "sodium"));
         Assert.Equal("not measured", Cell(page, "starch"));
-        Assert.Contains("Brings milk", page.Markup, StringComparison.Ordinal);
-        Assert.Contains("20 mg of caffeine", page.Markup, StringComparison.Ordinal);
+        string care = page.Find("section.care").TextContent;
+        Assert.Contains("Allergens: milk", care, StringComparison.Ordinal);
+
+        // 20 mg in 100 g (USDA SR26), a kilogram into twenty litres, half a litre of it.
+        Assert.Contains("brings up to 5 mg of caffeine", care, StringComparison.Ordinal);
     }
 
     // Its label, 30 g serving: 18 g protein, so 60 g in 100 g; invented, part of the demo.

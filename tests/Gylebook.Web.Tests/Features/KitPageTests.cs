@@ -76,6 +76,14 @@ public sealed class KitPageTests : GylebookTestContext
         page.WaitForAssertion(() => Assert.Equal("Lantern Shed, new bag", page.Find("h1").TextContent));
     }
 
+    [Fact]
+    public async Task A_kit_binned_in_another_tab_says_so()
+    {
+        (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
+        await Book.Kits.DeleteAsync(id, Cancellation);
+        page.WaitForAssertion(() => Assert.Contains("lies in the bin", page.Markup, StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("Keep yours", "90 %", "Lantern Shed")]
     [InlineData("Keep this one", "95 %", "Changed elsewhere")]

@@ -37,6 +37,13 @@ public static class FoodSearch
         return found;
     }
 
+    /// <summary>Families of foods by any words of their name.</summary>
+    public static IReadOnlyList<FoodFamily> Families(string search)
+    {
+        string[] words = Fold(search).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return [.. FoodFamilies.All.Where(family => words.All(word => Fold(family.Name).Contains(word, StringComparison.Ordinal)))];
+    }
+
     /// <summary>The line of a sheet of the book; its name alone when it cannot be read.</summary>
     public static FoodLine LineOf(Sheet sheet)
     {
@@ -53,7 +60,8 @@ public static class FoodSearch
         return words.All(word => text.Contains(word, StringComparison.Ordinal));
     }
 
-    private static string Fold(string text)
+    /// <summary>Small letters without their accents, for comparing.</summary>
+    internal static string Fold(string text)
     {
         StringBuilder folded = new(text.Length);
         foreach (char letter in text.Normalize(NormalizationForm.FormD))

@@ -3,6 +3,7 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Store;
+using Gylebook.Store.Rows;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
 
@@ -15,15 +16,12 @@ public sealed partial class KitPage : IDisposable
         ["kettle.", "conversion", "grainTemperature", "bag.", "tun.", "chiller.", "fermenter.", "racking.", "packages", "altitude"];
 
     private readonly CancellationTokenSource _page = new();
-    private readonly string _tab = Guid.CreateVersion7().ToString();
     private Sheet? _sheet;
+    private OpenSheet<KitRow>? _open;
     private Kit? _kit;
     private IReadOnlyList<Finding> _findings = [];
-    private DraftSave.Stale? _clash;
     private string _saved = "";
     private bool _isMissing;
-    private bool _isSaving;
-    private bool _isChanged;
 
     /// <summary>Which kit.</summary>
     [Parameter]
@@ -73,6 +71,7 @@ public sealed partial class KitPage : IDisposable
     {
         _sheet = await Book.Kits.FindAsync(Id);
         _isMissing = _sheet is null;
+        _open = _sheet is null ? null : new OpenSheet<KitRow>(Book.Kits, Id, _sheet.Revision);
         if (_sheet is not null)
         {
             Show(_sheet.Document);
@@ -96,62 +95,22 @@ public sealed partial class KitPage : IDisposable
     {
         _kit = kit;
         _findings = KitCheck.Findings(kit);
-        return SaveAsync();
+        return SaveAsync(_open!.SaveAsync);
     }
 
-    /// <summary>One save at a time; what was typed meanwhile goes with the next.</summary>
-    private async Task SaveAsync()
+    private async Task SaveAsync(Func<Func<string>, Task> save)
     {
-        _isChanged = true;
-        if (_isSaving || _clash is not null)
-        {
-            return;
-        }
-
-        _isSaving = true;
-        try
-        {
-            while (_isChanged && _clash is null)
-            {
-                _isChanged = false;
-                Answer(await Book.Kits.SaveAsync(Id, _sheet!.Revision, KitFile.Write(_kit!), _tab));
-            }
-        }
-        finally
-        {
-            _isSaving = false;
-        }
+        await save(() => KitFile.Write(_kit!));
+        _saved = _open!.Clash is null ? $"Saved {Instants.Clock(Clock.GetUtcNow(), Clock)}" : "Not saved: this kit was changed elsewhere";
     }
 
-    private void Answer(DraftSave answer)
+    private Task KeepTheirsAsync()
     {
-        switch (answer)
-        {
-            case DraftSave.Saved saved:
-                _sheet = _sheet! with { Revision = saved.Revision };
-                _saved = $"Saved {Instants.Clock(Clock.GetUtcNow(), Clock)}";
-                break;
-            case DraftSave.Stale stale:
-                _clash = stale;
-                _saved = "Not saved: this kit was changed elsewhere";
-                break;
-        }
-    }
-
-    private async Task KeepTheirsAsync()
-    {
-        _clash = null;
-        _isChanged = false;
         _saved = "";
-        await LoadAsync();
+        return LoadAsync();
     }
 
-    private async Task KeepYoursAsync()
-    {
-        _sheet = _sheet! with { Revision = _clash!.TheirRevision };
-        _clash = null;
-        await SaveAsync();
-    }
+    private Task KeepYoursAsync() => SaveAsync(_open!.OverwriteAsync);
 
     private async Task RestoreAsync()
     {
@@ -165,7 +124,7 @@ public sealed partial class KitPage : IDisposable
         {
             await foreach (BookChange change in Book.Changes.WatchAllAsync(cancellation))
             {
-                if (change.Id == Id && change.TabId != _tab && !_isSaving && _clash is null)
+                if (_open?.IsNews(change) == true)
                 {
                     await InvokeAsync(async () =>
                     {

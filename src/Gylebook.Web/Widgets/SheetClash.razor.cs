@@ -1,10 +1,15 @@
 using Microsoft.AspNetCore.Components;
 
-namespace Gylebook.Web.Features.Kits;
+namespace Gylebook.Web.Widgets;
 
-/// <summary>Two texts of one kit, and the choice between them.</summary>
-public sealed partial class KitClash
+/// <summary>Two texts of one sheet, and the choice between them.</summary>
+public sealed partial class SheetClash
 {
+    /// <summary>What sort of sheet, in a word: <c>kit</c>.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required string What { get; set; }
+
     /// <summary>What the book holds.</summary>
     [Parameter]
     [EditorRequired]

@@ -1,0 +1,199 @@
+using Gylebook.Pictures;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
+using Gylebook.Science.Foods.Labels;
+using Gylebook.Store;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+
+namespace Gylebook.Web.Features.Foods.Labels;
+
+/// <summary>A food's label, typed as printed and saved as one goes, beside what it means and does.</summary>
+public sealed partial class FoodLabelPage : IDisposable
+{
+    private static readonly IReadOnlyList<(PanelStyle, string)> Styles = [(PanelStyle.Us, "US: a serving"), (PanelStyle.Eu, "EU, UK: 100 g")];
+
+    private readonly CancellationTokenSource _page = new();
+    private LabelDesk? _desk;
+    private FoodQuestion _question = FoodQuestion.Read(null, null, null, null);
+    private ElementReference _form;
+    private IJSObjectReference? _script;
+
+    /// <summary>Which sheet; null for a new one.</summary>
+    [Parameter]
+    public Guid? SheetId { get; set; }
+
+    /// <summary>How much of it.</summary>
+    [SupplyParameterFromQuery(Name = "amount")]
+    public string? Amount { get; set; }
+
+    /// <summary>Into how much.</summary>
+    [SupplyParameterFromQuery(Name = "into")]
+    public string? Into { get; set; }
+
+    /// <summary>Where.</summary>
+    [SupplyParameterFromQuery(Name = "at")]
+    public string? Place { get; set; }
+
+    /// <summary>And where else, for comparison.</summary>
+    [SupplyParameterFromQuery(Name = "beside")]
+    public string? Beside { get; set; }
+
+    /// <summary>The book.</summary>
+    [Inject]
+    public required Book Book { get; init; }
+
+    /// <summary>Keeps the address in step.</summary>
+    [Inject]
+    public required NavigationManager Navigation { get; init; }
+
+    /// <summary>The way to the page's script.</summary>
+    [Inject]
+    public required IJSRuntime Script { get; init; }
+
+    /// <summary>The time.</summary>
+    [Inject]
+    public required TimeProvider Clock { get; init; }
+
+    /// <summary>How the reader wants to see numbers.</summary>
+    [CascadingParameter]
+    public required Shown Shown { get; set; }
+
+    private string Title => _desk switch
+    {
+        { Sheet.Id: null } => "New food from its label",
+        { Food: { } food } => food.Name,
+        { Unread: null } => "There is no such food",
+        _ => "Food",
+    };
+
+    private LabelPanel Panel => _desk!.Food!.Label ?? new LabelPanel { Style = UsualStyle };
+
+    // Who weighs in pounds or measures in US gallons shops where panels are American.
+    private PanelStyle UsualStyle => Shown.Units is { Mass: MassUnit.Pound } or { Volume: VolumeUnit.UsGallon } ? PanelStyle.Us : PanelStyle.Eu;
+
+    // The style has its own line, and an empty panel needs no scolding.
+    private IReadOnlyList<Finding> Told =>
+        [.. _desk!.Findings.Where(f => f.Severity != Severity.Note && f.Code is not ("label.style" or "food.nothingKnown"))];
+
+    private IReadOnlyList<Finding> Elsewhere =>
+        [.. Told.Where(f => !f.Where.StartsWith("assume.", StringComparison.Ordinal) && PanelFields.Of(Panel.Style).All(line => f.Where != WhereOf(line)))];
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        _page.Cancel();
+        _page.Dispose();
+        if (_script is not null)
+        {
+            _ = ReleaseAsync(_script);
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnParametersSetAsync()
+    {
+        _question = FoodQuestion.Read(Amount, Into, Place, Beside);
+        if (_desk is null || _desk.Sheet.Id != SheetId)
+        {
+            await LoadAsync();
+        }
+        else
+        {
+            await _desk.ReckonAsync(_question);
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender)
+        {
+            _ = WatchAsync(_page.Token);
+        }
+
+        if (_script is null && _desk?.Food is not null)
+        {
+            _script = await Script.InvokeAsync<IJSObjectReference>("import", "./Features/Foods/Labels/FoodLabelPage.razor.js");
+            await _script.InvokeVoidAsync("enter", _form);
+        }
+    }
+
+    private static async Task ReleaseAsync(IJSObjectReference script)
+    {
+        try
+        {
+            await script.DisposeAsync();
+        }
+        catch (Exception gone) when (gone is JSDisconnectedException or OperationCanceledException or ObjectDisposedException)
+        {
+            // The page is gone, and its script with it.
+        }
+    }
+
+    private static string WhereOf(PanelField field) => "label." + field.Key;
+
+    private static string? Said(ChangeEventArgs change) => change.Value?.ToString()?.Trim() is { Length: > 0 } said ? said : null;
+
+    private static IReadOnlyList<FoodFamily> Families(string typed)
+    {
+        string[] words = FoodSearch.Fold(typed).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return [.. FoodFamilies.All.Where(family => words.All(word => FoodSearch.Fold(family.Name).Contains(word, StringComparison.Ordinal)))];
+    }
+
+    private IReadOnlyList<Finding> At(PanelField field) => [.. Told.Where(f => f.Where == WhereOf(field))];
+
+    private async Task LoadAsync()
+    {
+        _desk = SheetId is { } id ? await LabelDesk.OpenAsync(Book, Clock, id) : await LabelDesk.BeginAsync(Book, Clock, UsualStyle);
+        await _desk.ReckonAsync(_question);
+    }
+
+    private Task StyleAsync(PanelStyle style) => ChangePanelAsync(panel => panel with { Style = style });
+
+    private Task ChangePanelAsync(Func<LabelPanel, LabelPanel> change) => EditAsync(food => food with { Label = change(Panel) });
+
+    private Task EditAsync(Func<FoodSheet, FoodSheet> change) => AfterAsync(desk => desk.EditAsync(change));
+
+    private Task NamedAsync(ChangeEventArgs change) => Said(change) is { } name ? AfterAsync(desk => desk.NameAsync(name)) : Task.CompletedTask;
+
+    /// <summary>The first save gives a new food its address.</summary>
+    private async Task AfterAsync(Func<LabelDesk, Task> edit)
+    {
+        LabelDesk desk = _desk!;
+        await edit(desk);
+        if (SheetId is null && desk.Sheet.Id is { } made)
+        {
+            SheetId = made;
+            Navigation.NavigateTo(_question.Url(made), replace: true);
+        }
+
+        await desk.ReckonAsync(_question);
+    }
+
+    private void Ask(FoodQuestion question) => Navigation.NavigateTo(question.Url(_desk!.Sheet.Id), replace: true);
+
+    private Task KeepYoursAsync() => _desk!.KeepMineAsync();
+
+    private async Task WatchAsync(CancellationToken cancellation)
+    {
+        try
+        {
+            await foreach (BookChange change in Book.Changes.WatchAllAsync(cancellation))
+            {
+                if (_desk is { } desk && desk.Sheet.IsNews(change))
+                {
+                    await InvokeAsync(async () =>
+                    {
+                        await LoadAsync();
+                        StateHasChanged();
+                    });
+                }
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // The page is gone.
+        }
+    }
+}

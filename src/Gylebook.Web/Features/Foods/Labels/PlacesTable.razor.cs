@@ -1,0 +1,47 @@
+using Gylebook.Forecast.Telling;
+using Gylebook.Pictures;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Interchange;
+using Microsoft.AspNetCore.Components;
+
+namespace Gylebook.Web.Features.Foods.Labels;
+
+/// <summary>One dose in two places, side by side.</summary>
+public sealed partial class PlacesTable
+{
+    /// <summary>The report.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required FoodLabelReport Report { get; set; }
+
+    /// <summary>What was asked.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required FoodQuestion Question { get; set; }
+
+    /// <summary>Something else is asked.</summary>
+    [Parameter]
+    public EventCallback<FoodQuestion> Asked { get; set; }
+
+    /// <summary>How the reader wants to see numbers.</summary>
+    [CascadingParameter]
+    public required Shown Shown { get; set; }
+
+    private IEnumerable<(string Name, IReadOnlyList<Band?> Bands)> Rows
+    {
+        get
+        {
+            List<IReadOnlyList<(string Name, Band? Band)>> columns = [.. Report.Places.Select(place => EffectNames.Of(place.Effect))];
+            return EffectNames.Of(null).Select((row, i) => (row.Name, (IReadOnlyList<Band?>)[.. columns.Select(column => IsKnown(row.Name) ? column[i].Band : null)]));
+        }
+    }
+
+    // The balance takes sodium that no panel prints as none; a reader must not.
+    private bool IsKnown(string effect) => effect != "sodiumMgPerL" || Report.Per100Grams.Any(part => part is { Name: "sodium", Band: not null });
+
+    private static IEnumerable<AdditionTime> Offered(AdditionTime asked) =>
+        FoodQuestion.Offered.Contains(asked) ? FoodQuestion.Offered : FoodQuestion.Offered.Append(asked);
+
+    private Task AskAsync(ChangeEventArgs change, Func<FoodQuestion, AdditionTime, FoodQuestion> with) =>
+        AdditionTimeText.TryParse(change.Value?.ToString() ?? "", out AdditionTime at, out _) ? Asked.InvokeAsync(with(Question, at)) : Task.CompletedTask;
+}

@@ -1,0 +1,221 @@
+using AngleSharp.Dom;
+using Bunit;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Science.Foods.Labels;
+using Gylebook.Store;
+using Gylebook.Web.Features.Foods.Labels;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Gylebook.Web.Tests.Features;
+
+/// <summary>A label typed as printed.</summary>
+public sealed class FoodLabelTests : GylebookTestContext
+{
+    [Theory]
+    [InlineData(PanelStyle.Us, "Serving size", "Protein")]
+    [InlineData(PanelStyle.Eu, "Figures are for", "Salt")]
+    public void A_panel_has_its_lines_in_printed_order_and_with_words_and_name_at_most_fourteen_fields(PanelStyle style, string first, string last)
+    {
+        IReadOnlyList<PanelField> fields = PanelFields.Of(style);
+        Assert.Equal((first, last), (fields[0].Name, fields[^1].Name));
+
+        // Ingredients, "may contain" and the name stand on the packet too.
+        Assert.True(fields.Count + 3 <= 14);
+    }
+
+    [Fact]
+    public async Task The_first_figure_makes_a_sheet_of_the_book_and_gives_the_page_its_address()
+    {
+        IRenderedComponent<FoodLabelPage> page = RenderMetric<FoodLabelPage>();
+        page.WaitForElement("form");
+        Assert.Empty(await Book.Foods.ListAsync(cancellation: Cancellation));
+        await TypeAsync(page, "Carbohydrate", "12,5");
+        page.WaitForAssertion(() => Assert.Equal("Saved 09:30", page.Find(".saved").TextContent));
+        Sheet sheet = Assert.Single(await Book.Foods.ListAsync(cancellation: Cancellation));
+        Assert.StartsWith("Food of ", sheet.Name, StringComparison.Ordinal);
+        Assert.Contains($"foods/own/{sheet.Id}/label?", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
+        Assert.Equal("12,5 g", Read(sheet).Label!.Carbohydrate!.Value.Text);
+    }
+
+    [Theory]
+    [InlineData("<1", "<1 g", true)]
+    [InlineData("less than 1 g", "<1 g", true)]
+    [InlineData("2.5", "2.5 g", false)]
+    [InlineData("300mg", "300 mg", false)]
+    public async Task A_figure_is_kept_as_typed_and_less_than_is_not_half(string typed, string kept, bool isLess)
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAsync();
+        await TypeAsync(page, "Fibre", typed);
+        PrintedMass fibre = (await StoredAsync(food => food.Label!.Fibre is not null)).Label!.Fibre!.Value;
+        Assert.Equal((kept, isLess), (fibre.Text, fibre.IsLessThan));
+    }
+
+    [Fact]
+    public async Task Buttons_say_less_than_and_change_the_unit_of_what_stands_there()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAsync();
+        await TypeAsync(page, "Salt", "1");
+        await page.InvokeAsync(() => Button(page, "Salt: less than, <").Click());
+        Assert.Equal("<1 g", (await StoredAsync(food => food.Label!.Salt?.IsLessThan == true)).Label!.Salt!.Value.Text);
+        await page.InvokeAsync(() => Button(page, "Salt in g; change to mg").Click());
+        Assert.Equal("<1 mg", (await StoredAsync(food => food.Label!.Salt?.Text != "<1 g")).Label!.Salt!.Value.Text);
+    }
+
+    // 4.184 J in a calorie, by definition: 1355 kJ are 323.852772 kcal.
+    [Fact]
+    public async Task Energy_is_read_in_either_unit_and_shown_again_in_the_one_printed()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAsync();
+        await TypeAsync(page, "Energy", "1355");
+        FoodSheet food = await StoredAsync(food => food.Label!.EnergyKilocalories is not null);
+        Assert.Equal(323.852772, food.Label!.EnergyKilocalories!.Value, 1e-6);
+        Assert.Equal("1355 kJ", EnergyFigure.Text(food.Label.EnergyKilocalories));
+        Assert.Equal("110 kcal", EnergyFigure.Text(110));
+        await page.InvokeAsync(() => Button(page, "Energy in kJ; change to kcal").Click());
+        Assert.Equal(1355, (await StoredAsync(food => food.Label!.EnergyKilocalories > 1000)).Label!.EnergyKilocalories);
+    }
+
+    [Fact]
+    public async Task What_cannot_be_read_stays_in_its_field_and_says_why()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAsync();
+        await TypeAsync(page, "Fat", "two");
+        page.WaitForAssertion(() => Assert.NotEmpty(Line(page, "Fat").QuerySelectorAll(".error")));
+        Assert.Equal("two", Field(page, "Fat").GetAttribute("value"));
+        Assert.Equal("true", Field(page, "Fat").GetAttribute("aria-invalid"));
+    }
+
+    [Fact]
+    public async Task An_impossible_label_is_told_at_its_line_and_kept_as_it_is()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAsync();
+        await TypeAsync(page, "Carbohydrate", "20");
+        await TypeAsync(page, "of which sugars", "50");
+        page.WaitForAssertion(() => Assert.Contains(
+            page.FindAll(".line .error"), found => found.TextContent.Contains("sugars", StringComparison.Ordinal)));
+        Assert.Equal("50 g", (await StoredAsync(food => food.Label!.Sugars is not null)).Label!.Sugars!.Value.Text);
+    }
+
+    // More fibre than carbohydrate less sugars: only a panel that states carbohydrate without fibre prints that.
+    [Fact]
+    public async Task Numbers_that_give_a_European_panel_away_are_told_beside_the_switch()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAsync();
+        await page.InvokeAsync(() => page.FindAll("input[type=radio]")[0].Change(true));
+        page.WaitForAssertion(() => Assert.Contains(page.FindAll("label"), label => label.TextContent == "Total carbohydrate"));
+        await TypeAsync(page, "Total carbohydrate", "19");
+        await TypeAsync(page, "Dietary fibre", "30");
+        page.WaitForElement(".guess button");
+        await page.InvokeAsync(() => page.Find(".guess button").Click());
+        Assert.Equal(PanelStyle.Eu, (await StoredAsync(food => food.Label!.Style == PanelStyle.Eu)).Label!.Style);
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".guess")));
+    }
+
+    [Fact]
+    public async Task The_name_comes_last_and_makes_the_id_once()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAsync();
+        await page.InvokeAsync(() => page.Find("#food-name").Change("Crêpe crumbs"));
+        Assert.Equal("crepe-crumbs", (await StoredAsync(food => food.Name == "Crêpe crumbs")).Id);
+        await page.InvokeAsync(() => page.Find("#food-name").Change("Pancake crumbs"));
+        Assert.Equal("crepe-crumbs", (await StoredAsync(food => food.Name == "Pancake crumbs")).Id);
+    }
+
+    [Fact]
+    public async Task What_the_brewer_weighed_goes_before_the_familys_figure_and_the_question_stands_in_the_address()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAsync();
+        await TypeAsync(page, "Protein", "10");
+        await TypeAsync(page, "Share that never dissolves", "12 %");
+        Assert.Equal("12 %", (await StoredAsync(food => food.Assume.InsolubleShare is not null)).Assume.InsolubleShare!.Value.Text);
+        await page.InvokeAsync(() => page.FindAll("select")[1].Change("package"));
+        page.WaitForAssertion(() => Assert.Contains("at=mash&beside=package", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Without_an_ingredient_list_allergens_are_unknown_and_with_one_they_are_named()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAsync();
+        IElement Care() => page.Find("section[aria-labelledby=care]");
+        Assert.Contains("allergens are unknown, not absent", Care().TextContent, StringComparison.Ordinal);
+        await page.InvokeAsync(() => page.Find("#ingredients").Change("maize flour, sugar, skimmed milk powder"));
+        await page.InvokeAsync(() => page.Find("#traces").Change("hazelnuts"));
+        page.WaitForAssertion(() => Assert.Contains("milk", Care().QuerySelectorAll("p")[1].TextContent, StringComparison.OrdinalIgnoreCase));
+        Assert.DoesNotContain("allergens are unknown", Care().TextContent, StringComparison.Ordinal);
+        Assert.Equal("hazelnuts", (await StoredAsync(food => food.MayContain is not null)).MayContain);
+    }
+
+    [Fact]
+    public async Task Sodium_that_no_line_prints_is_unknown_and_not_nought()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAsync();
+        Assert.DoesNotContain(page.FindAll("section[aria-labelledby=does] th"), head => head.TextContent == "sodium");
+        await TypeAsync(page, "Salt", "1");
+        page.WaitForAssertion(() => Assert.Contains(page.FindAll("section[aria-labelledby=does] th"), head => head.TextContent == "sodium"));
+    }
+
+    [Fact]
+    public async Task A_stale_write_shows_both_and_loses_neither()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAsync();
+        Sheet sheet = Assert.Single(await Book.Foods.ListAsync(cancellation: Cancellation));
+        await using Book elsewhere = await OpenAsync();
+        await elsewhere.Foods.SaveAsync(sheet.Id, sheet.Revision, FoodFile.Write(Read(sheet) with { MayContain = "sesame" }), "another program", Cancellation);
+        await TypeAsync(page, "Protein", "7");
+        IElement clash = page.WaitForElement(".clash");
+        Assert.Contains("sesame", clash.TextContent, StringComparison.Ordinal);
+        Assert.Contains("7 g", clash.TextContent, StringComparison.Ordinal);
+        await page.InvokeAsync(() => page.FindAll("button").First(button => button.TextContent.Trim() == "Keep yours").Click());
+        Assert.Null((await StoredAsync(food => food.Label!.Protein is not null)).MayContain);
+    }
+
+    private static FoodSheet Read(Sheet sheet) => FoodFile.Read(sheet.Document).Value!;
+
+    private static IElement Field(IRenderedComponent<FoodLabelPage> page, string label)
+    {
+        IElement found = page.FindAll("label").First(element => element.TextContent.Trim() == label);
+        return page.Find("#" + found.GetAttribute("for"));
+    }
+
+    private static IElement Line(IRenderedComponent<FoodLabelPage> page, string label) => Field(page, label).ParentElement!;
+
+    private static IElement Button(IRenderedComponent<FoodLabelPage> page, string name) =>
+        page.FindAll("button").First(button => button.GetAttribute("aria-label") == name);
+
+    /// <summary>Found and used in one go, since an answer that comes meanwhile draws the page anew.</summary>
+    private static Task TypeAsync(IRenderedComponent<FoodLabelPage> page, string label, string text) => page.InvokeAsync(() =>
+    {
+        Field(page, label).Input(text);
+        Field(page, label).Change(text);
+    });
+
+    /// <summary>A page for a food that stands in the book already, with 50 g of carbohydrate in 100 g, and its answer reckoned.</summary>
+    private async Task<IRenderedComponent<FoodLabelPage>> NewAsync()
+    {
+        IRenderedComponent<FoodLabelPage> page = RenderMetric<FoodLabelPage>();
+        page.WaitForElement("form");
+        await TypeAsync(page, "Carbohydrate", "50");
+        await StoredAsync(food => food.Label!.Carbohydrate is not null);
+        page.WaitForElement("#does");
+        return page;
+    }
+
+    private async Task<FoodSheet> StoredAsync(Func<FoodSheet, bool> isThere)
+    {
+        const int Tries = 200;
+        for (int i = 0; i < Tries; i++)
+        {
+            if ((await Book.Foods.ListAsync(cancellation: Cancellation)) is [{ } sheet] && isThere(Read(sheet)))
+            {
+                return Read(sheet);
+            }
+
+            await Task.Delay(50, Cancellation);
+        }
+
+        Assert.Fail("It never came into the book.");
+        throw new InvalidOperationException();
+    }
+}
