@@ -7,6 +7,7 @@ namespace Gylebook.Forecast.LayingOut;
 internal sealed class ParameterList
 {
     private readonly List<Parameter?> _parameters = [.. new Parameter?[(int)Known.FatDensity + 1]];
+    private readonly Dictionary<string, int> _ofIngredients = new(StringComparer.Ordinal);
 
     /// <summary>All of them.</summary>
     public IReadOnlyList<Parameter> All => [.. _parameters.Select(p => p ?? throw new InvalidOperationException("A known parameter was never set."))];
@@ -32,13 +33,13 @@ internal sealed class ParameterList
     /// <summary>The place of an ingredient's parameter, which several lines may share.</summary>
     public int Of(string id, double median, string unit, Provenance from)
     {
-        int there = _parameters.FindIndex(p => p?.Id == id);
-        if (there >= 0)
+        if (!_ofIngredients.TryGetValue(id, out int there))
         {
-            return there;
+            there = _parameters.Count;
+            _parameters.Add(new Parameter(id, median, unit, from.Source, from.Status));
+            _ofIngredients.Add(id, there);
         }
 
-        _parameters.Add(new Parameter(id, median, unit, from.Source, from.Status));
-        return _parameters.Count - 1;
+        return there;
     }
 }

@@ -10,25 +10,62 @@ namespace Gylebook.Forecast.Stages;
 /// <param name="BeforeRacking">Whether it counts into the original gravity: anything between cast and racking.</param>
 public sealed record Addition(Stage Stage, Wort Makeup, Bend[] Bends, bool BeforeRacking = false)
 {
+    private static readonly Wort LiquidShares = new Shares { Liquid = 1 }.ByComponent();
+
+    private readonly Wort _makeup = Makeup;
+
+    /// <summary>All of it, as components, at the medians.</summary>
+    public Wort Makeup
+    {
+        get => _makeup;
+        init => _makeup = value;
+    }
+
+    /// <summary>The shares that pick the clear liquid out of anything.</summary>
+    internal static ref readonly Wort ClearLiquid => ref LiquidShares;
+
     /// <summary>Puts the addition into a portion.</summary>
     public void Into<TLog>(ref Portion portion, int index, ReadOnlySpan<double> draw, ref TLog log)
         where TLog : struct, IRunLog
     {
-        Wort added = Makeup;
-        foreach (Bend bend in Bends)
+        // At the medians nothing bends, and hundreds of bytes need not be copied.
+        if (!IsBent(draw))
         {
-            bend.Apply(ref added, draw);
+            Enter(ref portion, index, _makeup, ref log);
+            return;
         }
 
+        Wort bent = _makeup;
+        foreach (Bend bend in Bends)
+        {
+            bend.Apply(ref bent, draw);
+        }
+
+        Enter(ref portion, index, bent, ref log);
+    }
+
+    private bool IsBent(ReadOnlySpan<double> draw)
+    {
+        foreach (Bend bend in Bends)
+        {
+            if (draw[bend.Parameter] != bend.Median)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void Enter<TLog>(ref Portion portion, int index, in Wort added, ref TLog log)
+        where TLog : struct, IRunLog
+    {
         Parting.Enter(ref portion.Wort, Stage, index, added, ref log);
         if (BeforeRacking)
         {
             portion.Unfermented.Add(added.Part(ClearLiquid));
         }
     }
-
-    /// <summary>The shares that pick the clear liquid out of anything.</summary>
-    internal static Wort ClearLiquid { get; } = new Shares { Liquid = 1 }.ByComponent();
 }
 
 /// <summary>One parameter's hold on an addition.</summary>

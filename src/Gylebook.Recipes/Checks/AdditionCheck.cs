@@ -34,9 +34,9 @@ internal static class AdditionCheck
 
     private static void Time(Recipe recipe, IngredientLine line, string where, FindingList findings)
     {
-        var typed = AdditionTimeText.Write(line.At);
         if (line.Kind == IngredientKind.Malt && line.At.Point != AdditionPoint.Mash)
         {
+            var typed = AdditionTimeText.Write(line.At);
             findings.Error("malt.late", where, $"{typed}; malt goes into the mash (for a small steep beside extract, method \"part\")", typed, "mash");
             return;
         }
@@ -44,7 +44,7 @@ internal static class AdditionCheck
         switch (line.At.Point)
         {
             case AdditionPoint.Mash when recipe.Mash is not { Method: not MashMethod.None } && line.Kind != IngredientKind.Malt:
-                findings.Error("at.noMash", where, $"{typed}; this recipe has no mash", typed, "a mash");
+                findings.Error("at.noMash", where, "mash; this recipe has no mash", "mash", "a mash");
                 break;
             case AdditionPoint.Boil:
                 Within(line.At, recipe.Boil?.Time.Value.Minutes, "boil", where, findings);
@@ -53,8 +53,9 @@ internal static class AdditionCheck
                 Within(line.At, recipe.Stand?.Time.Value.Minutes, "stand", where, findings);
                 break;
             case AdditionPoint.Ferment when line.At.Count > FermentCheck.Days(recipe):
+                var day = AdditionTimeText.Write(line.At);
                 var days = string.Create(CultureInfo.InvariantCulture, $"day {FermentCheck.Days(recipe):0.#}");
-                findings.Error("at.afterFerment", where, $"{typed}; fermentation is over on {days}", typed, days);
+                findings.Error("at.afterFerment", where, $"{day}; fermentation is over on {days}", day, days);
                 break;
             default:
                 break;
@@ -63,12 +64,17 @@ internal static class AdditionCheck
 
     private static void Within(AdditionTime at, double? lasts, string stage, string where, FindingList findings)
     {
+        if (at.Count <= lasts)
+        {
+            return;
+        }
+
         var typed = AdditionTimeText.Write(at);
         if (lasts is not { } minutes)
         {
             findings.Error($"at.no{char.ToUpperInvariant(stage[0])}{stage[1..]}", where, $"{typed}; this recipe has no {stage}", typed, $"a {stage}");
         }
-        else if (at.Count > minutes)
+        else
         {
             var limit = string.Create(CultureInfo.InvariantCulture, $"{minutes:0.###} min");
             findings.Error($"at.before{char.ToUpperInvariant(stage[0])}{stage[1..]}", where, $"{typed}; the {stage} lasts {limit}, counted back from its end", typed, limit);
