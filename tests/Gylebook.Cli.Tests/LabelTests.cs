@@ -37,6 +37,20 @@ public sealed class LabelTests
         Assert.Contains("May contain: Sesame.", Text(report["allergens"]!.AsObject(), "statementUs"), StringComparison.Ordinal);
     }
 
+    // 21 CFR 101.9(g): protein at least 80 % of what is printed (from memory), so 0.8 × 17.5 g of 30 g, 46.667 per 100 g.
+    [Fact]
+    public void All_that_the_law_allows_is_wider_than_rounding()
+    {
+        JsonNode rounding = Report([Flour])["per100g"]!;
+        JsonNode legal = Report([Flour, "--legal"])["per100g"]!;
+        Assert.Equal(46.667, (double)legal["protein"]!["low"]!);
+        foreach (string line in (string[])["protein", "fat", "carbohydrate", "sugars", "sodium"])
+        {
+            Assert.True((double)legal[line]!["low"]! <= (double)rounding[line]!["low"]!, line);
+            Assert.True((double)legal[line]!["high"]! >= (double)rounding[line]!["high"]!, line);
+        }
+    }
+
     [Fact]
     public void Two_places_stand_side_by_side()
     {

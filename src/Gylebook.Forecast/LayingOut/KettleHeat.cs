@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
@@ -17,6 +18,9 @@ internal sealed class KettleHeat
     /// <summary>Coolant when the kit does not say. Common practice, no source.</summary>
     private const double TapCelsius = 15;
     private const double MostMinutes = 500;
+
+    /// <summary>Coolings reckoned before: the same kit cools the same at every keystroke.</summary>
+    private static readonly ConcurrentDictionary<(double Start, double Towards, double Rate), IsomerisationStep> Cooled = new();
 
     private readonly double _boil;
     private readonly double _stand;
@@ -48,6 +52,11 @@ internal sealed class KettleHeat
 
         double rate = StartingValues.Of(chiller is null ? "chill.alone" : "chill.rate").Value;
         double towards = chiller is null ? WortCooling.AloneEndsAtCelsius : chiller.Coolant?.Value.Celsius ?? TapCelsius;
+        return Cooled.GetOrAdd((start, towards, rate), cooling => Along(cooling.Start, cooling.Towards, cooling.Rate));
+    }
+
+    private static IsomerisationStep Along(double start, double towards, double rate)
+    {
         double minutes = towards < FollowedTo ? Math.Log((start - towards) / (FollowedTo - towards)) / rate : MostMinutes;
         return IsomerisationStep.Along(Math.Min(MostMinutes, minutes), t => WortCooling.TowardsCelsius(start, towards, rate, t));
     }

@@ -28,7 +28,10 @@ internal static class AdditionCheck
                     none.Text, "above 0 %");
             }
 
-            AgeCheck.Check(line, $"ingredients[{i}]", findings);
+            if (line.Age is not null || line.Storage is not null)
+            {
+                AgeCheck.Check(line, $"ingredients[{i}]", findings);
+            }
         }
     }
 

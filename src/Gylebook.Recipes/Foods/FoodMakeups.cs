@@ -48,11 +48,13 @@ public static class FoodMakeups
     }
 
     /// <summary>The makeup of a food sheet: its composition first, then its label, then its family.</summary>
-    public static MadeUpFood From(FoodSheet sheet)
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="mode">How far the packet may lie from its panel: by rounding alone, or by all that the law lets it.</param>
+    public static MadeUpFood From(FoodSheet sheet, LabelMode mode = LabelMode.Rounding)
     {
         var notes = new MakeupNotes(sheet.Id);
         var family = Family(sheet, notes);
-        var bounds = sheet.Label is { } panel ? LabelBounds.From(panel.AsPrinted()) : null;
+        var bounds = sheet.Label is { } panel ? LabelBounds.From(panel.AsPrinted(), mode) : null;
         var label = bounds is null ? null : LabelReading.Read(sheet.Label!, bounds, family, notes);
         var known = sheet.Composition is { } composition ? composition.OrElse(label ?? new()) : label;
         if (known is not ({ Carbohydrate: not null } or { Water: not null }))

@@ -2,6 +2,7 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Data;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Science.Foods.Labels;
 
 namespace Gylebook.Terminal;
 
@@ -12,11 +13,13 @@ namespace Gylebook.Terminal;
 internal sealed record OpenedFood(string Id, string Name, MadeUpFood Food)
 {
     /// <summary>Opens a food.</summary>
-    public static OpenedFood Open(string asked)
+    /// <param name="asked">A food file, or an id or name of the tables.</param>
+    /// <param name="mode">How far a packet may lie from its panel.</param>
+    public static OpenedFood Open(string asked, LabelMode mode)
     {
         if (File.Exists(asked))
         {
-            return FromFile(asked);
+            return FromFile(asked, mode);
         }
 
         Found<Food> found = FoodTable.Find(asked);
@@ -30,7 +33,7 @@ internal sealed record OpenedFood(string Id, string Name, MadeUpFood Food)
             "food.unknown", Severity.Error, "food", $"{asked}; neither a food file nor a food of the tables. Nearest: {nearest}", asked, nearest));
     }
 
-    private static OpenedFood FromFile(string path)
+    private static OpenedFood FromFile(string path, LabelMode mode)
     {
         List<Finding> findings = [];
         if (!OpenedFiles.TryOpen(path, findings, out FileStream? stream))
@@ -46,7 +49,7 @@ internal sealed record OpenedFood(string Id, string Name, MadeUpFood Food)
                 return Nothing(path, [.. reading.Findings]);
             }
 
-            MadeUpFood made = FoodMakeups.From(sheet);
+            MadeUpFood made = FoodMakeups.From(sheet, mode);
             return new(sheet.Id, sheet.Name, made with { Findings = [.. reading.Findings, .. made.Findings] });
         }
     }

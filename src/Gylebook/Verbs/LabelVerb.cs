@@ -3,6 +3,7 @@ using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Science.Foods.Labels;
 using Gylebook.Science.Quantities;
 using Gylebook.Terminal;
 using Spectre.Console;
@@ -36,6 +37,11 @@ internal sealed class LabelVerb : Command<LabelVerb.Settings>
         [Description("Litres of wort in the fermenter, or of beer in the package for rack and package: \"20 L\".")]
         public string? Into { get; init; }
 
+        /// <summary>Whether to allow all that the law does.</summary>
+        [CommandOption("--legal")]
+        [Description("Let the packet lie from its panel by all that the law allows, not by rounding alone.")]
+        public bool Legal { get; init; }
+
         /// <summary>Whether to write JSON.</summary>
         [CommandOption("--json")]
         [Description("Write one JSON object instead of tables.")]
@@ -68,7 +74,7 @@ internal sealed class LabelVerb : Command<LabelVerb.Settings>
             return FindingLines.Tell(findings, settings.Json);
         }
 
-        OpenedFood food = OpenedFood.Open(settings.Food);
+        OpenedFood food = OpenedFood.Open(settings.Food, settings.Legal ? LabelMode.Legal : LabelMode.Rounding);
         FoodLabelReport report = FoodLabelReport.Of(food.Id, food.Name, food.Food, amount, into, places);
         if (settings.Json)
         {
