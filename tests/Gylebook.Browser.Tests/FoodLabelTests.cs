@@ -38,6 +38,7 @@ public sealed class FoodLabelTests(ChromiumFixture chromium)
         }
 
         await thumb.TypeAsync("puff");
+        await Assertions.Expect(page.Locator("li[role=option]")).ToHaveCountAsync(1);
         await Assertions.Expect(page.Locator("li[role=option]")).ToContainTextAsync("puffed cereal");
         await thumb.NextAsync();
         await thumb.TypeAsync("Chocolate puffs");

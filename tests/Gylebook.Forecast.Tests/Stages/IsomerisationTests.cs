@@ -68,9 +68,9 @@ public sealed class IsomerisationTests
     public void On_random_recipes_no_more_comes_out_than_went_in_and_the_model_only_swaps_the_two()
     {
         int bitter = 0;
-        foreach (Brew brew in RandomBrews.All.Where((_, i) => i % 6 == 0))
+        foreach (Brew drawn in RandomBrews.All.Where((_, i) => i % 6 == 0))
         {
-            if (brew.Recipe.LayOut(brew.Kit).Plan is not { } plan)
+            if (drawn.Recipe.LayOut(drawn.Kit).Plan is not { } plan)
             {
                 continue;
             }

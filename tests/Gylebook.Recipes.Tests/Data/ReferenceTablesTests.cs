@@ -26,7 +26,7 @@ public class ReferenceTablesTests
     [Fact]
     public void All_tables_travel_in_the_assembly() => Assert.Equal(
         [
-            "food-families.csv", "foods-stimulants.csv", "foods.csv", "hops.csv", "ingredient-words.csv", "malt-titration.csv",
+            "finings.csv", "food-families.csv", "foods-stimulants.csv", "foods.csv", "hops.csv", "ingredient-words.csv", "malt-titration.csv",
             "malts.csv", "starting-values.csv", "style-statistics.csv", "sugars.csv", "water-balances.csv", "yeasts.csv",
         ],
         Files.Select(row => row.Data).Order(StringComparer.Ordinal));

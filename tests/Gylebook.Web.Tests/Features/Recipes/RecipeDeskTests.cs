@@ -106,15 +106,22 @@ public sealed class RecipeDeskTests : GylebookTestContext
         Assert.Equal(IngredientKind.Malt, search.Find("wheat", IngredientKind.Malt)[0].Kind);
         Assert.Equal("my-jam", Assert.Single(search.Find("sloe")).Of);
         Assert.Empty(search.Find("zzz"));
+        Assert.Equal(
+            [IngredientKind.Salt, IngredientKind.Acid, IngredientKind.Fining, IngredientKind.Spice],
+            new[] { "gypsum", "lactic", "isinglass", "coriander" }.Select(typed => search.Find(typed)[0].Kind));
         // Each choice can be added and is known to the forecast.
         RecipeDesk desk = await DeskAsync();
-        foreach (IngredientChoice choice in search.Find("a").Where(c => c.Of != "my-jam").Take(40))
+        foreach (IngredientChoice choice in search.Find("a").Where(c => c.Of != "my-jam").Take(40).Concat(Small(search)))
         {
             RecipeDraft with = desk.Now.Add(choice.Kind, choice.Of, IngredientSearch.StartingAmount(choice.Kind), IngredientSearch.StartingTime(RecipeStage.Ferment, choice.Kind, 60)).After;
             RecipeOutlook outlook = RecipeOutlook.Of(with.Recipe!, desk.Kit, desk.Foods, ReaderUnits.Metric);
             Assert.DoesNotContain(outlook.Forecast.Findings, f => f.Code.EndsWith(".unknown", StringComparison.Ordinal));
         }
     }
+
+    /// <summary>What is weighed out in grams: each of them must be known too.</summary>
+    private static IEnumerable<IngredientChoice> Small(IngredientSearch search) => search.Find("").Where(c =>
+        c.Kind is IngredientKind.Salt or IngredientKind.Acid or IngredientKind.Fining or IngredientKind.Spice);
 
     [Fact]
     public async Task How_long_one_reckoning_takes()

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Water;
 
 namespace Gylebook.Web.Features.Recipes.Showing;
 
@@ -23,7 +24,10 @@ public sealed class IngredientSearch
         .. HopCultivars.All.Select(h => new IngredientChoice(IngredientKind.Hop, h.Name, h.Name, $"hop · {Number(h.Alpha.Percent, 1)} % alpha")),
         .. YeastStyles.All.Select(y => new IngredientChoice(IngredientKind.Yeast, y.Name, y.Name, $"yeast · {Number(y.Low.Celsius, 0)} to {Number(y.High.Celsius, 0)} °C")),
         .. Sugars.All.Select(s => new IngredientChoice(KindOf(s), s.Id, s.Name, KindOf(s) == IngredientKind.Extract ? "malt extract" : "sugar")),
-        .. FoodTable.All.Select(f => new IngredientChoice(IngredientKind.Food, f.Id, f.Name, "food")),
+        .. FoodTable.All.Select(f => new IngredientChoice(KindOf(f), f.Id, f.Name, KindOf(f) == IngredientKind.Spice ? "spice" : "food")),
+        .. Finings.All.Select(f => new IngredientChoice(IngredientKind.Fining, f.Name, f.Name, "fining")),
+        .. BrewingSalts.All.Select(s => new IngredientChoice(IngredientKind.Salt, s.Name, s.Name, $"salt · {s.Formula}")),
+        .. AcidAsSold.Shelf.Select(NameOf).Distinct().Select(name => new IngredientChoice(IngredientKind.Acid, name, name, "acid")),
         new(IngredientKind.Water, "water", "water", "plain liquor"),
     ];
 
@@ -57,6 +61,8 @@ public sealed class IngredientSearch
         IngredientKind.Yeast => "11 g",
         IngredientKind.Sugar or IngredientKind.Food => "200 g",
         IngredientKind.Water => "1 L",
+        IngredientKind.Acid => "1 g",
+        IngredientKind.Spice => "5 g",
         _ => "2 g",
     };
 
@@ -86,6 +92,16 @@ public sealed class IngredientSearch
 
         return rank;
     }
+
+    /// <summary>An acid as recipes name it, with the strength it is sold at: "lactic acid 88 %"; a powder goes by its name alone.</summary>
+    private static string NameOf(AcidAsSold acid)
+    {
+        string[] id = acid.Id.Split('-');
+        return id.Length > 1 && char.IsAsciiDigit(id[1][0]) ? $"{acid.Acid.Name} {id[1]} %" : acid.Acid.Name;
+    }
+
+    private static IngredientKind KindOf(Food food) =>
+        food.Family.Id.Contains("spice", StringComparison.Ordinal) ? IngredientKind.Spice : IngredientKind.Food;
 
     private static IngredientKind KindOf(Sugar sugar) =>
         sugar.Name.Contains("extract", StringComparison.OrdinalIgnoreCase) ? IngredientKind.Extract : IngredientKind.Sugar;
