@@ -16,6 +16,7 @@ internal static class CautionWords
         ["oxygen"] = "oxygen and fire",
         ["pressure.glass"] = "pressure in glass",
         ["pressure"] = "pressure",
+        ["bottle"] = "sugar in the bottle",
         ["starch"] = "starch left over",
         ["food.raw"] = "raw food",
         ["food.lowAcid"] = "low-acid food",
@@ -23,6 +24,7 @@ internal static class CautionWords
         ["pits"] = "kernels and stones",
         ["caffeine"] = "caffeine",
         ["coumarin"] = "coumarin",
+        ["nutmeg"] = "nutmeg",
         ["pets"] = "no feed for animals",
         ["grapefruit"] = "medicines",
         ["liquorice"] = "blood pressure",
@@ -40,6 +42,9 @@ internal static class CautionWords
         ["starter"] = "starter",
         ["yeast"] = "yeast",
         ["mash"] = "mash",
+        ["liquor"] = "liquor",
+        ["sparge"] = "sparge",
+        ["water"] = "water",
     };
 
     /// <summary>A code in words; a code not known here says itself, with a space for its point.</summary>

@@ -26,6 +26,12 @@ public sealed class RunTableTests
         });
     }
 
+    [Theory]
+    [MemberData(nameof(Brewable))]
+    public void Every_caution_has_words_of_its_own(string recipe) => Assert.All(
+        RunPicture.Of(SampleForecasts.Of(recipe)).Steps.SelectMany(s => s.Cautions).Where(c => c.Code.Contains('.', StringComparison.Ordinal)),
+        c => Assert.NotEqual(c.Code.Replace('.', ' '), c.Says));
+
     [Fact]
     public void Names_the_portion_only_where_the_cast_was_parted()
     {
