@@ -50,7 +50,7 @@ public static class LayOut
             names[portion] = steps.NameOf(portion) ?? "main";
         }
 
-        return new(recipe, kit, lines, outcome.Solved ? plan : null, steps.AdditionLines, names, outcome, findings);
+        return new(recipe, kit, lines, outcome.Solved ? plan : null, steps.Additions.Lines, names, outcome, findings);
     }
 
     private static RunPlan Assemble(
@@ -69,15 +69,15 @@ public static class LayOut
             Reactions = Reactions.Published,
             Liquors = new double[steps.LiquorCount],
             Minerals = minerals,
-            Additions = [.. steps.Additions],
+            Additions = [.. steps.Additions.Rows],
             Mash = MashOf(lines),
             Rinse = RinseOf(recipe),
             BoilMinutes = [.. steps.BoilMinutes],
             BoilHeats = [.. steps.BoilHeats],
             Steeps = [.. steps.Steeps],
-            HopDoses = [.. steps.HopDoses],
+            HopDoses = [.. steps.Additions.HopDoses],
             IsoLosses = losses,
-            BoiledHops = [.. steps.BoiledHops],
+            BoiledHops = [.. steps.Additions.BoiledHops],
             SplitShares = [.. steps.SplitShares],
             Ferments = [.. steps.Ferments],
             Packages = [.. steps.Packaged.Select(_ => new PackageStep(0, gas))],

@@ -16,21 +16,14 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
 
     public List<Step> Steps { get; } = [];
 
-    public List<Addition> Additions { get; } = [];
-
-    /// <summary>The line behind each addition.</summary>
-    public List<LaidLine> AdditionLines { get; } = [];
+    /// <summary>What goes in.</summary>
+    public AdditionList Additions { get; } = new(parameters);
 
     public List<double> BoilMinutes { get; } = [];
 
     public List<IsomerisationStep> BoilHeats { get; } = [];
 
     public List<IsomerisationStep> Steeps { get; } = [];
-
-    public List<BoiledHop> BoiledHops { get; } = [];
-
-    /// <summary>Alpha acid of each addition.</summary>
-    public List<HopDose> HopDoses { get; } = [];
 
     public List<double> SplitShares { get; } = [];
 
@@ -132,7 +125,7 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
     /// <summary>Hops in hot wort; where none ever went in there is nothing to reckon.</summary>
     private void Steep(in IsomerisationStep step)
     {
-        if (step != IsomerisationStep.None && HopDoses.Exists(d => d.Grams > 0))
+        if (step != IsomerisationStep.None && Additions.HaveHops)
         {
             Steeps.Add(step);
             Steps.Add(new Step(StepKind.Steep, Main, Main, Steeps.Count - 1));
@@ -215,71 +208,8 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
         return line.Line.Portion is null ? share : line.Line.Portion == name ? 1 : null;
     }
 
-    private void Add(LaidLine line, int portion, double share)
-    {
-        State.Wort makeup = default;
-        makeup.Add(line.Makeup, share);
-        AdditionPoint point = line.Line.At.Point;
-        bool beforeRacking = point is AdditionPoint.Pitch or AdditionPoint.Ferment;
-        Additions.Add(new Addition(StageOf(point), makeup, BendsOf(line), beforeRacking));
-        AdditionLines.Add(line);
-        int index = Additions.Count - 1;
-        HopDoses.Add(DoseOf(line));
-        Steps.Add(new Step(StepKind.Add, portion, portion, index));
-        if (line.Line.Kind == IngredientKind.Hop && point is AdditionPoint.CopperUp or AdditionPoint.Boil && line.Alpha > 0)
-        {
-            int alpha = parameters.Of(LotOf(line), line.Alpha, "kg/kg", line.AlphaFrom!);
-            BoiledHops.Add(new BoiledHop(index, line.Kilograms * 1000, alpha));
-        }
-    }
-
-    /// <summary>The alpha acid that heat will get to work on: none in what is no hop, or goes in cold.</summary>
-    private HopDose DoseOf(LaidLine line)
-    {
-        AdditionPoint point = line.Line.At.Point;
-        if (line.Line.Kind != IngredientKind.Hop || point > AdditionPoint.Stand || line.Alpha <= 0)
-        {
-            return default;
-        }
-
-        int alpha = parameters.Of(LotOf(line), line.Alpha, "kg/kg", line.AlphaFrom!);
-        int reaches = point == AdditionPoint.Mash ? parameters.Starting("bitterness.mashHops") : -1;
-        int form = line.Line.Form == IngredientForm.Pellet ? parameters.Starting("bitterness.pellet") : -1;
-        return new HopDose(line.Kilograms * 1000, alpha, reaches, form);
-    }
-
-    /// <summary>Hops of one name and one assay are one lot, wherever they stand in the recipe.</summary>
-    private static string LotOf(LaidLine line) =>
-        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"hop.{line.Line.Of.ToLowerInvariant()}.{line.Alpha:0.0000}.alpha");
-
-    private Bend[] BendsOf(LaidLine line)
-    {
-        if (line.Malt is Malt malt)
-        {
-            double extract = malt.ExtractFineDry.Ratio;
-            return [new Bend(parameters.Of($"malt.{malt.Id}.extract", extract, "kg/kg dry", malt.Provenance), extract, BendOf.Extract)];
-        }
-
-        if (line.Food is { SettledHold: > 0 } food && line.Makeup[State.Component.SettledHold] > 0)
-        {
-            Provenance from = new(food.Assumed.FirstOrDefault(a => a.What == "settledHold")?.Source ?? "food sheet", "assumed");
-            return [new Bend(parameters.Of($"food.{food.Id}.settledHold", food.SettledHold, "kg/kg", from), food.SettledHold, BendOf.SettledHold)];
-        }
-
-        return [];
-    }
-
-    private static Stage StageOf(AdditionPoint point) => point switch
-    {
-        AdditionPoint.Mash => Stage.Mash,
-        AdditionPoint.CopperUp => Stage.CopperUp,
-        AdditionPoint.Boil => Stage.Boil,
-        AdditionPoint.KnockOut => Stage.KnockOut,
-        AdditionPoint.Stand => Stage.Stand,
-        AdditionPoint.Pitch or AdditionPoint.Ferment => Stage.Ferment,
-        AdditionPoint.Rack => Stage.Rack,
-        _ => Stage.Package,
-    };
+    private void Add(LaidLine line, int portion, double share) =>
+        Steps.Add(new Step(StepKind.Add, portion, portion, Additions.Add(line, share)));
 
     private static List<(double Share, string? Name, int Portion)> PortionsOf(Recipe recipe) => recipe.Portions.Count == 0
         ? [(1, null, Main)]
