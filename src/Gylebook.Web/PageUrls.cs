@@ -25,7 +25,21 @@ public static class PageUrls
     public static string Recipe(Guid id) => $"recipes/{id}";
 
     /// <summary>One recipe, with a panel open: <c>versions</c>, <c>history</c>.</summary>
-    public static string RecipeWith(Guid id, string panel) => $"recipes/{id}?open={panel}";
+    public static string RecipeWith(Guid id, string panel) => RecipeAs(id, panel, null, null);
+
+    /// <summary>One recipe as it is looked at; null for what is usual.</summary>
+    /// <param name="id">Which recipe.</param>
+    /// <param name="panel">The panel that is open.</param>
+    /// <param name="bitterness">The model of bitterness that is shown.</param>
+    /// <param name="style">Id of the style it is compared with.</param>
+    public static string RecipeAs(Guid id, string? panel, string? bitterness, string? style)
+    {
+        IEnumerable<string> query = new[] { ("open", panel), ("bitterness", bitterness), ("style", style) }
+            .Where(part => part.Item2 is not null)
+            .Select(part => $"{part.Item1}={Uri.EscapeDataString(part.Item2!)}");
+        string all = string.Join('&', query);
+        return all.Length == 0 ? Recipe(id) : $"{Recipe(id)}?{all}";
+    }
 
     /// <summary>One kit.</summary>
     public static string Kit(Guid id) => $"kits/{id}";

@@ -20,7 +20,9 @@ public sealed record AmountsFound(IReadOnlyDictionary<int, string> Amounts, doub
 /// <param name="recipe">The recipe as it stands.</param>
 /// <param name="kit">The kit.</param>
 /// <param name="foods">Foods that lie beside the recipe, by id.</param>
-public sealed class AmountSolver(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods)
+/// <param name="model">By which bitterness hops are weighed.</param>
+public sealed class AmountSolver(
+    Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, BitternessModel model = BitternessModel.TimeGravity)
 {
     /// <summary>Points of gravity that no hydrometer tells from the wish.</summary>
     private const double PointsClose = 1e-3;
@@ -90,7 +92,7 @@ public sealed class AmountSolver(Recipe recipe, Kit kit, Func<string, FoodMakeup
 
         double[] figures = new double[plan.PortionCount * Figures.Count];
         NoLog log = default;
-        Run.Through(plan, plan.Medians, figures, ref log);
+        Run.Through(plan with { Bitterness = model }, plan.Medians, figures, ref log);
         double read = new HeadlineFigures(plan.Packaged, figures)[figure];
         return double.IsFinite(read) ? read : null;
     }

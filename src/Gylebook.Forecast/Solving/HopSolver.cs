@@ -126,9 +126,16 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
     private HopSolution Keep(Recipe recipe, int line, IngredientLine other)
     {
         double grams = recipe.Ingredients[line].Amount.Mass?.Value.Grams ?? 0;
-        return IbuOf(recipe, line, grams) is double ibu
-            ? AmountFor(recipe with { Ingredients = [.. recipe.Ingredients.Select((l, i) => i == line ? other : l)] }, line, ibu)
-            : new HopSolution(null, null, 0, NoRun(line));
+        if (IbuOf(recipe, line, grams) is not double ibu)
+        {
+            return new HopSolution(null, null, 0, NoRun(line));
+        }
+
+        // A hop that brings no bitterness, before and after, has no reason to weigh anything else.
+        Recipe changed = recipe with { Ingredients = [.. recipe.Ingredients.Select((l, i) => i == line ? other : l)] };
+        return IbuOf(changed, line, grams) is double same && Math.Abs(same - ibu) <= IbuClose
+            ? new HopSolution(With(changed, line, grams), Rounded(grams), same, null)
+            : AmountFor(changed, line, ibu);
     }
 
     /// <summary>Bitterness of the whole beer with so much of the line; null when it cannot be run.</summary>

@@ -8,7 +8,7 @@ public static partial class FieldEdits
 {
     /// <summary>Fields that a recipe can do without: emptied, they go.</summary>
     private static readonly string[] Optional =
-        ["notes", "carbonation", "as", "alpha", "form", "colour", "portion", "strike", "topUp", "sparge", "boil", "stand", "mash", "liquor"];
+        ["notes", "carbonation", "as", "alpha", "form", "age", "lost", "cells", "colour", "portion", "strike", "topUp", "sparge", "boil", "stand", "mash", "liquor"];
 
     /// <summary>Types into a field.</summary>
     /// <param name="draft">The draft.</param>
@@ -114,6 +114,6 @@ public static partial class FieldEdits
     [GeneratedRegex(@"^\s*\d+([.,]\d+)?(?<unit>\s*[^\d\s.,].*)$")]
     private static partial Regex NumberAndUnit();
 
-    [GeneratedRegex(@"^ingredients\[(?<line>\d+)\]\.(?<key>\w+)$")]
+    [GeneratedRegex(@"^ingredients\[(?<line>\d+)\]\.(?<key>[\w.]+)$")]
     private static partial Regex LinePath();
 }

@@ -41,6 +41,7 @@ public static partial class FieldWords
     private static readonly Dictionary<string, string> OfLine = new(StringComparer.Ordinal)
     {
         ["amount"] = "", ["at"] = "when", ["as"] = "name", ["topUp"] = "top-up",
+        ["storage.temperature"] = "kept at", ["storage.pack"] = "pack", ["storage.lost"] = "lost in six months",
     };
 
     /// <summary>A field outside the ingredients: <c>mash, temperature</c>.</summary>

@@ -36,6 +36,15 @@ public sealed class HopSolverTests
     }
 
     [Fact]
+    public void A_swapped_dry_hop_keeps_its_weight_for_it_has_no_bitterness_to_keep()
+    {
+        Recipe dry = Bitters.With(Bitters.Hop(30, AdditionPoint.Boil, 60), Bitters.Hop(37, AdditionPoint.Ferment, 3));
+        HopSolution swapped = Solver().Swap(dry, 2, "Target", null);
+        Near.Equal(37, swapped.Grams!.Value, 1e-9);
+        Near.Equal(Ibu(dry), Ibu(swapped.Recipe!), Close);
+    }
+
+    [Fact]
     public void More_bitterness_takes_more_hops()
     {
         double last = 0;

@@ -28,5 +28,5 @@ public sealed partial class DraftBar
 
     /// <summary>A link that opens a panel, and closes it when it is open.</summary>
     private string Link(string panel) =>
-        Panel == panel ? PageUrls.Recipe(Desk.Draft.Id) : PageUrls.RecipeWith(Desk.Draft.Id, panel);
+        Desk.Address(Panel == panel ? null : panel);
 }

@@ -1,10 +1,8 @@
 using System.Globalization;
-using Gylebook.Forecast.Solving;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
-using Gylebook.Science.Quantities;
 using Gylebook.Web.Features.Recipes.Drafting;
 using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Widgets;
@@ -17,13 +15,11 @@ namespace Gylebook.Web.Features.Recipes;
 public sealed partial class LineRow
 {
     private static readonly (string, string)[] WhenChoices = [.. WhenText.Places.Select(p => (p.Word, p.Word))];
-    private static readonly (string, string)[] HopForms = [("", "unsaid"), ("whole", "whole"), ("pellet", "pellet")];
-    private static readonly (string, string)[] YeastForms = [("", "unsaid"), ("dry", "dry"), ("liquid", "liquid")];
 
     private readonly string _notesId = FieldIds.Next();
 
     // Findings of these fields stand under the fields themselves.
-    private static readonly string[] ShownWhenOpen = ["at", "alpha", "form", "colour", "portion", "as"];
+    private static readonly string[] ShownWhenOpen = ["at", "alpha", "form", "colour", "portion", "as", "age", "cells", "storage.pack", "storage.temperature", "storage.lost"];
 
     /// <summary>The recipe.</summary>
     [Parameter]
@@ -60,6 +56,8 @@ public sealed partial class LineRow
     {
         Line.Kind == IngredientKind.Hop ? AlphaWords : null,
         Line.Form,
+        Line.Cells,
+        Line.Age is { } age ? $"{age} old" : null,
         Line.Colour,
         TimeWords,
         Line.Portion is { } portion ? $"into {portion}" : null,
@@ -87,8 +85,6 @@ public sealed partial class LineRow
         _ when Line.Kind == IngredientKind.Yeast && Desk.Outlook?.Forecast.Pitch is { } pitch => Cells(pitch),
         _ => "",
     };
-
-    private string Ibu => Desk.Outlook?["bitterness"] is { } band ? Desk.Shown.Number(band.Likely, 0) : "";
 
     private string CountLabel => Line.Time.Point == AdditionPoint.Ferment ? "On day" : Line.Time.Point == AdditionPoint.Boil ? "Minutes before knock-out" : "Minutes before the stand ends";
 
@@ -118,9 +114,6 @@ public sealed partial class LineRow
         string count = point == AdditionPoint.Boil ? draft.Recipe?.Boil?.Time.Value.Minutes.ToString("0.#", CultureInfo.InvariantCulture) ?? WhenText.UsualCount(point) : WhenText.UsualCount(point);
         return draft.Put(Field("at"), WhenText.Of(point, count));
     }
-
-    private AmountsFound HopsFor(double ibu) =>
-        new AmountSolver(Desk.Now.Recipe!, Desk.Kit, Desk.Foods).HopFor(Line.Number, Bitterness.FromIbu(ibu));
 
     private async Task KeyAsync(KeyboardEventArgs key)
     {

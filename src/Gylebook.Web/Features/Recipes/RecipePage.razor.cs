@@ -1,3 +1,4 @@
+using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Interchange;
@@ -33,6 +34,14 @@ public sealed partial class RecipePage : IAsyncDisposable
     /// <summary>What is open beside the recipe: <c>versions</c>, <c>history</c>.</summary>
     [SupplyParameterFromQuery(Name = "open")]
     public string? Panel { get; set; }
+
+    /// <summary>The model of bitterness; null for the usual one.</summary>
+    [SupplyParameterFromQuery(Name = RecipeQuery.Bitterness)]
+    public string? Bitterness { get; set; }
+
+    /// <summary>The style it is compared with; null for none.</summary>
+    [SupplyParameterFromQuery(Name = RecipeQuery.Style)]
+    public string? Style { get; set; }
 
     /// <summary>How the reader wants to see numbers.</summary>
     [CascadingParameter]
@@ -91,8 +100,14 @@ public sealed partial class RecipePage : IAsyncDisposable
     /// <inheritdoc/>
     protected override async Task OnParametersSetAsync()
     {
+        ForecastRequest asked = RecipeQuery.Read(Bitterness, Style);
         if (_desk is { } open && open.Draft.Id == Id)
         {
+            if (open.Asked != asked)
+            {
+                open.Ask(asked);
+            }
+
             if (open.Shown != Shown)
             {
                 open.Show(Shown);
@@ -113,7 +128,7 @@ public sealed partial class RecipePage : IAsyncDisposable
         OwnFoods foods = await OwnFoods.OfAsync(Book);
         _kitId = kit.Id;
         _search = new IngredientSearch(await OwnNamesAsync());
-        Put(new RecipeDesk(draft, kit.Kit, foods.Find, Shown));
+        Put(new RecipeDesk(draft, kit.Kit, foods.Find, Shown, asked));
         await RecallAsync(_desk!);
         _ = ListenAsync(changes);
     }

@@ -36,6 +36,10 @@ public sealed partial class StageSection
     [Parameter]
     public RenderFragment? Settings { get; set; }
 
+    /// <summary>What was reckoned for it, under what goes in.</summary>
+    [Parameter]
+    public RenderFragment? Advice { get; set; }
+
     /// <summary>Paths of those fields, whose findings stand under them.</summary>
     [Parameter]
     public string[] ShownFields { get; set; } = [];

@@ -1,3 +1,4 @@
+using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
@@ -22,9 +23,10 @@ public sealed class RecipeDesk
     /// <param name="kit">The kit in use.</param>
     /// <param name="foods">The brewer's own foods, by id.</param>
     /// <param name="shown">How this reader wants to see numbers.</param>
-    public RecipeDesk(OpenDraft draft, Kit kit, Func<string, FoodMakeup?> foods, Shown shown)
+    /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
+    public RecipeDesk(OpenDraft draft, Kit kit, Func<string, FoodMakeup?> foods, Shown shown, ForecastRequest? asked = null)
     {
-        (Draft, Kit, Foods, Shown) = (draft, kit, foods, shown);
+        (Draft, Kit, Foods, Shown, Asked) = (draft, kit, foods, shown, asked ?? ForecastRequest.Usual);
         Reckon();
     }
 
@@ -45,6 +47,9 @@ public sealed class RecipeDesk
 
     /// <summary>How this reader wants to see numbers.</summary>
     public Shown Shown { get; private set; }
+
+    /// <summary>What the reader asks for besides: a model of bitterness, a style.</summary>
+    public ForecastRequest Asked { get; private set; }
 
     /// <summary>What comes of the recipe; null until it could be read for the first time.</summary>
     public RecipeOutlook? Outlook { get; private set; }
@@ -131,12 +136,24 @@ public sealed class RecipeDesk
         Changed?.Invoke();
     }
 
+    /// <summary>Tells by another model, or beside another style.</summary>
+    public void Ask(ForecastRequest asked)
+    {
+        Asked = asked;
+        Reckon(_shown);
+        Changed?.Invoke();
+    }
+
+    /// <summary>The address of this page as it is looked at, with that panel open; null for none.</summary>
+    public string Address(string? panel) => PageUrls.RecipeAs(
+        Draft.Id, panel, Asked.Bitterness == ForecastRequest.Usual.Bitterness ? null : Words.Of(Asked.Bitterness), Asked.Style?.Id);
+
     /// <summary>Shows what a recipe that could be read once came to, until this one can be read.</summary>
     public void Recall(Recipe earlier)
     {
         if (Outlook is null)
         {
-            Outlook = RecipeOutlook.Of(earlier, Kit, Foods, Shown.Units);
+            Outlook = RecipeOutlook.Of(earlier, Kit, Foods, Shown.Units, Asked);
             IsStale = true;
         }
     }
@@ -159,7 +176,7 @@ public sealed class RecipeDesk
             return;
         }
 
-        RecipeOutlook outlook = RecipeOutlook.Of(recipe, Kit, Foods, Shown.Units);
+        RecipeOutlook outlook = RecipeOutlook.Of(recipe, Kit, Foods, Shown.Units, Asked);
         _findings = [.. _shown.Findings.Concat(outlook.Forecast.Findings).Select(FindingWords.Plain)];
         IsStale = !outlook.HasRun && Outlook is { HasRun: true };
         Outlook = IsStale ? Outlook : outlook;

@@ -20,10 +20,12 @@ public sealed record RecipeOutlook(
     public bool HasRun => Forecast.Stages.Count > 0;
 
     /// <summary>Forecasts the recipe.</summary>
-    public static RecipeOutlook Of(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, ReaderUnits units)
+    public static RecipeOutlook Of(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, ReaderUnits units, ForecastRequest? asked = null)
     {
+        ForecastRequest request = asked ?? ForecastRequest.Usual;
         LaidOut laidOut = LayOut.Of(recipe, kit, foods);
-        BrewForecast forecast = Teller.Forecast(laidOut, recipe.Name);
+        laidOut = laidOut with { Plan = laidOut.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
+        BrewForecast forecast = Teller.Forecast(laidOut, recipe.Name, asked: request);
         return new RecipeOutlook(
             recipe, kit, forecast, LineParts.Of(laidOut).ToDictionary(p => p.Line), RunPicture.Of(forecast, units));
     }
