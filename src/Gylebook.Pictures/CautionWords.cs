@@ -8,7 +8,8 @@ internal static class CautionWords
     {
         ["scald"] = "scald",
         ["lift"] = "heavy lift",
-        ["boilover"] = "boil-over",
+        ["boilover.hops"] = "boil-over, hops",
+        ["boilover.powder"] = "boil-over, powder",
         ["foam"] = "foam",
         ["acid"] = "acid",
         ["salt"] = "caustic",
