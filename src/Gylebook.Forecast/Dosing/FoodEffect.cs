@@ -76,7 +76,7 @@ public sealed record FoodEffect
     /// <summary>Protein that dissolves, g/L.</summary>
     public Band? ProteinGramsPerLitre { get; init; }
 
-    /// <summary>Sodium, mg/L.</summary>
+    /// <summary>Sodium, mg/L; null when nothing states the food's sodium.</summary>
     public Band? SodiumMgPerL { get; init; }
 
     /// <summary>Potassium, mg/L: no table here holds it.</summary>

@@ -34,7 +34,9 @@ public static class FoodTrial
             ends.Add(TriedFood.Of(end, dose, plain, dosed, row));
         }
 
-        return Told(dose, likely, ends, extraLiquor);
+        FoodEffect effect = Told(dose, likely, ends, extraLiquor);
+        // The balance takes sodium that nothing states as none; a reader must not.
+        return food.Composition is { SodiumMilligrams: null } ? effect with { SodiumMgPerL = null } : effect;
     }
 
     /// <summary>The label's ends, each at both ends of its hold; for a food without a label, the hold alone.</summary>

@@ -138,6 +138,13 @@ public class FoodTrialTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void Sodium_that_no_line_prints_is_unknown_and_printed_none_is_nought()
+    {
+        Assert.Null(Effect(PeanutFlourOn(100, printedSodium: null), 0.9, "knock-out", 19).SodiumMgPerL);
+        Assert.Equal(0, Effect(PeanutFlourOn(100, printedSodium: 0), 0.9, "knock-out", 19).SodiumMgPerL!.Likely, 1e-9);
+    }
+
+    [Fact]
     public void Nothing_to_put_it_into_or_nothing_to_put_in_is_the_callers_fault()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => Effect("honey", 1, "mash", 0));
@@ -147,7 +154,7 @@ public class FoodTrialTests(ITestOutputHelper output)
     private static double Width(Band band) => band.High - band.Low;
 
     /// <summary>Defatted peanut flour, USDA SR26 NDB 16099, as the rules of 21 CFR 101.9 print it on a serving.</summary>
-    private static MadeUpFood PeanutFlourOn(double grams)
+    private static MadeUpFood PeanutFlourOn(double grams, double? printedSodium = 0.180)
     {
         PrintedMass Of(double per100, double step) =>
             PrintedMass.Of(new(Mass.FromGrams(Math.Floor((per100 * grams / 100 / step) + 0.5) * step), "as printed"));
@@ -161,7 +168,7 @@ public class FoodTrialTests(ITestOutputHelper output)
                 Style = PanelStyle.Us,
                 Serving = new(Mass.FromGrams(grams), "serving"),
                 Fat = Of(0.55, 0.5),
-                Sodium = Of(0.180, 0.005),
+                Sodium = printedSodium is double sodium ? Of(sodium, 0.005) : null,
                 Carbohydrate = Of(34.7, 1),
                 Fibre = Of(15.8, 1),
                 Sugars = Of(8.22, 1),

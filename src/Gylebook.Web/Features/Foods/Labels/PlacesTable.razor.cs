@@ -32,12 +32,9 @@ public sealed partial class PlacesTable
         get
         {
             List<IReadOnlyList<(string Name, Band? Band)>> columns = [.. Report.Places.Select(place => EffectNames.Of(place.Effect))];
-            return EffectNames.Of(null).Select((row, i) => (row.Name, (IReadOnlyList<Band?>)[.. columns.Select(column => IsKnown(row.Name) ? column[i].Band : null)]));
+            return EffectNames.Of(null).Select((row, i) => (row.Name, (IReadOnlyList<Band?>)[.. columns.Select(column => column[i].Band)]));
         }
     }
-
-    // The balance takes sodium that no panel prints as none; a reader must not.
-    private bool IsKnown(string effect) => effect != "sodiumMgPerL" || Report.Per100Grams.Any(part => part is { Name: "sodium", Band: not null });
 
     private static IEnumerable<AdditionTime> Offered(AdditionTime asked) =>
         FoodQuestion.Offered.Contains(asked) ? FoodQuestion.Offered : FoodQuestion.Offered.Append(asked);
