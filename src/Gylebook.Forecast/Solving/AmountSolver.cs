@@ -1,6 +1,4 @@
-using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -12,9 +10,8 @@ namespace Gylebook.Forecast.Solving;
 /// <summary>Amounts that meet a wish.</summary>
 /// <param name="Amounts">New texts by number of the line; empty when the wish cannot be met.</param>
 /// <param name="Reached">What the recipe comes to with them, or came to at the limit.</param>
-/// <param name="Runs">How many runs it took.</param>
 /// <param name="Binding">Which limit binds and by how much; null when the wish is met.</param>
-public sealed record AmountsFound(IReadOnlyDictionary<int, string> Amounts, double Reached, int Runs, string? Binding);
+public sealed record AmountsFound(IReadOnlyDictionary<int, string> Amounts, double Reached, string? Binding);
 
 /// <summary>Solves amounts backwards from the beer: each trial is a whole lay-out and run, liquor planned anew.</summary>
 /// <param name="recipe">The recipe as it stands.</param>
@@ -27,7 +24,6 @@ public sealed class AmountSolver(
     /// <summary>Points of gravity that no hydrometer tells from the wish.</summary>
     private const double PointsClose = 1e-3;
 
-    private const double IbuClose = 1e-4;
     private const double LeastTimes = 0.01;
     private const double MostTimes = 20;
 
@@ -37,40 +33,33 @@ public sealed class AmountSolver(
         int[] grist = [.. LinesOf(IngredientKind.Malt, IngredientKind.Extract)];
         if (grist.Length == 0)
         {
-            return Unmet(double.NaN, 0, "there is no malt and no extract to weigh anew");
+            return Unmet(double.NaN, "there is no malt and no extract to weigh anew");
         }
 
         SearchOutcome found = BoundedSecant.Search(
-            times => 1000 * (Read(grist, times, Figure.OriginalGravity) - 1), 1000 * (wish.Ratio - 1), LeastTimes, 1, MostTimes, PointsClose);
+            times => 1000 * (Gravity(grist, times) - 1), 1000 * (wish.Ratio - 1), LeastTimes, 1, MostTimes, PointsClose);
         double gravity = 1 + (found.Reached / 1000);
         return found.Solved
-            ? new AmountsFound(Texts(grist, found.At), gravity, found.Runs, null)
-            : Unmet(gravity, found.Runs, GravityBinds(gravity, wish.Ratio));
+            ? new AmountsFound(Texts(grist, found.At), gravity, null)
+            : Unmet(gravity, GravityBinds(gravity, wish.Ratio));
     }
 
     /// <summary>Weighs one line of hops so that the beer as a whole has that bitterness.</summary>
     public AmountsFound HopFor(int line, Bitterness wish)
     {
-        if (Kilograms(line) is not > 0)
+        if (recipe.Ingredients[line].Amount.Mass is not Entered<Mass> before)
         {
-            return Unmet(double.NaN, 0, "give the hops a weight to start from");
+            return Unmet(double.NaN, "give the hops a weight to start from");
         }
 
-        SearchOutcome found = BoundedSecant.Search(
-            times => Read([line], times, Figure.Bitterness), wish.Ibu, 0, 1, MostTimes, IbuClose);
-        if (found.Solved)
-        {
-            return new AmountsFound(Texts([line], found.At), found.Reached, found.Runs, null);
-        }
-
-        string binds = found.At <= 0
-            ? FormattableString.Invariant($"the other hops alone bring {found.Reached:0.0} IBU")
-            : FormattableString.Invariant($"even {MostTimes:0} times this weight brings no more than {found.Reached:0.0} IBU; hops bitter in the boil");
-        return Unmet(found.Reached, found.Runs, binds);
+        HopSolution found = new HopSolver(kit, foods, model).AmountFor(recipe, line, wish.Ibu);
+        return found.Grams is double grams
+            ? new AmountsFound(new Dictionary<int, string> { [line] = AmountText.Of(before, grams / 1000) }, found.Ibu, null)
+            : Unmet(found.Ibu, found.Problem!.Message);
     }
 
-    private static AmountsFound Unmet(double reached, int runs, string binding) =>
-        new(new Dictionary<int, string>(), reached, runs, binding);
+    private static AmountsFound Unmet(double reached, string binding) =>
+        new(new Dictionary<int, string>(), reached, binding);
 
     private static string GravityBinds(double reached, double wish) =>
         !double.IsFinite(reached) ? "so much malt leaves no room for the liquor"
@@ -82,19 +71,10 @@ public sealed class AmountSolver(
 
     private double? Kilograms(int line) => recipe.Ingredients[line].Amount.Mass?.Value.Kilograms;
 
-    private double? Read(int[] lines, double times, Figure figure)
+    private double? Gravity(int[] lines, double times)
     {
         Recipe scaled = recipe with { Ingredients = [.. recipe.Ingredients.Select((line, i) => lines.Contains(i) ? Times(line, times) : line)] };
-        if (LayOut.Of(scaled, kit, foods).Plan is not { } plan)
-        {
-            return null;
-        }
-
-        double[] figures = new double[plan.PortionCount * Figures.Count];
-        NoLog log = default;
-        Run.Through(plan with { Bitterness = model }, plan.Medians, figures, ref log);
-        double read = new HeadlineFigures(plan.Packaged, figures)[figure];
-        return double.IsFinite(read) ? read : null;
+        return new MedianRun(kit, foods, model).Read(scaled, Figure.OriginalGravity);
     }
 
     private static IngredientLine Times(IngredientLine line, double times) => line with

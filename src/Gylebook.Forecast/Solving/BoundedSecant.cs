@@ -2,10 +2,9 @@ namespace Gylebook.Forecast.Solving;
 
 /// <summary>How a search went.</summary>
 /// <param name="Solved">Whether the wish was met.</param>
-/// <param name="Runs">How many runs it took.</param>
 /// <param name="At">Where the search ended.</param>
 /// <param name="Reached">What comes out there; not a number when nothing does.</param>
-internal readonly record struct SearchOutcome(bool Solved, int Runs, double At, double Reached);
+internal readonly record struct SearchOutcome(bool Solved, double At, double Reached);
 
 /// <summary>Finds where a rising figure meets a wish: a secant that never leaves its bounds nor the bracket it has found.</summary>
 internal static class BoundedSecant
@@ -31,12 +30,12 @@ internal static class BoundedSecant
             reached = figure(at) ?? double.PositiveInfinity;
             if (Math.Abs(reached - wish) <= close)
             {
-                return new SearchOutcome(true, run, at, reached);
+                return new SearchOutcome(true, at, reached);
             }
 
             if ((reached < wish && at >= high) || (reached > wish && at <= low))
             {
-                return new SearchOutcome(false, run, at, reached);
+                return new SearchOutcome(false, at, reached);
             }
 
             if (reached < wish)
@@ -51,7 +50,7 @@ internal static class BoundedSecant
             at = Next(belowAt, below, aboveAt, above, wish, low, high, run);
         }
 
-        return new SearchOutcome(false, MostRuns, at, reached);
+        return new SearchOutcome(false, at, reached);
     }
 
     /// <summary>

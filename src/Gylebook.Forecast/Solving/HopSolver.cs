@@ -1,7 +1,5 @@
 using System.Globalization;
-using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -20,14 +18,13 @@ public sealed record HopSolution(Recipe? Recipe, double? Grams, double Ibu, Find
 /// <summary>Finds the amount of one hop line: for a bitterness, after a move, after a swap.</summary>
 /// <remarks>
 /// On the whole run, at the medians, with the liquor planned anew each time: more hops hold more wort, and the liquor that makes
-/// up for it thins the bitterness. Regula falsi between bounds; to 0.005 IBU, in 30 runs at most.
+/// up for it thins the bitterness. To 0.005 IBU.
 /// </remarks>
 /// <param name="kit">The kit.</param>
 /// <param name="foods">Foods that lie beside the recipe, by id.</param>
 /// <param name="model">By which bitterness.</param>
 public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, BitternessModel model = BitternessModel.TimeGravity)
 {
-    private const int MostRuns = 30;
     private const double IbuClose = 0.005;
 
     /// <summary>Where the search begins; only its speed hangs on it.</summary>
@@ -61,44 +58,29 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
         return Search(recipe, line, ibu, without);
     }
 
-    /// <summary>Regula falsi between what is too little and what is too much; the end that stays twice is weighed half (Illinois).</summary>
     private HopSolution Search(Recipe recipe, int line, double ibu, double without)
     {
-        double most = MostGramsPerLitre * recipe.Package.Volume.Value.Litres;
-        (double Grams, double Miss) low = (0, without - ibu);
-        (double Grams, double Miss) high = (most, double.PositiveInfinity);
-        double grams = Math.Min(most, FirstGramsPerLitre * recipe.Package.Volume.Value.Litres);
-        for (int run = 0; run < MostRuns; run++)
+        double litres = recipe.Package.Volume.Value.Litres;
+        double most = MostGramsPerLitre * litres;
+        double best = without;
+        SearchOutcome found = BoundedSecant.Search(
+            grams =>
+            {
+                double? reached = IbuOf(recipe, line, grams);
+                best = reached < ibu ? Math.Max(best, reached.Value) : best;
+                return reached;
+            },
+            ibu,
+            0,
+            FirstGramsPerLitre * litres,
+            most,
+            IbuClose);
+        if (found.Solved)
         {
-            double reached = IbuOf(recipe, line, grams) ?? double.PositiveInfinity;
-            if (Math.Abs(reached - ibu) <= IbuClose)
-            {
-                return new HopSolution(With(recipe, line, grams), Rounded(grams), reached, null);
-            }
-
-            if (reached < ibu)
-            {
-                high.Miss = low.Grams > 0 ? high.Miss / 2 : high.Miss;
-                low = (grams, reached - ibu);
-            }
-            else
-            {
-                low.Miss = double.IsFinite(high.Miss) ? low.Miss / 2 : low.Miss;
-                high = (grams, reached - ibu);
-            }
-
-            if (low.Grams >= most)
-            {
-                break;
-            }
-
-            grams = double.IsFinite(high.Miss)
-                ? low.Grams - (low.Miss * (high.Grams - low.Grams) / (high.Miss - low.Miss))
-                : high.Grams < most ? (low.Grams + high.Grams) / 2 : Math.Min(most, 4 * grams);
+            return new HopSolution(With(recipe, line, found.At), Rounded(found.At), found.Reached, null);
         }
 
         string limit = string.Create(CultureInfo.InvariantCulture, $"{most:0} g");
-        double best = IbuOf(recipe, line, low.Grams) ?? without;
         return new HopSolution(null, null, best, Problem("hop.noAmount", line, $"no amount up to {limit} gives {Ibu(ibu)}; this hop at this time comes to {Ibu(best)}", Ibu(ibu), limit));
     }
 
@@ -139,19 +121,8 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
     }
 
     /// <summary>Bitterness of the whole beer with so much of the line; null when it cannot be run.</summary>
-    private double? IbuOf(Recipe recipe, int line, double grams)
-    {
-        if (LayOut.Of(With(recipe, line, grams), kit, foods).Plan is not { } plan)
-        {
-            return null;
-        }
-
-        double[] figures = new double[plan.PortionCount * Figures.Count];
-        NoLog log = default;
-        return Run.Through(plan with { Bitterness = model }, plan.Medians, figures, ref log)
-            ? new HeadlineFigures(plan.Packaged, figures)[Figure.Bitterness]
-            : null;
-    }
+    private double? IbuOf(Recipe recipe, int line, double grams) =>
+        new MedianRun(kit, foods, model).Read(With(recipe, line, grams), Figure.Bitterness);
 
     private static Recipe With(Recipe recipe, int line, double grams)
     {

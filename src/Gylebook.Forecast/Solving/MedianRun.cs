@@ -1,0 +1,27 @@
+using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Kits;
+
+namespace Gylebook.Forecast.Solving;
+
+/// <summary>One figure of a recipe, by a whole lay-out and run at the medians with the liquor planned anew: what every solver of amounts tries.</summary>
+internal readonly record struct MedianRun(Kit Kit, Func<string, FoodMakeup?> Foods, BitternessModel Model)
+{
+    /// <summary>The figure of the beer as a whole; null when the recipe cannot be run.</summary>
+    public double? Read(Recipe recipe, Figure figure)
+    {
+        if (LayOut.Of(recipe, Kit, Foods).Plan is not { } plan)
+        {
+            return null;
+        }
+
+        double[] figures = new double[plan.PortionCount * Figures.Count];
+        NoLog log = default;
+        Run.Through(plan with { Bitterness = Model }, plan.Medians, figures, ref log);
+        double read = new HeadlineFigures(plan.Packaged, figures)[figure];
+        return double.IsFinite(read) ? read : null;
+    }
+}
