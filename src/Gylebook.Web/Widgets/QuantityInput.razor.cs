@@ -15,10 +15,9 @@ namespace Gylebook.Web.Widgets;
 public sealed partial class QuantityInput<T> : IDisposable
     where T : struct, IQuantity<T>
 {
-    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(300);
-
     private readonly string _id = FieldIds.Next();
     private readonly string _noteId = FieldIds.Next();
+    private readonly TypingPause _pause = new();
     private string _text = "";
     private string _problem = "";
     private Entered<T>? _committed;
@@ -26,7 +25,6 @@ public sealed partial class QuantityInput<T> : IDisposable
     private ReaderUnits? _givenFor;
     private bool _isFocused;
     private bool _isTyping;
-    private CancellationTokenSource? _pause;
 
     /// <summary>What it is; always there for those who hear the page.</summary>
     [Parameter]
@@ -90,11 +88,7 @@ public sealed partial class QuantityInput<T> : IDisposable
         : [new Finding("quantity.unread", Severity.Error, "", _problem)];
 
     /// <inheritdoc/>
-    public void Dispose()
-    {
-        _pause?.Cancel();
-        _pause?.Dispose();
-    }
+    public void Dispose() => _pause.Dispose();
 
     /// <inheritdoc/>
     protected override void OnParametersSet()
@@ -120,17 +114,10 @@ public sealed partial class QuantityInput<T> : IDisposable
     {
         _text = text ?? "";
         _isTyping = true;
-        CancellationToken token = RestartPause();
-        try
+        if (await _pause.PassesAsync(Clock))
         {
-            await Task.Delay(Pause, Clock, token);
+            await CommitAsync();
         }
-        catch (OperationCanceledException)
-        {
-            return;
-        }
-
-        await CommitAsync();
     }
 
     private async Task LeftAsync()
@@ -145,7 +132,7 @@ public sealed partial class QuantityInput<T> : IDisposable
 
     private async Task CommitAsync()
     {
-        _pause?.Cancel();
+        _pause.End();
         if (!_isTyping)
         {
             return;
@@ -185,13 +172,5 @@ public sealed partial class QuantityInput<T> : IDisposable
     {
         _problem = "";
         _text = _committed is { } entered ? TypedText.Show(entered, Units) : "";
-    }
-
-    private CancellationToken RestartPause()
-    {
-        _pause?.Cancel();
-        _pause?.Dispose();
-        _pause = new CancellationTokenSource();
-        return _pause.Token;
     }
 }

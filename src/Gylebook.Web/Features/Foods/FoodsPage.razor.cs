@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gylebook.Store;
+using Gylebook.Web.Widgets;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Features.Foods;
@@ -7,12 +8,11 @@ namespace Gylebook.Web.Features.Foods;
 /// <summary>The table of foods and the brewer's own sheets; what is searched for stands in the address.</summary>
 public sealed partial class FoodsPage : IDisposable
 {
-    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(300);
-
+    private readonly TypingPause _pause = new();
     private IReadOnlyList<FoodLine> _own = [];
     private IReadOnlyList<FoodLine> _found = [];
     private string _typed = "";
-    private CancellationTokenSource? _pause;
+    private bool _isTyping;
 
     /// <summary>What is searched for.</summary>
     [SupplyParameterFromQuery(Name = "search")]
@@ -33,11 +33,7 @@ public sealed partial class FoodsPage : IDisposable
     private string Count => _found.Count == 1 ? "One food" : string.Create(CultureInfo.InvariantCulture, $"{_found.Count} foods");
 
     /// <inheritdoc/>
-    public void Dispose()
-    {
-        _pause?.Cancel();
-        _pause?.Dispose();
-    }
+    public void Dispose() => _pause.Dispose();
 
     /// <inheritdoc/>
     protected override async Task OnInitializedAsync()
@@ -50,7 +46,7 @@ public sealed partial class FoodsPage : IDisposable
     protected override void OnParametersSet()
     {
         // While somebody types, the address follows the field and not the other way round.
-        if (_pause is null)
+        if (!_isTyping)
         {
             Look(Search);
         }
@@ -59,20 +55,12 @@ public sealed partial class FoodsPage : IDisposable
     private async Task TypedAsync(string? text)
     {
         Look(text);
-        _pause?.Cancel();
-        using CancellationTokenSource pause = new();
-        _pause = pause;
-        try
+        _isTyping = true;
+        if (await _pause.PassesAsync(Clock))
         {
-            await Task.Delay(Pause, Clock, pause.Token);
             Navigation.NavigateTo(PageUrls.FoodsLike(_typed), replace: true);
+            _isTyping = false;
         }
-        catch (OperationCanceledException)
-        {
-            return;
-        }
-
-        _pause = null;
     }
 
     private void Look(string? text)

@@ -13,16 +13,14 @@ namespace Gylebook.Web.Features.Recipes;
 /// </remarks>
 public sealed partial class DraftField : IDisposable
 {
-    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(300);
-
     private readonly string _id = FieldIds.Next();
     private readonly string _noteId = FieldIds.Next();
+    private readonly TypingPause _pause = new();
     private ElementReference _input;
     private string _text = "";
     private bool _isFocused;
     private bool _isTyping;
     private bool _wantsFocus;
-    private CancellationTokenSource? _pause;
 
     /// <summary>The recipe.</summary>
     [Parameter]
@@ -90,11 +88,7 @@ public sealed partial class DraftField : IDisposable
     private bool HasError => Findings.Any(f => f.Severity == Severity.Error);
 
     /// <inheritdoc/>
-    public void Dispose()
-    {
-        _pause?.Cancel();
-        _pause?.Dispose();
-    }
+    public void Dispose() => _pause.Dispose();
 
     /// <inheritdoc/>
     protected override void OnParametersSet()
@@ -135,7 +129,7 @@ public sealed partial class DraftField : IDisposable
     {
         _text = text ?? "";
         _isTyping = true;
-        CancellationToken token = RestartPause();
+        _pause.End();
         if (string.IsNullOrWhiteSpace(_text))
         {
             // An emptied field is about to be filled again: it counts when the brewer leaves it.
@@ -143,16 +137,10 @@ public sealed partial class DraftField : IDisposable
         }
 
         Desk.Preview(Path, Kept());
-        try
+        if (await _pause.PassesAsync(Clock))
         {
-            await Task.Delay(Pause, Clock, token);
+            await CommitAsync();
         }
-        catch (OperationCanceledException)
-        {
-            return;
-        }
-
-        await CommitAsync();
     }
 
     private async Task LeftAsync()
@@ -165,19 +153,11 @@ public sealed partial class DraftField : IDisposable
 
     private async Task CommitAsync()
     {
-        _pause?.Cancel();
+        _pause.End();
         if (_isTyping)
         {
             _isTyping = false;
             await Desk.CommitAsync(this, Path, Kept());
         }
-    }
-
-    private CancellationToken RestartPause()
-    {
-        _pause?.Cancel();
-        _pause?.Dispose();
-        _pause = new CancellationTokenSource();
-        return _pause.Token;
     }
 }

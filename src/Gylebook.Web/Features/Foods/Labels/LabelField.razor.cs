@@ -10,10 +10,9 @@ namespace Gylebook.Web.Features.Foods.Labels;
 /// <remarks>What is typed stays as typed, also where it cannot be read; it is passed on after a short pause, or when the field is left.</remarks>
 public sealed partial class LabelField : IDisposable
 {
-    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(300);
-
     private readonly string _id = FieldIds.Next();
     private readonly string _noteId = FieldIds.Next();
+    private readonly TypingPause _pause = new();
     private string _text = "";
     private string _unit = "";
     private string _problem = "";
@@ -21,7 +20,6 @@ public sealed partial class LabelField : IDisposable
     private PanelField? _shownFor;
     private bool _isFocused;
     private bool _isTyping;
-    private CancellationTokenSource? _pause;
 
     /// <summary>Which line.</summary>
     [Parameter]
@@ -60,11 +58,7 @@ public sealed partial class LabelField : IDisposable
     private IReadOnlyList<Finding> Told => _problem.Length > 0 ? [new Finding("quantity.unread", Severity.Error, "", _problem)] : Findings;
 
     /// <inheritdoc/>
-    public void Dispose()
-    {
-        _pause?.Cancel();
-        _pause?.Dispose();
-    }
+    public void Dispose() => _pause.Dispose();
 
     /// <inheritdoc/>
     protected override void OnParametersSet()
@@ -89,20 +83,10 @@ public sealed partial class LabelField : IDisposable
     {
         _text = text ?? "";
         _isTyping = true;
-        _pause?.Cancel();
-        _pause?.Dispose();
-        _pause = new CancellationTokenSource();
-        CancellationToken token = _pause.Token;
-        try
+        if (await _pause.PassesAsync(Clock))
         {
-            await Task.Delay(Pause, Clock, token);
+            await CommitAsync();
         }
-        catch (OperationCanceledException)
-        {
-            return;
-        }
-
-        await CommitAsync();
     }
 
     private async Task LeftAsync()
@@ -113,7 +97,7 @@ public sealed partial class LabelField : IDisposable
 
     private Task CommitAsync()
     {
-        _pause?.Cancel();
+        _pause.End();
         return _isTyping ? PassOnAsync() : Task.CompletedTask;
     }
 
