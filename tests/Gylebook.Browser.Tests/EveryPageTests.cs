@@ -1,5 +1,3 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 [assembly: AssemblyFixture(typeof(Gylebook.Browser.Tests.ChromiumFixture))]
@@ -36,9 +34,7 @@ public sealed class EveryPageTests(ChromiumFixture chromium)
         {
             IPage page = await OpenAsync(path, link, scheme: scheme);
             await page.PictureAsync($"{name}-{scheme}");
-            AxeResult result = await page.RunAxe();
-            Assert.True(result.Passes.Length > 0, "axe looked at nothing.");
-            Assert.True(result.Violations.Length == 0, $"{name}, {scheme}: " + string.Join("; ", result.Violations.Select(Told)));
+            await page.HasNoBarrierAsync($"{name}, {scheme}");
             await page.Context.CloseAsync();
         }
     }
@@ -103,7 +99,4 @@ public sealed class EveryPageTests(ChromiumFixture chromium)
             await page.LiveAsync();
         }
     }
-
-    private static string Told(AxeResultItem violation) =>
-        $"{violation.Id}: {violation.Help} at {string.Join(", ", violation.Nodes.Take(3).Select(node => node.Html))}";
 }
