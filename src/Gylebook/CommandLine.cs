@@ -1,3 +1,5 @@
+using Spectre.Console;
+
 namespace Gylebook;
 
 /// <summary>Small courtesies between a shell and the verbs.</summary>
@@ -5,6 +7,21 @@ internal static class CommandLine
 {
     /// <summary>What the parser (Spectre.Console.Cli 0.57.2) hands over when the last option lacks its value.</summary>
     public const string MissingValue = "__default_command";
+
+    /// <summary>Refuses the first option that was named without its value.</summary>
+    /// <param name="options">Each option's name, what must follow it, and what did.</param>
+    public static ValidationResult NoneLacksItsValue(params ReadOnlySpan<(string Name, string Wants, string? Value)> options)
+    {
+        foreach ((string name, string wants, string? value) in options)
+        {
+            if (value == MissingValue)
+            {
+                return ValidationResult.Error($"Option '{name}' needs {wants} after it.");
+            }
+        }
+
+        return ValidationResult.Success();
+    }
 
     /// <summary>An argument such as "-5 °C" with a typographic minus, so that it is not taken for an option.</summary>
     /// <remarks>No option of ours begins with a digit, and every reader of numbers knows both signs.</remarks>

@@ -1,5 +1,3 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using Gylebook.Recipes;
 
 namespace Gylebook.Forecast.Telling;
@@ -13,21 +11,8 @@ public static class ForecastJson
     /// <summary>The engine's version, as forecasts carry it.</summary>
     public static string Engine { get; } = typeof(ForecastJson).Assembly.GetName().Version!.ToString(3);
 
-    internal static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>The forecast as one JSON object.</summary>
-    public static string Write(BrewForecast forecast)
-    {
-        using MemoryStream buffer = new();
-        using (Utf8JsonWriter writer = new(buffer, Options))
-        {
-            WriteAll(new JsonPen(writer), forecast);
-        }
-
-        return System.Text.Encoding.UTF8.GetString(buffer.ToArray());
-    }
-
-    private static void WriteAll(JsonPen pen, BrewForecast forecast) => pen.Block(() =>
+    public static string Write(BrewForecast forecast) => JsonPen.Write(pen =>
     {
         pen.Text("format", Format);
         pen.Text("engine", Engine);

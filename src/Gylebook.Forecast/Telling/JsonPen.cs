@@ -1,3 +1,5 @@
+using System.Text;
+using System.Text.Encodings.Web;
 using System.Text.Json;
 
 namespace Gylebook.Forecast.Telling;
@@ -6,6 +8,21 @@ namespace Gylebook.Forecast.Telling;
 /// <param name="writer">Where to.</param>
 public sealed class JsonPen(Utf8JsonWriter writer)
 {
+    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>One JSON object as text: indented, lines parted alike on every machine.</summary>
+    public static string Write(Action<JsonPen> write)
+    {
+        using MemoryStream buffer = new();
+        using (Utf8JsonWriter writer = new(buffer, Options))
+        {
+            JsonPen pen = new(writer);
+            pen.Block(() => write(pen));
+        }
+
+        return Encoding.UTF8.GetString(buffer.ToArray());
+    }
+
     /// <summary>An object.</summary>
     public void Block(Action write)
     {

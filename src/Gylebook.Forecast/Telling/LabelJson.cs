@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Gylebook.Forecast.Dosing;
 
 namespace Gylebook.Forecast.Telling;
@@ -11,18 +10,7 @@ public static class LabelJson
     public const string Format = "gylebook-label/1";
 
     /// <summary>The report as one JSON object.</summary>
-    public static string Write(FoodLabelReport report)
-    {
-        using MemoryStream buffer = new();
-        using (Utf8JsonWriter writer = new(buffer, ForecastJson.Options))
-        {
-            WriteAll(new JsonPen(writer), report);
-        }
-
-        return System.Text.Encoding.UTF8.GetString(buffer.ToArray());
-    }
-
-    private static void WriteAll(JsonPen pen, FoodLabelReport report) => pen.Block(() =>
+    public static string Write(FoodLabelReport report) => JsonPen.Write(pen =>
     {
         FoodAtPlace? first = report.Places.Count > 0 ? report.Places[0] : null;
         pen.Text("format", Format);

@@ -1,5 +1,3 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;
 using Gylebook.Science.Water;
@@ -12,10 +10,8 @@ public static class WaterJson
     /// <summary>The form's name and version.</summary>
     public const string Format = "gylebook-liquor/1";
 
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>The outcome as one JSON object; the figures null when the plan could not be carried out.</summary>
-    public static string Write(WaterOutcome? outcome, IReadOnlyList<Finding> findings) => JsonText(pen =>
+    public static string Write(WaterOutcome? outcome, IReadOnlyList<Finding> findings) => JsonPen.Write(pen =>
     {
         pen.Text("format", Format);
         pen.Text("engine", ForecastJson.Engine);
@@ -47,19 +43,6 @@ public static class WaterJson
         pen.List("findings", findings, f => ForecastJson.WriteFinding(pen, f));
         pen.List("cautions", outcome?.Cautions ?? [], c => ForecastJson.WriteCaution(pen, c));
     });
-
-    /// <summary>One JSON object, laid out as all of ours are.</summary>
-    public static string JsonText(Action<JsonPen> write)
-    {
-        using MemoryStream buffer = new();
-        using (Utf8JsonWriter writer = new(buffer, Options))
-        {
-            JsonPen pen = new(writer);
-            pen.Block(() => write(pen));
-        }
-
-        return System.Text.Encoding.UTF8.GetString(buffer.ToArray());
-    }
 
     /// <summary>The key an ion has in files: <c>calcium</c>.</summary>
     public static string KeyOf(Ion ion) => ion.ToString().ToLowerInvariant();

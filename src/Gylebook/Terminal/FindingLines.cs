@@ -1,5 +1,3 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 
@@ -8,8 +6,6 @@ namespace Gylebook.Terminal;
 /// <summary>Tells findings on the command line.</summary>
 internal static class FindingLines
 {
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>Writes them, one a line or as JSON.</summary>
     /// <returns>The exit code: 1 when one of them is an error.</returns>
     public static int Tell(IReadOnlyList<Finding> findings, bool json)
@@ -17,14 +13,7 @@ internal static class FindingLines
         bool errors = findings.Any(f => f.Severity == Severity.Error);
         if (json)
         {
-            using Stream output = Console.OpenStandardOutput();
-            using (Utf8JsonWriter writer = new(output, Options))
-            {
-                JsonPen pen = new(writer);
-                pen.Block(() => pen.List("findings", findings, f => ForecastJson.WriteFinding(pen, f)));
-            }
-
-            output.Write("\n"u8);
+            Console.WriteLine(JsonPen.Write(pen => pen.List("findings", findings, f => ForecastJson.WriteFinding(pen, f))));
             return errors ? 1 : 0;
         }
 

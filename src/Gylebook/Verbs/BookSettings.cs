@@ -18,7 +18,5 @@ internal sealed class BookSettings : CommandSettings
     public string? Book { get; init; }
 
     /// <inheritdoc/>
-    public override ValidationResult Validate() => Book == CommandLine.MissingValue
-        ? ValidationResult.Error("Option '--book' needs a file after it.")
-        : ValidationResult.Success();
+    public override ValidationResult Validate() => CommandLine.NoneLacksItsValue(("--book", "a file", Book));
 }

@@ -28,9 +28,7 @@ internal sealed class CheckVerb : Command<CheckVerb.Settings>
         public bool Json { get; init; }
 
         /// <inheritdoc/>
-        public override ValidationResult Validate() => Kit == CommandLine.MissingValue
-            ? ValidationResult.Error("Option '--kit' needs a file after it.")
-            : ValidationResult.Success();
+        public override ValidationResult Validate() => CommandLine.NoneLacksItsValue(("--kit", "a file", Kit));
     }
 
     /// <inheritdoc/>

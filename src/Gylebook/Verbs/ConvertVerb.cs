@@ -22,9 +22,7 @@ internal sealed class ConvertVerb : Command<ConvertVerb.Settings>
         public required string To { get; init; }
 
         /// <inheritdoc/>
-        public override ValidationResult Validate() => To == CommandLine.MissingValue
-            ? ValidationResult.Error("Option '--to' needs a unit after it.")
-            : ValidationResult.Success();
+        public override ValidationResult Validate() => CommandLine.NoneLacksItsValue(("--to", "a unit", To));
     }
 
     /// <inheritdoc/>

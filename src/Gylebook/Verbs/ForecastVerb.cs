@@ -60,15 +60,14 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         public bool Json { get; init; }
 
         /// <inheritdoc/>
-        public override ValidationResult Validate() =>
-            Kit == CommandLine.MissingValue ? ValidationResult.Error("Option '--kit' needs a file after it.")
-            : Water == CommandLine.MissingValue ? ValidationResult.Error("Option '--water' needs a file after it.")
-            : Svg == CommandLine.MissingValue ? ValidationResult.Error("Option '--svg' needs a file after it.")
-            : Seed == CommandLine.MissingValue ? ValidationResult.Error("Option '--seed' needs a word after it.")
-            : Bitterness == CommandLine.MissingValue ? ValidationResult.Error("Option '--bitterness' needs a model after it.")
-            : Style == CommandLine.MissingValue ? ValidationResult.Error("Option '--style' needs a name after it.")
-            : Glass == CommandLine.MissingValue ? ValidationResult.Error("Option '--glass' needs a length after it.")
-            : ValidationResult.Success();
+        public override ValidationResult Validate() => CommandLine.NoneLacksItsValue(
+            ("--kit", "a file", Kit),
+            ("--water", "a file", Water),
+            ("--svg", "a file", Svg),
+            ("--seed", "a word", Seed),
+            ("--bitterness", "a model", Bitterness),
+            ("--style", "a name", Style),
+            ("--glass", "a length", Glass));
     }
 
     /// <inheritdoc/>

@@ -1,6 +1,4 @@
 using System.ComponentModel;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Terminal;
@@ -12,8 +10,6 @@ namespace Gylebook.Verbs;
 /// <summary>gylebook pitch RECIPE [--kit FILE] [--starter VOLUME] [--json]</summary>
 internal sealed class PitchVerb : Command<PitchVerb.Settings>
 {
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>Cautions that are about yeast.</summary>
     private static readonly string[] About = ["pitch.", "yeast.", "starter.", "oxygen."];
 
@@ -41,10 +37,9 @@ internal sealed class PitchVerb : Command<PitchVerb.Settings>
         public bool Json { get; init; }
 
         /// <inheritdoc/>
-        public override ValidationResult Validate() =>
-            Kit == CommandLine.MissingValue ? ValidationResult.Error("Option '--kit' needs a file after it.")
-            : Starter == CommandLine.MissingValue ? ValidationResult.Error("Option '--starter' needs a volume after it.")
-            : ValidationResult.Success();
+        public override ValidationResult Validate() => CommandLine.NoneLacksItsValue(
+            ("--kit", "a file", Kit),
+            ("--starter", "a volume", Starter));
     }
 
     /// <inheritdoc/>
@@ -66,7 +61,7 @@ internal sealed class PitchVerb : Command<PitchVerb.Settings>
         BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
         if (settings.Json)
         {
-            WriteJson(forecast);
+            Console.WriteLine(Json(forecast));
         }
         else if (!forecast.CanBeBrewed)
         {
@@ -83,22 +78,12 @@ internal sealed class PitchVerb : Command<PitchVerb.Settings>
     private static IEnumerable<Caution> YeastCautions(BrewForecast forecast) =>
         forecast.Cautions.Where(c => About.Any(about => c.Code.StartsWith(about, StringComparison.Ordinal)));
 
-    private static void WriteJson(BrewForecast forecast)
+    private static string Json(BrewForecast forecast) => JsonPen.Write(pen =>
     {
-        using Stream output = Console.OpenStandardOutput();
-        using (Utf8JsonWriter writer = new(output, Options))
-        {
-            JsonPen pen = new(writer);
-            pen.Block(() =>
-            {
-                pen.Text("recipe", forecast.Recipe);
-                pen.Text("kit", forecast.Kit);
-                pen.Block("pitch", forecast.Pitch, p => PitchJson.Write(pen, p));
-                pen.List("cautions", YeastCautions(forecast), c => ForecastJson.WriteCaution(pen, c));
-                pen.List("findings", forecast.Findings, f => ForecastJson.WriteFinding(pen, f));
-            });
-        }
-
-        output.Write("\n"u8);
-    }
+        pen.Text("recipe", forecast.Recipe);
+        pen.Text("kit", forecast.Kit);
+        pen.Block("pitch", forecast.Pitch, p => PitchJson.Write(pen, p));
+        pen.List("cautions", YeastCautions(forecast), c => ForecastJson.WriteCaution(pen, c));
+        pen.List("findings", forecast.Findings, f => ForecastJson.WriteFinding(pen, f));
+    });
 }

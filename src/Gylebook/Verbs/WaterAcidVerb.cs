@@ -96,7 +96,7 @@ internal sealed class WaterAcidVerb : Command<WaterAcidVerb.Settings>
         return 0;
     }
 
-    private static string Json(AcidQuestion question, AcidAnswer answer, Caution caution) => WaterJson.JsonText(pen =>
+    private static string Json(AcidQuestion question, AcidAnswer answer, Caution caution) => JsonPen.Write(pen =>
     {
         bool powder = question.Acid!.Unit == DoseUnit.Gram;
         pen.Text("format", "gylebook-acid/1");
