@@ -24,6 +24,7 @@ public sealed class Book : IAsyncDisposable
         Versions = new BookVersions(access);
         Kits = new BookKits(access);
         Foods = new BookFoods(access);
+        Waters = new BookWaters(access);
         Gyles = new BookGyles(access);
         Readings = new BookReadings(access);
         Settings = new BookSettings(access);
@@ -47,6 +48,9 @@ public sealed class Book : IAsyncDisposable
 
     /// <summary>The brewer's food sheets.</summary>
     public BookFoods Foods { get; }
+
+    /// <summary>The brewer's water plans.</summary>
+    public BookWaters Waters { get; }
 
     /// <summary>Gyles: plan, start, follow.</summary>
     public BookGyles Gyles { get; }

@@ -11,6 +11,7 @@ public enum BookNoun
     Gyle,
     Kit,
     Food,
+    Water,
 }
 
 /// <summary>Something in the book changed, and is on disk.</summary>

@@ -23,6 +23,8 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
 
     public DbSet<FoodRow> Foods => Set<FoodRow>();
 
+    public DbSet<WaterRow> Waters => Set<WaterRow>();
+
     public DbSet<GyleRow> Gyles => Set<GyleRow>();
 
     public DbSet<PlanRow> Plans => Set<PlanRow>();
@@ -81,6 +83,12 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
         MapSheet<KitRow>(model);
         MapSheet<FoodRow>(model);
         model.Entity<FoodRow>().HasIndex(f => f.FoodId);
+        MapSheet<WaterRow>(model);
+        model.Entity<WaterRow>(water =>
+        {
+            water.HasIndex(w => w.RecipeId).IsUnique().HasFilter("recipe_id IS NOT NULL AND deleted_ticks IS NULL");
+            water.HasOne<RecipeRow>().WithMany().HasForeignKey(w => w.RecipeId).OnDelete(DeleteBehavior.Restrict);
+        });
         model.Entity<SettingRow>().HasKey(s => s.Key);
     }
 

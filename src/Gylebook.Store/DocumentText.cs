@@ -12,6 +12,7 @@ internal static class DocumentText
     public const string Recipe = "gylebook-recipe/";
     public const string Kit = "gylebook-kit/";
     public const string Food = "gylebook-food/";
+    public const string Water = "gylebook-water/";
     public const string Plan = "gylebook-plan/";
 
     /// <summary>The name in the document.</summary>

@@ -53,6 +53,8 @@ internal sealed class Bench : IDisposable
     public static string Food(string name, string id) =>
         $$"""{ "format": "gylebook-food/1", "id": "{{id}}", "name": "{{name}}" }""";
 
+    public static string Water(string name) => $$"""{ "format": "gylebook-water/1", "name": "{{name}}" }""";
+
     public static string Plan(RecipeVersion version) =>
         $$"""{ "format": "gylebook-plan/1", "recipeVersion": {{version.Number}} }""";
 

@@ -49,7 +49,7 @@ public sealed record DraftLine(int Number, IngredientKind? Kind, string Of)
     internal static DraftLine From(int number, JsonObject line)
     {
         string? key = FileWords.Kinds.Words.FirstOrDefault(line.ContainsKey);
-        string? Text(string field) => line[field] is JsonValue value ? RecipeDraft.TextOf(value) : null;
+        string? Text(string field) => line[field] is JsonValue value ? FileDraft.TextOf(value) : null;
         IngredientKind? kind = key is null ? null : FileWords.Kinds.Value(key);
         return new DraftLine(number, kind, key is null ? "" : Text(key) ?? "")
         {

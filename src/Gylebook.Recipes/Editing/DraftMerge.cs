@@ -84,7 +84,7 @@ public sealed class DraftMerge
     private static void Make(
         DraftChange change, JsonObject file, JsonObject?[] nodes, JsonObject[] originals, Dictionary<int, JsonNode> newest)
     {
-        JsonArray lines = RecipeDraft.ListIn(file, "ingredients");
+        JsonArray lines = FileDraft.ListIn(file, "ingredients");
         if (change.Line is not int number)
         {
             PutField(file, change);

@@ -9,11 +9,15 @@ internal static class FieldPath
     /// <summary>Keys in the order of the guide, so that a field typed later stands where a person would have written it.</summary>
     private static readonly string[] Order =
     [
-        "format", "name", "notes",
+        "format", "name", "notes", "sources", "recipe",
         "malt", "extract", "sugar", "food", "hop", "spice", "yeast", "fining", "salt", "acid", "water",
         "as", "colour", "alpha", "form", "age", "storage", "cells", "amount", "at", "portion",
-        "method", "rests", "volume", "in", "carbonation", "temperature", "pack", "lost", "time", "share", "from", "sparge", "strike", "topUp",
+        "method", "rests", "volume", "in", "carbonation", "temperature", "pack", "lost", "time", "share", "from", "strike", "topUp", "sparge",
         "package", "mash", "liquor", "boil", "stand", "ferment", "portions", "ingredients",
+        "distilled", "boiled", "boiledTo", "report", "balance", "targets", "salts", "acids", "dilution", "mashPh", "spargePh", "grist",
+        "ion", "weight", "into", "least", "most", "assay", "distilledPh", "buffer",
+        "calcium", "magnesium", "hardness", "alkalinity", "bicarbonate", "carbonate", "sulphate", "sulphateSulphur", "chloride",
+        "nitrate", "nitrateNitrogen", "sodium", "potassium", "ph", "conductivity",
     ];
 
     /// <summary>The node at a path, or null.</summary>

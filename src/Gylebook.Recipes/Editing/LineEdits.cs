@@ -59,5 +59,5 @@ public static class LineEdits
         return new RecipeEdit(changed, $"{draft.Lines[from].Name}: moved {(to < from ? "up" : "down")}");
     }
 
-    private static JsonArray Lines(JsonObject file) => RecipeDraft.ListIn(file, "ingredients");
+    private static JsonArray Lines(JsonObject file) => FileDraft.ListIn(file, "ingredients");
 }

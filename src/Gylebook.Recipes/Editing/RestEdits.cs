@@ -41,7 +41,7 @@ public static class RestEdits
     {
         RecipeDraft changed = draft.Changed(file =>
         {
-            JsonArray portions = RecipeDraft.ListIn(file, "portions");
+            JsonArray portions = FileDraft.ListIn(file, "portions");
             if (portions.Count == 0)
             {
                 portions.Add((JsonNode)Portion("first", "50 %"));

@@ -584,6 +584,66 @@ namespace Gylebook.Store.Sqlite.Migrations
                     b.ToTable("versions");
                 });
 
+            modelBuilder.Entity("Gylebook.Store.Rows.WaterRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<long?>("DeletedTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("deleted_ticks");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("document");
+
+                    b.Property<string>("FoldedName")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("folded_name");
+
+                    b.Property<bool>("IsDemo")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("is_demo");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.Property<Guid?>("RecipeId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("recipe_id");
+
+                    b.Property<long>("Revision")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("revision");
+
+                    b.Property<long>("UpdatedTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("updated_ticks");
+
+                    b.HasKey("Id")
+                        .HasName("pk_waters");
+
+                    b.HasIndex("Name")
+                        .HasDatabaseName("ix_waters_name");
+
+                    b.HasIndex("RecipeId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_waters_recipe_id")
+                        .HasFilter("recipe_id IS NOT NULL AND deleted_ticks IS NULL");
+
+                    b.HasIndex("UpdatedTicks")
+                        .HasDatabaseName("ix_waters_updated_ticks");
+
+                    b.ToTable("waters");
+                });
+
             modelBuilder.Entity("Gylebook.Store.Rows.ActionRow", b =>
                 {
                     b.HasOne("Gylebook.Store.Rows.PortionRow", null)
@@ -698,6 +758,15 @@ namespace Gylebook.Store.Sqlite.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_versions_recipe_id");
+                });
+
+            modelBuilder.Entity("Gylebook.Store.Rows.WaterRow", b =>
+                {
+                    b.HasOne("Gylebook.Store.Rows.RecipeRow", null)
+                        .WithMany()
+                        .HasForeignKey("RecipeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_waters_recipe_id");
                 });
 
             modelBuilder.Entity("Gylebook.Store.Rows.GyleRow", b =>

@@ -1,6 +1,6 @@
 namespace Gylebook.Store.Rows;
 
-/// <summary>A document of one page without versions: a kit or a food sheet.</summary>
+/// <summary>A document of one page without versions: a kit, a food sheet or a water plan.</summary>
 public abstract class SheetRow
 {
     public Guid Id { get; set; }
@@ -30,6 +30,13 @@ public sealed class FoodRow : SheetRow
 {
     /// <summary>The id in the document, by which recipes name the food; null when it has none.</summary>
     public string? FoodId { get; set; }
+}
+
+/// <summary>A water plan.</summary>
+public sealed class WaterRow : SheetRow
+{
+    /// <summary>The recipe it is made for; null for one that is kept for any.</summary>
+    public Guid? RecipeId { get; set; }
 }
 
 /// <summary>One thing the book remembers about itself or its brewer.</summary>

@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Gylebook.Store;
 
-/// <summary>A kit or a food sheet as it stands today.</summary>
+/// <summary>A kit, a food sheet or a water plan as it stands today.</summary>
 /// <param name="Id">Which one.</param>
 /// <param name="Name">As the document says.</param>
 /// <param name="Document">The whole text.</param>
@@ -14,7 +14,7 @@ namespace Gylebook.Store;
 public sealed record Sheet(
     Guid Id, string Name, string Document, long Revision, DateTimeOffset Updated, DateTimeOffset? Deleted, bool IsDemo);
 
-/// <summary>What kits and food sheets have in common: one document each, saved whole.</summary>
+/// <summary>What kits, food sheets and water plans have in common: one document each, saved whole.</summary>
 /// <typeparam name="TRow">Their row.</typeparam>
 public abstract class BookSheets<TRow>
     where TRow : SheetRow, new()
@@ -121,12 +121,20 @@ public abstract class BookSheets<TRow>
         row.UpdatedTicks = Access.Now;
     }
 
+    /// <summary>It is about to come out of the bin.</summary>
+    private protected virtual Task RestoringAsync(BookContext context, TRow row, CancellationToken cancellation) => Task.CompletedTask;
+
     private async Task BinAsync(Guid id, DateTimeOffset? deleted, CancellationToken cancellation)
     {
         TRow binned = await Access.WriteAsync(
             async context =>
             {
                 TRow row = await RowAsync(context, id, cancellation);
+                if (deleted is null && row.DeletedTicks is not null)
+                {
+                    await RestoringAsync(context, row, cancellation);
+                }
+
                 row.DeletedTicks = deleted;
                 return row;
             },
@@ -134,7 +142,7 @@ public abstract class BookSheets<TRow>
         Tell(binned, null);
     }
 
-    private void Tell(TRow row, string? tabId) => Access.Changes.Tell(new BookChange(_noun, row.Id, row.Revision, tabId));
+    private protected void Tell(TRow row, string? tabId) => Access.Changes.Tell(new BookChange(_noun, row.Id, row.Revision, tabId));
 
     private static async Task<TRow> RowAsync(BookContext context, Guid id, CancellationToken cancellation) =>
         await context.Set<TRow>().SingleOrDefaultAsync(r => r.Id == id, cancellation)
