@@ -12,6 +12,9 @@ public static class PageUrls
     /// <summary>The list of kits.</summary>
     public const string Kits = "kits";
 
+    /// <summary>Water plans.</summary>
+    public const string Liquors = "liquor";
+
     /// <summary>Foods: the table and the brewer's own sheets.</summary>
     public const string Foods = "foods";
 
@@ -43,6 +46,12 @@ public static class PageUrls
 
     /// <summary>One kit.</summary>
     public static string Kit(Guid id) => $"kits/{id}";
+
+    /// <summary>One water plan.</summary>
+    public static string Liquor(Guid id) => $"liquor/{id}";
+
+    /// <summary>The water plan of a recipe, or the beginning of one.</summary>
+    public static string RecipeLiquor(Guid recipe) => $"{Recipe(recipe)}/liquor";
 
     /// <summary>A food of the table.</summary>
     public static string Food(string id) => $"foods/{Uri.EscapeDataString(id)}";

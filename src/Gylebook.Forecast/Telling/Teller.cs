@@ -21,16 +21,28 @@ public static class Teller
     public static BrewForecast Forecast(
         Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed, WaterPlan? water = null, ForecastRequest? asked = null)
     {
+        (LaidOut laidOut, WaterOutcome? treated) = LaidOutWith(recipe, kit, foods, water);
+        return Forecast(laidOut, seed, treated, asked);
+    }
+
+    /// <summary>A recipe laid out with its liquor treated.</summary>
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="kit">The kit.</param>
+    /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
+    /// <param name="water">The water it is brewed with; null to count liquor as pure.</param>
+    /// <returns>The lay-out, and what came of the water plan; null without one, or when the recipe cannot be planned.</returns>
+    public static (LaidOut LaidOut, WaterOutcome? Treated) LaidOutWith(
+        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, WaterPlan? water)
+    {
         LaidOut laidOut = LayOut.Of(recipe, kit, foods);
-        WaterOutcome? treated = null;
-        if (water is not null && LiquorNeed.Of(laidOut) is { } need)
+        if (water is null || LiquorNeed.Of(laidOut) is not { } need)
         {
-            treated = WaterTreatment.Of(water, need);
-            Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. LiquorNeed.KettleLines(treated)] };
-            laidOut = LayOut.Of(salted, kit, foods, WaterTreatment.MineralsOf(treated));
+            return (laidOut, null);
         }
 
-        return Forecast(laidOut, seed, treated, asked);
+        WaterOutcome treated = WaterTreatment.Of(water, need);
+        Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. LiquorNeed.KettleLines(treated)] };
+        return (LayOut.Of(salted, kit, foods, WaterTreatment.MineralsOf(treated)), treated);
     }
 
     /// <summary>The forecast of a recipe that is laid out already.</summary>

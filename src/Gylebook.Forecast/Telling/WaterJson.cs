@@ -34,8 +34,8 @@ public static class WaterJson
         pen.Block("ions", outcome, o => Places(o, (place, liquor) => WriteIons(pen, place, liquor)));
         pen.Block("residualAlkalinity", outcome, o =>
         {
-            pen.Number("source", Residual(o.Source.Ions), 2);
-            pen.Number("mash", Residual(o.Mash.Ions), 2);
+            pen.Number("source", ResidualAlkalinity.AsCalciumCarbonate(o.Source.Ions), 2);
+            pen.Number("mash", ResidualAlkalinity.AsCalciumCarbonate(o.Mash.Ions), 2);
             pen.Text("unit", "mg/L CaCO3");
         });
         ForecastJson.WriteBand(pen, "mashPh", outcome?.MashPh);
@@ -54,9 +54,6 @@ public static class WaterJson
         WriteIons(pen, "kettle", ions.Kettle);
         WriteIons(pen, "glass", ions.Glass);
     }
-
-    /// <summary>Residual alkalinity, mg/L as CaCO3.</summary>
-    internal static double Residual(IonProfile ions) => ResidualAlkalinity.Of(ions) / HardnessUnits.MilligramsCalciumCarbonate;
 
     private static void WriteIons(JsonPen pen, string name, IReadOnlyDictionary<Ion, double> ions) => pen.Block(name, () =>
     {

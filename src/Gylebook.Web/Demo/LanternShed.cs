@@ -1,10 +1,11 @@
 using System.Reflection;
+using Gylebook.Recipes.Editing;
 using Gylebook.Store;
 using Gylebook.Web.Features.Kits;
 
 namespace Gylebook.Web.Demo;
 
-/// <summary>The demo: a made-up shed brewery. Its recipes, kit and food sheet are invented; every figure shown is the engine's own.</summary>
+/// <summary>The demo: a made-up shed brewery. Its recipes, kit, waters and food sheet are invented; every figure shown is the engine's own.</summary>
 public static class LanternShed
 {
     /// <summary>What it is called.</summary>
@@ -12,6 +13,7 @@ public static class LanternShed
 
     private const string Recipes = "demo/recipes/";
     private const string Foods = "demo/foods/";
+    private const string Waters = "demo/waters/";
     private const string TheKit = "demo/kit.json";
 
     private static readonly Assembly Here = typeof(LanternShed).Assembly;
@@ -36,9 +38,17 @@ public static class LanternShed
             await book.Foods.CreateAsync(Text(food), isDemo: true, cancellation);
         }
 
+        Dictionary<string, Guid> recipes = [];
         foreach (string recipe in Names(Recipes).OrderDescending(StringComparer.Ordinal))
         {
-            await book.Recipes.CreateAsync(Text(recipe), isDemo: true, cancellation);
+            recipes[Path.GetFileName(recipe)] = await book.Recipes.CreateAsync(Text(recipe), isDemo: true, cancellation);
+        }
+
+        foreach (WaterDraft water in Names(Waters).Select(name => WaterDraft.Of(Text(name))))
+        {
+            _ = recipes.TryGetValue(Path.GetFileName(water["recipe"] ?? ""), out Guid recipe)
+                ? await book.Waters.CreateForAsync(recipe, water.WithoutBrew().Text, isDemo: true, cancellation)
+                : await book.Waters.CreateAsync(water.Text, isDemo: true, cancellation);
         }
 
         return true;

@@ -31,6 +31,25 @@ public sealed class WaterDraft : FileDraft
         return new WaterDraft(file, JsonLayout.Write(file));
     }
 
+    /// <summary>
+    /// The path in the file of a field on a page: <c>wish.calcium</c> is the amount of the line that wants calcium. Null when the
+    /// file has no such line.
+    /// </summary>
+    public string? PathOf(string path) => WishOf(path) is not { } ion ? path
+        : PlaceOfWish(ion) is { } place ? $"targets[{place}].amount" : null;
+
+    /// <summary>The place of the line that wants an ion; null when none does.</summary>
+    internal int? PlaceOfWish(string ion)
+    {
+        int place = Enumerable.Range(0, CountOf("targets")).FirstOrDefault(i => this[$"targets[{i}].ion"] == ion, -1);
+        return place < 0 ? null : place;
+    }
+
+    /// <summary>The ion that a path of the form <c>wish.calcium</c> is about; null for any other path.</summary>
+    internal static string? WishOf(string path) => path.StartsWith(Wish, StringComparison.Ordinal) ? path[Wish.Length..] : null;
+
+    private const string Wish = "wish.";
+
     internal WaterDraft Changed(Action<JsonObject> change)
     {
         JsonObject file = Copy();

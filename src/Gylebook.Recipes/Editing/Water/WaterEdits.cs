@@ -12,12 +12,20 @@ public static class WaterEdits
     /// <summary>Fields a plan cannot do without: emptied, they stay and say so.</summary>
     private static readonly string[] Needed = ["name", "salt", "acid", "ion", "amount", "malt", "food"];
 
+    /// <summary>What belongs to one brew.</summary>
+    private static readonly string[] OfOneBrew = ["recipe", "strike", "sparge", "grist"];
+
     /// <summary>Types into a field.</summary>
     /// <param name="draft">The plan.</param>
     /// <param name="path">Which field, as in findings: <c>sources[0].report.calcium</c>.</param>
     /// <param name="typed">The text, kept as typed; blank to have the field say nothing.</param>
     public static WaterDraft Put(this WaterDraft draft, string path, string? typed)
     {
+        if (WaterDraft.WishOf(path) is { } ion)
+        {
+            return Wish(draft, ion, typed?.Trim() ?? "");
+        }
+
         string text = typed?.Trim() ?? "";
         string key = KeyOf(path);
         if (text == (draft[path] ?? "") || (text.Length == 0 && path == "name"))
@@ -87,11 +95,29 @@ public static class WaterEdits
         }
     });
 
+    /// <summary>Blends in another water, half and half with an only one.</summary>
+    public static WaterDraft Blend(this WaterDraft draft)
+    {
+        bool isOnly = draft.CountOf("sources") == 1;
+        WaterDraft shared = isOnly ? draft.Put("sources[0].share", "50 %") : draft;
+        WaterDraft blended = shared.Add("sources", ("name", "another water"), ("share", isOnly ? "50 %" : "0 %"));
+        return blended.Distil(blended.CountOf("sources") - 1, false);
+    }
+
     /// <summary>Another plan's waters in place of one's own, shares and reports and all.</summary>
     public static WaterDraft TakeSources(this WaterDraft draft, WaterDraft from) => Take(draft, from, "sources");
 
     /// <summary>Another plan's salts and acids in place of one's own.</summary>
     public static WaterDraft TakeShelf(this WaterDraft draft, WaterDraft from) => Take(Take(draft, from, "salts"), from, "acids");
+
+    /// <summary>The plan without what belongs to one brew: its recipe, litres and grist.</summary>
+    public static WaterDraft WithoutBrew(this WaterDraft draft) => draft.Changed(file =>
+    {
+        foreach (string key in OfOneBrew)
+        {
+            file.Remove(key);
+        }
+    });
 
     /// <summary>A water that is distilled, or one with a report.</summary>
     public static WaterDraft Distil(this WaterDraft draft, int source, bool isDistilled) => draft.Changed(file =>
@@ -110,6 +136,12 @@ public static class WaterEdits
             FieldPath.Set(file, $"{path}.report", new JsonObject());
         }
     });
+
+    /// <summary>Wants that much of an ion; blank to want nothing of one's own of it.</summary>
+    private static WaterDraft Wish(WaterDraft draft, string ion, string text) =>
+        draft.PlaceOfWish(ion) is not { } place ? text.Length == 0 ? draft : draft.Add("targets", ("ion", ion), ("amount", text))
+        : text.Length == 0 ? draft.RemoveAt("targets", place)
+        : Put(draft, $"targets[{place}].amount", text);
 
     private static WaterDraft Take(WaterDraft draft, WaterDraft from, string list) => draft.Changed(file =>
     {

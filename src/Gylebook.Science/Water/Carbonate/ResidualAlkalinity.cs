@@ -26,4 +26,7 @@ public static class ResidualAlkalinity
     /// <summary>Residual alkalinity of a liquor, mEq/L.</summary>
     public static double Of(IonProfile water) => FromMilliequivalents(
         water.AlkalinityMilliequivalents, water.Milliequivalents(Ion.Calcium), water.Milliequivalents(Ion.Magnesium));
+
+    /// <summary>Residual alkalinity of a liquor, mg/L as CaCO3.</summary>
+    public static double AsCalciumCarbonate(IonProfile water) => Of(water) / HardnessUnits.MilligramsCalciumCarbonate;
 }

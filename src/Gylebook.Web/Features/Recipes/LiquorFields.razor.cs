@@ -1,7 +1,9 @@
 using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
 using Gylebook.Science.Quantities;
+using Gylebook.Science.Water;
 using Gylebook.Web.Features.Recipes.Showing;
 using Microsoft.AspNetCore.Components;
 
@@ -27,6 +29,21 @@ public sealed partial class LiquorFields
         Desk.Shown.Litres(strike.LitresAt20C),
         strike.TemperatureC is double celsius ? $"at {Desk.Shown.Celsius(celsius)}." : "of liquor.",
     });
+
+    /// <summary>What goes into mash and sparge, and what the mash comes to, in one breath.</summary>
+    private string Water => Desk.Outlook?.Forecast.Water is not { } water ? "" : string.Join(" ", new[]
+    {
+        Of("Mash:", water.Mash), Of("Sparge:", water.Sparge), Of("Kettle:", water.Kettle),
+        water.MashPh is { } ph ? $"Mash pH {Desk.Shown.Number(ph.Likely, 2)}, between {Desk.Shown.Number(ph.Low, 2)} and {Desk.Shown.Number(ph.High, 2)}, cooled to 20 °C." : "",
+    }.Where(part => part.Length > 0));
+
+    private string Of(string place, TreatedLiquor liquor)
+    {
+        IEnumerable<string> doses = liquor.Salts.Select(dose => $"{Desk.Shown.Number(dose.Grams, 1)} g {dose.Salt.Name}")
+            .Concat(liquor.Acids.Select(dose => $"{Desk.Shown.Number(dose.Units, 1)} {(dose.Acid.Acid.Unit == DoseUnit.Gram ? "g" : "mL")} {dose.Acid.Name}"));
+        string all = string.Join(", ", doses);
+        return all.Length == 0 ? "" : $"{place} {all}.";
+    }
 
     private Task FixAsync(double litres)
     {

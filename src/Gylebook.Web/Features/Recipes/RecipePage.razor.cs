@@ -2,6 +2,7 @@ using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Liquors;
 using Gylebook.Store;
 using Gylebook.Web.Features.Foods;
 using Gylebook.Web.Features.Kits;
@@ -128,7 +129,8 @@ public sealed partial class RecipePage : IAsyncDisposable
         OwnFoods foods = await OwnFoods.OfAsync(Book);
         _kitId = kit.Id;
         _search = new IngredientSearch(await OwnNamesAsync());
-        Put(new RecipeDesk(draft, kit.Kit, foods.Find, Shown, asked));
+        WaterPlan? water = await Book.Waters.OfRecipeAsync(Id) is { } plan ? WaterDraft.Of(plan.Document).Plan : null;
+        Put(new RecipeDesk(draft, kit.Kit, foods.Find, Shown, water, asked));
         await RecallAsync(_desk!);
         _ = ListenAsync(changes);
     }

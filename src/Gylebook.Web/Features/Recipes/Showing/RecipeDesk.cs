@@ -4,7 +4,9 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Liquors;
 using Gylebook.Web.Features.Recipes.Drafting;
+using Gylebook.Web.Widgets.Fields;
 
 namespace Gylebook.Web.Features.Recipes.Showing;
 
@@ -13,7 +15,7 @@ namespace Gylebook.Web.Features.Recipes.Showing;
 /// While somebody types, <see cref="Preview"/> reckons with the text as it stands and nothing is saved; a change or a pause
 /// commits it. When the draft cannot be read, what was last readable stays in view and <see cref="IsStale"/> says so.
 /// </remarks>
-public sealed class RecipeDesk
+public sealed class RecipeDesk : IFieldDesk
 {
     private IReadOnlyList<Finding> _findings = [];
     private RecipeDraft? _shown;
@@ -23,10 +25,11 @@ public sealed class RecipeDesk
     /// <param name="kit">The kit in use.</param>
     /// <param name="foods">The brewer's own foods, by id.</param>
     /// <param name="shown">How this reader wants to see numbers.</param>
+    /// <param name="water">The recipe's water; null to count liquor as pure.</param>
     /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
-    public RecipeDesk(OpenDraft draft, Kit kit, Func<string, FoodMakeup?> foods, Shown shown, ForecastRequest? asked = null)
+    public RecipeDesk(OpenDraft draft, Kit kit, Func<string, FoodMakeup?> foods, Shown shown, WaterPlan? water = null, ForecastRequest? asked = null)
     {
-        (Draft, Kit, Foods, Shown, Asked) = (draft, kit, foods, shown, asked ?? ForecastRequest.Usual);
+        (Draft, Kit, Foods, Shown, Water, Asked) = (draft, kit, foods, shown, water, asked ?? ForecastRequest.Usual);
         Reckon();
     }
 
@@ -42,10 +45,13 @@ public sealed class RecipeDesk
     /// <summary>The kit in use.</summary>
     public Kit Kit { get; private set; }
 
+    /// <summary>The recipe's water; null to count liquor as pure.</summary>
+    public WaterPlan? Water { get; }
+
     /// <summary>The brewer's own foods, by id.</summary>
     public Func<string, FoodMakeup?> Foods { get; }
 
-    /// <summary>How this reader wants to see numbers.</summary>
+    /// <inheritdoc/>
     public Shown Shown { get; private set; }
 
     /// <summary>What the reader asks for besides: a model of bitterness, a style.</summary>
@@ -69,7 +75,16 @@ public sealed class RecipeDesk
     /// <summary>Whether some field cannot be read.</summary>
     public bool IsUnreadable => Now.Recipe is null;
 
-    /// <summary>Findings at a field.</summary>
+    /// <inheritdoc/>
+    public string? TextAt(string path) => Now[path];
+
+    /// <inheritdoc/>
+    public void Focus(object field) => Draft.Focus(field);
+
+    /// <inheritdoc/>
+    public void Blur(object field) => Draft.Blur(field);
+
+    /// <inheritdoc/>
     public IReadOnlyList<Finding> At(string path) => [.. _findings.Where(f => f.Where == path)];
 
     /// <summary>Findings of a line that no field of it shows.</summary>
@@ -84,7 +99,7 @@ public sealed class RecipeDesk
     public IReadOnlyList<Caution> CautionsAt(RecipeStage stage) =>
         Outlook is null ? [] : [.. Outlook.Forecast.Cautions.Where(c => StagePlaces.Of(c) == stage).DistinctBy(c => c.Message)];
 
-    /// <summary>Reckons with what is being typed; nothing is saved, and a text that cannot be read yet changes nothing.</summary>
+    /// <inheritdoc/>
     public void Preview(string path, string text)
     {
         // Typed back to what is saved, it is no edit any more, and the numbers go back too.
@@ -96,10 +111,7 @@ public sealed class RecipeDesk
         }
     }
 
-    /// <summary>Saves what was typed into a field.</summary>
-    /// <param name="field">The field that has, or just had, the focus.</param>
-    /// <param name="path">Which field of the recipe.</param>
-    /// <param name="text">Its text.</param>
+    /// <inheritdoc/>
     public Task CommitAsync(object field, string path, string? text) => DoAsync(Draft.EditFocusedAsync(field, draft => draft.Put(path, text)));
 
     /// <summary>Edits, and saves.</summary>
@@ -153,7 +165,7 @@ public sealed class RecipeDesk
     {
         if (Outlook is null)
         {
-            Outlook = RecipeOutlook.Of(earlier, Kit, Foods, Shown.Units, Asked);
+            Outlook = RecipeOutlook.Of(earlier, Kit, Foods, Shown.Units, Water, Asked);
             IsStale = true;
         }
     }
@@ -164,6 +176,10 @@ public sealed class RecipeDesk
         Reckon();
         Changed?.Invoke();
     }
+
+    /// <summary>What a water plan cannot reach is told on its own page.</summary>
+    private static bool IsShownHere(Finding finding) =>
+        finding.Severity == Severity.Error || !finding.Where.StartsWith("water.", StringComparison.Ordinal);
 
     private void Reckon(RecipeDraft? text = null)
     {
@@ -176,8 +192,8 @@ public sealed class RecipeDesk
             return;
         }
 
-        RecipeOutlook outlook = RecipeOutlook.Of(recipe, Kit, Foods, Shown.Units, Asked);
-        _findings = [.. _shown.Findings.Concat(outlook.Forecast.Findings).Select(FindingWords.Plain)];
+        RecipeOutlook outlook = RecipeOutlook.Of(recipe, Kit, Foods, Shown.Units, Water, Asked);
+        _findings = [.. _shown.Findings.Concat(outlook.Forecast.Findings.Where(IsShownHere)).Select(FindingWords.Plain)];
         IsStale = !outlook.HasRun && Outlook is { HasRun: true };
         Outlook = IsStale ? Outlook : outlook;
     }

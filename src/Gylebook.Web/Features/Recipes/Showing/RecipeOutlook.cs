@@ -1,9 +1,11 @@
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Treating;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Liquors;
 
 namespace Gylebook.Web.Features.Recipes.Showing;
 
@@ -20,12 +22,19 @@ public sealed record RecipeOutlook(
     public bool HasRun => Forecast.Stages.Count > 0;
 
     /// <summary>Forecasts the recipe.</summary>
-    public static RecipeOutlook Of(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, ReaderUnits units, ForecastRequest? asked = null)
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="kit">The kit it is on.</param>
+    /// <param name="foods">The brewer's own foods, by id.</param>
+    /// <param name="units">What the reader is used to.</param>
+    /// <param name="water">Its water; null to count liquor as pure.</param>
+    /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
+    public static RecipeOutlook Of(
+        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, ReaderUnits units, WaterPlan? water = null, ForecastRequest? asked = null)
     {
         ForecastRequest request = asked ?? ForecastRequest.Usual;
-        LaidOut laidOut = LayOut.Of(recipe, kit, foods);
+        (LaidOut laidOut, WaterOutcome? treated) = Teller.LaidOutWith(recipe, kit, foods, water);
         laidOut = laidOut with { Plan = laidOut.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
-        BrewForecast forecast = Teller.Forecast(laidOut, recipe.Name, asked: request);
+        BrewForecast forecast = Teller.Forecast(laidOut, recipe.Name, treated, request);
         return new RecipeOutlook(
             recipe, kit, forecast, LineParts.Of(laidOut).ToDictionary(p => p.Line), RunPicture.Of(forecast, units));
     }

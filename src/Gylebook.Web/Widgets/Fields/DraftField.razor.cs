@@ -1,12 +1,9 @@
 using Gylebook.Recipes;
-using Gylebook.Web.Features.Recipes.Drafting;
-using Gylebook.Web.Features.Recipes.Showing;
-using Gylebook.Web.Widgets;
 using Microsoft.AspNetCore.Components;
 
-namespace Gylebook.Web.Features.Recipes;
+namespace Gylebook.Web.Widgets.Fields;
 
-/// <summary>A field of the draft: reckons at every key, saves when it changes hands or after a pause.</summary>
+/// <summary>A field of a file on a desk: reckons at every key, saves when it changes hands or after a pause.</summary>
 /// <remarks>
 /// Unlike <see cref="QuantityInput{T}"/> it also holds text that cannot be read: that is saved with the rest, and its
 /// finding stands under it, here and after a reload.
@@ -22,10 +19,10 @@ public sealed partial class DraftField : IDisposable
     private bool _isTyping;
     private bool _wantsFocus;
 
-    /// <summary>The recipe.</summary>
+    /// <summary>The desk its file lies on.</summary>
     [Parameter]
     [EditorRequired]
-    public required RecipeDesk Desk { get; set; }
+    public required IFieldDesk Desk { get; set; }
 
     /// <summary>Which field, as in findings: <c>boil.time</c>.</summary>
     [Parameter]
@@ -60,6 +57,10 @@ public sealed partial class DraftField : IDisposable
     /// <summary>The field takes the focus when this becomes true.</summary>
     [Parameter]
     public bool TakesFocus { get; set; }
+
+    /// <summary>It has taken the focus it was given.</summary>
+    [Parameter]
+    public Action? TookFocus { get; set; }
 
     /// <summary>What is shown for the draft's text, where a field holds but a part of it.</summary>
     [Parameter]
@@ -106,23 +107,23 @@ public sealed partial class DraftField : IDisposable
         if (_wantsFocus)
         {
             _wantsFocus = false;
-            Desk.NewLine = null;
+            TookFocus?.Invoke();
             await _input.FocusAsync();
         }
     }
 
     private void ShowDraft()
     {
-        string text = Desk.Now[Path] ?? "";
+        string text = Desk.TextAt(Path) ?? "";
         _text = PartOf is null ? As.Show(text, Desk.Shown.Units) : PartOf(text);
     }
 
-    private string Kept() => WholeOf is null ? As.Keep(_text.Trim(), Desk.Now[Path], Desk.Shown.Units) : WholeOf(_text);
+    private string Kept() => WholeOf is null ? As.Keep(_text.Trim(), Desk.TextAt(Path), Desk.Shown.Units) : WholeOf(_text);
 
     private void Focused()
     {
         _isFocused = true;
-        Desk.Draft.Focus(this);
+        Desk.Focus(this);
     }
 
     private async Task TypedAsync(string? text)
@@ -147,7 +148,7 @@ public sealed partial class DraftField : IDisposable
     {
         await CommitAsync();
         _isFocused = false;
-        Desk.Draft.Blur(this);
+        Desk.Blur(this);
         ShowDraft();
     }
 

@@ -1,19 +1,16 @@
-using Gylebook.Recipes.Editing;
-using Gylebook.Web.Features.Recipes.Showing;
-using Gylebook.Web.Widgets;
 using Microsoft.AspNetCore.Components;
 
-namespace Gylebook.Web.Features.Recipes;
+namespace Gylebook.Web.Widgets.Fields;
 
-/// <summary>A field of the draft with few possible words.</summary>
+/// <summary>A field with few possible words.</summary>
 public sealed partial class DraftChoice
 {
     private readonly string _id = FieldIds.Next();
 
-    /// <summary>The recipe.</summary>
+    /// <summary>The desk its file lies on.</summary>
     [Parameter]
     [EditorRequired]
-    public required RecipeDesk Desk { get; set; }
+    public required IFieldDesk Desk { get; set; }
 
     /// <summary>Which field, as in findings.</summary>
     [Parameter]
@@ -34,9 +31,9 @@ public sealed partial class DraftChoice
     [EditorRequired]
     public required IReadOnlyList<(string Value, string Words)> Choices { get; set; }
 
-    /// <summary>The edit that choosing makes, where it is more than typing the word.</summary>
+    /// <summary>What choosing does, where it is more than typing the word.</summary>
     [Parameter]
-    public Func<RecipeDraft, string, RecipeEdit?>? Makes { get; set; }
+    public Func<string, Task>? Does { get; set; }
 
     /// <summary>What is chosen while the draft says nothing.</summary>
     [Parameter]
@@ -46,11 +43,11 @@ public sealed partial class DraftChoice
     [Parameter]
     public Func<string, string>? PartOf { get; set; }
 
-    private string Current => Desk.Now[Path] is { } text ? PartOf?.Invoke(text) ?? text : Unsaid;
+    private string Current => Desk.TextAt(Path) is { } text ? PartOf?.Invoke(text) ?? text : Unsaid;
 
     private Task ChosenAsync(ChangeEventArgs change)
     {
         string word = change.Value?.ToString() ?? "";
-        return Desk.EditAsync(draft => Makes is null ? draft.Put(Path, word) : Makes(draft, word));
+        return Does is null ? Desk.CommitAsync(this, Path, word) : Does(word);
     }
 }

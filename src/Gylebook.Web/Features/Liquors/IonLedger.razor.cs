@@ -1,0 +1,70 @@
+using Gylebook.Forecast.Treating;
+using Gylebook.Science.Water;
+using Gylebook.Web.Features.Liquors.Showing;
+using Microsoft.AspNetCore.Components;
+
+namespace Gylebook.Web.Features.Liquors;
+
+/// <summary>The ions of a plan, place by place.</summary>
+public sealed partial class IonLedger
+{
+    /// <summary>The plan.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required LiquorDesk Desk { get; set; }
+
+    /// <summary>What comes of it.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required LiquorOutlook Outlook { get; set; }
+
+    private sealed record Column(string Title, Func<Ion, double?> At, double? Residual);
+
+    private IEnumerable<Column> Columns
+    {
+        get
+        {
+            yield return new("Source", ion => Outlook.Source.Ions[ion], ResidualAlkalinity.AsCalciumCarbonate(Outlook.Source.Ions));
+            if (Outlook.Outcome is not { } outcome)
+            {
+                yield break;
+            }
+
+            if (Outlook.Plan.Targets.Count > 0)
+            {
+                yield return new("Wanted", Wanted, null);
+            }
+
+            yield return new("Mash", ion => outcome.Mash.Ions[ion], ResidualAlkalinity.AsCalciumCarbonate(outcome.Mash.Ions));
+            if (outcome.Sparge.Litres > 0)
+            {
+                yield return Of("Sparge", outcome.Sparge);
+            }
+
+            if (outcome.Sparge.Litres > 0 || outcome.Kettle.Salts.Count > 0)
+            {
+                yield return Of("Kettle", outcome.Kettle);
+            }
+
+            if (Outlook.Brew?.Ions?.Glass is { Count: > 0 } glass)
+            {
+                yield return new("Glass", ion => glass.TryGetValue(ion, out double milligrams) ? milligrams : null, null);
+            }
+        }
+    }
+
+    private static Column Of(string title, TreatedLiquor liquor) => new(title, ion => liquor.Ions[ion], null);
+
+    private bool IsSour => Outlook.Outcome is { } outcome && outcome.Mash.Ions.Bicarbonate < 0;
+
+    private string Balance
+    {
+        get
+        {
+            double percent = ChargeBalance.Of(Outlook.Source.Ions).ErrorPercent;
+            return (percent > 0 ? "+" : "") + Desk.Shown.Number(percent, 1);
+        }
+    }
+
+    private double? Wanted(Ion ion) => Outlook.Plan.Targets.FirstOrDefault(target => target.Ion == ion)?.MilligramsPerLitre;
+}

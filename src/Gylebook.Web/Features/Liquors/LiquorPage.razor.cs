@@ -1,0 +1,126 @@
+using Gylebook.Forecast.Treating;
+using Gylebook.Pictures;
+using Gylebook.Recipes.Editing;
+using Gylebook.Store;
+using Gylebook.Web.Features.Liquors.Showing;
+using Microsoft.AspNetCore.Components;
+
+namespace Gylebook.Web.Features.Liquors;
+
+/// <summary>A water plan: the report, the wishes, the shelf, and always in view what to weigh out.</summary>
+public sealed partial class LiquorPage : IDisposable
+{
+    private readonly CancellationTokenSource _page = new();
+    private LiquorDesk? _desk;
+    private List<WaterOf> _others = [];
+    private bool _isMissing;
+    private string _said = "";
+
+    /// <summary>Which plan.</summary>
+    [Parameter]
+    public Guid Id { get; set; }
+
+    /// <summary>How the reader wants to see numbers.</summary>
+    [CascadingParameter]
+    public required Shown Shown { get; set; }
+
+    /// <summary>The book.</summary>
+    [Inject]
+    public required Book Book { get; init; }
+
+    /// <summary>The time.</summary>
+    [Inject]
+    public required TimeProvider Clock { get; init; }
+
+    /// <summary>Leads away when the plan is thrown away.</summary>
+    [Inject]
+    public required NavigationManager Navigation { get; init; }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        _page.Cancel();
+        _page.Dispose();
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnParametersSetAsync()
+    {
+        if (_desk?.Stored.Sheet.Id != Id)
+        {
+            await LoadAsync();
+        }
+        else if (_desk.Shown != Shown)
+        {
+            _desk.Show(Shown);
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override void OnAfterRender(bool firstRender)
+    {
+        if (firstRender)
+        {
+            _ = WatchAsync(_page.Token);
+        }
+    }
+
+    private static string Things(WaterOutcome outcome)
+    {
+        int count = new[] { outcome.Mash, outcome.Sparge, outcome.Kettle }.Sum(place => place.Salts.Count + place.Acids.Count);
+        return count == 1 ? "1 thing to weigh out" : $"{count} things to weigh out";
+    }
+
+    private async Task LoadAsync()
+    {
+        _desk = await LiquorDesk.OpenAsync(Book, Id, Shown, Clock);
+        _isMissing = _desk is null;
+        _others = [.. (await Book.Waters.ListWithRecipesAsync()).Where(water => water.Sheet.Id != Id)];
+        if (_desk is not null)
+        {
+            _desk.Changed += () => _ = InvokeAsync(StateHasChanged);
+        }
+    }
+
+    private async Task KeepAsync()
+    {
+        WaterDraft kept = WaterDraft.New(_desk!.TextAt("sources[0].name") ?? _desk.Now.Name).TakeSources(_desk.Now).TakeShelf(_desk.Now);
+        Guid id = await Book.Waters.CreateAsync(kept.Text);
+        _others = [.. (await Book.Waters.ListWithRecipesAsync()).Where(water => water.Sheet.Id != Id)];
+        _said = $"Kept as {(await Book.Waters.FindAsync(id))!.Name}. The plan of another recipe can start from it.";
+    }
+
+    private async Task DeleteAsync()
+    {
+        await Book.Waters.DeleteAsync(Id);
+        Navigation.NavigateTo(PageUrls.Liquors);
+    }
+
+    private async Task RestoreAsync()
+    {
+        await Book.Waters.RestoreAsync(Id);
+        await LoadAsync();
+    }
+
+    private async Task WatchAsync(CancellationToken cancellation)
+    {
+        try
+        {
+            await foreach (BookChange change in Book.Changes.WatchAllAsync(cancellation))
+            {
+                if (_desk?.IsNews(change) == true)
+                {
+                    await InvokeAsync(async () =>
+                    {
+                        await LoadAsync();
+                        StateHasChanged();
+                    });
+                }
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // The page is gone.
+        }
+    }
+}

@@ -1,0 +1,70 @@
+using Gylebook.Pictures;
+using Gylebook.Recipes.Editing;
+using Gylebook.Science.Water;
+using Gylebook.Store;
+using Gylebook.Web.Features.Liquors.Showing;
+using Microsoft.AspNetCore.Components;
+
+namespace Gylebook.Web.Features.Liquors;
+
+/// <summary>The brewer's waters: those kept for any recipe, those planned for one, the bin.</summary>
+public sealed partial class LiquorsPage
+{
+    private List<WaterOf> _waters = [];
+    private List<Sheet> _bin = [];
+    private string _said = "";
+
+    /// <summary>The book.</summary>
+    [Inject]
+    public required Book Book { get; init; }
+
+    /// <summary>Leads to a new plan.</summary>
+    [Inject]
+    public required NavigationManager Navigation { get; init; }
+
+    /// <summary>How the reader wants to see numbers.</summary>
+    [CascadingParameter]
+    public required Shown Shown { get; set; }
+
+    /// <inheritdoc/>
+    protected override Task OnInitializedAsync() => LoadAsync();
+
+    private async Task LoadAsync()
+    {
+        _waters = await Book.Waters.ListWithRecipesAsync();
+        _bin = await Book.Waters.DeletedAsync();
+    }
+
+    private string About(WaterOf water)
+    {
+        string what = water.Recipe is { } recipe ? $"for {recipe}" : "kept for any recipe";
+        string reading = WaterDraft.Of(water.Sheet.Document).Plan is { } plan && LiquorOutlook.Of(plan, null).Source.Ions is var ions
+            ? $"alkalinity {Shown.Number(ions.AlkalinityMilliequivalents / HardnessUnits.MilligramsCalciumCarbonate, 0)} mg/L CaCO3, calcium {Shown.Number(ions.Calcium, 0)} mg/L"
+            : "cannot be read as it stands";
+        return string.Join(" · ", new[] { what, reading, water.Sheet.IsDemo ? "demo" : null }.Where(part => part is not null));
+    }
+
+    private async Task NewAsync() => Navigation.NavigateTo(PageUrls.Liquor(await Book.Waters.CreateAsync(WaterDraft.New("My water").Text)));
+
+    private async Task CopyAsync(WaterOf water)
+    {
+        string name = $"{water.Sheet.Name}, copy";
+        await Book.Waters.CreateAsync(WaterDraft.Of(water.Sheet.Document).Put("name", name).Text);
+        _said = $"{name} is made, kept for any recipe.";
+        await LoadAsync();
+    }
+
+    private async Task DeleteAsync(Sheet sheet)
+    {
+        await Book.Waters.DeleteAsync(sheet.Id);
+        _said = $"{sheet.Name} is in the bin.";
+        await LoadAsync();
+    }
+
+    private async Task RestoreAsync(Sheet sheet)
+    {
+        await Book.Waters.RestoreAsync(sheet.Id);
+        _said = $"{sheet.Name} is back.";
+        await LoadAsync();
+    }
+}

@@ -1,0 +1,52 @@
+using Gylebook.Recipes.Editing;
+using Gylebook.Store;
+using Microsoft.AspNetCore.Components;
+
+namespace Gylebook.Web.Features.Liquors;
+
+/// <summary>The beginning of a recipe's water plan; leads on to the plan where there is one.</summary>
+public sealed partial class RecipeLiquorPage
+{
+    private RecipeLine? _recipe;
+    private List<WaterOf> _waters = [];
+    private bool _isMissing;
+
+    /// <summary>Which recipe.</summary>
+    [Parameter]
+    public Guid Id { get; set; }
+
+    /// <summary>The book.</summary>
+    [Inject]
+    public required Book Book { get; init; }
+
+    /// <summary>Leads to the plan.</summary>
+    [Inject]
+    public required NavigationManager Navigation { get; init; }
+
+    /// <inheritdoc/>
+    protected override async Task OnParametersSetAsync()
+    {
+        if (await Book.Waters.OfRecipeAsync(Id) is { } plan)
+        {
+            Navigation.NavigateTo(PageUrls.Liquor(plan.Id), replace: true);
+            return;
+        }
+
+        _recipe = await Book.Recipes.FindAsync(Id);
+        _isMissing = _recipe is null;
+        _waters = [.. (await Book.Waters.ListWithRecipesAsync()).OrderBy(water => water.RecipeId is not null)];
+    }
+
+    private Task BeginAsync(WaterOf? from) => MakeAsync(plan => from is null ? plan : Started(plan, WaterDraft.Of(from.Sheet.Document)));
+
+    private Task DistilledAsync() => MakeAsync(plan => plan.Distil(0, true).Put("sources[0].name", "distilled"));
+
+    /// <summary>Wishes go along; litres, grist and a reading belong to the brew they were made for.</summary>
+    private static WaterDraft Started(WaterDraft plan, WaterDraft from) => from.Put("name", plan.Name).WithoutBrew();
+
+    private async Task MakeAsync(Func<WaterDraft, WaterDraft> with)
+    {
+        Guid id = await Book.Waters.CreateForAsync(Id, with(WaterDraft.New($"Liquor for {_recipe!.Name}")).Text);
+        Navigation.NavigateTo(PageUrls.Liquor(id), replace: true);
+    }
+}

@@ -1,0 +1,42 @@
+using Gylebook.Recipes.Editing;
+using Gylebook.Science.Water;
+using Gylebook.Web.Features.Liquors.Showing;
+using Gylebook.Web.Widgets;
+using Microsoft.AspNetCore.Components;
+
+namespace Gylebook.Web.Features.Liquors;
+
+/// <summary>What is on the brewer's shelf.</summary>
+public sealed partial class ShelfFields
+{
+    private static readonly PrintedAs GramsPerLitre = new("g/L", "most", "g/L");
+    private static readonly (string, string)[] Places = [("liquor", "mash and sparge"), ("mash", "the mash"), ("sparge", "the sparge"), ("kettle", "the kettle")];
+    private static readonly (string, string) Salt = ("salts", "salt");
+    private static readonly (string, string) Acid = ("acids", "acid");
+
+    private readonly string _saltId = FieldIds.Next();
+    private readonly string _acidId = FieldIds.Next();
+
+    /// <summary>The plan.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required LiquorDesk Desk { get; set; }
+
+    private IEnumerable<string> SaltsLeft => BrewingSalts.All.Select(salt => salt.Name).Except(Listed("salts", "salt"), StringComparer.OrdinalIgnoreCase);
+
+    private IEnumerable<string> AcidsLeft => AcidAsSold.Shelf.Select(AcidName).Except(Listed("acids", "acid"), StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>As people write it: <c>lactic acid 88 %</c>.</summary>
+    private static string AcidName(AcidAsSold acid) => acid.Unit == DoseUnit.Millilitre
+        ? $"{acid.Acid.Name} {acid.Id[(acid.Id.LastIndexOf('-') + 1)..]} %"
+        : acid.Id.Contains('-', StringComparison.Ordinal) ? acid.Id : acid.Acid.Name;
+
+    private static bool IsCalciumChloride(string name) => name.StartsWith("calcium chloride", StringComparison.OrdinalIgnoreCase);
+
+    private IEnumerable<string> Listed(string list, string key) =>
+        Enumerable.Range(0, Desk.Now.CountOf(list)).Select(i => Desk.TextAt($"{list}[{i}].{key}") ?? "");
+
+    private Task AddAsync(ChangeEventArgs change, (string List, string Key) kind) => change.Value?.ToString() is { Length: > 0 } name
+        ? Desk.EditAsync(draft => draft.Add(kind.List, (kind.Key, name)))
+        : Task.CompletedTask;
+}

@@ -1,0 +1,39 @@
+using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Treating;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Liquors;
+
+namespace Gylebook.Web.Features.Liquors.Showing;
+
+/// <summary>What a water plan is carried out for: a recipe on the kit in use.</summary>
+/// <param name="Id">Which recipe.</param>
+/// <param name="Name">What it is called.</param>
+/// <param name="Recipe">The recipe; null while its draft cannot be read.</param>
+/// <param name="Kit">The kit in use.</param>
+/// <param name="Foods">The brewer's own foods, by id.</param>
+public sealed record RecipeToBrew(Guid Id, string Name, Recipe? Recipe, Kit Kit, Func<string, FoodMakeup?> Foods);
+
+/// <summary>What comes of a water plan: everything the page shows beside what was typed.</summary>
+/// <param name="Plan">The plan.</param>
+/// <param name="Source">The waters blended, before anything goes in.</param>
+/// <param name="Outcome">What to weigh out, and what the liquor is then; null when nobody has said how much there is.</param>
+/// <param name="Brew">The recipe brewed with it; null for a plan of no recipe.</param>
+/// <param name="Findings">What was found in carrying it out.</param>
+public sealed record LiquorOutlook(
+    WaterPlan Plan, SourceLiquor Source, WaterOutcome? Outcome, BrewForecast? Brew, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>Carries the plan out.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="brewed">The recipe it is for; null for the litres and the grist in the plan.</param>
+    public static LiquorOutlook Of(WaterPlan plan, RecipeToBrew? brewed)
+    {
+        BrewForecast? brew = brewed?.Recipe is { } recipe ? Teller.Forecast(recipe, brewed.Kit, brewed.Foods, recipe.Name, plan) : null;
+        List<Finding> findings = [];
+        WaterOutcome? outcome = brew?.Water
+            ?? (brewed is null && plan.Strike is not null && LiquorNeed.Of(plan, findings) is { } need ? WaterTreatment.Of(plan, need) : null);
+        SourceLiquor source = outcome?.Source ?? SourceLiquor.Of(plan, findings);
+        return new LiquorOutlook(plan, source, outcome, brew, [.. findings, .. outcome?.Findings ?? []]);
+    }
+}
