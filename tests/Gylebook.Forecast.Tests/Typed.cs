@@ -17,6 +17,8 @@ internal static class Typed
 
     public static Entered<SpecificVolume> LitresPerKilogram(double value) => new(SpecificVolume.FromLitresPerKilogram(value), $"{value} L/kg");
 
+    public static Entered<GaugePressure> Bar(double value) => new(GaugePressure.FromBar(value), $"{value} bar");
+
     public static Entered<Duration> Minutes(double value) => new(Duration.FromMinutes(value), $"{value} min");
 
     public static Rest Rest(double celsius, double minutes) => new(new(Temperature.FromCelsius(celsius), $"{celsius} °C"), Minutes(minutes));

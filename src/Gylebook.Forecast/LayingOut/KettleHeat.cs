@@ -1,4 +1,4 @@
-using System.Collections.Concurrent;
+using Gylebook.Forecast.Cooling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
@@ -9,7 +9,8 @@ namespace Gylebook.Forecast.LayingOut;
 /// <summary>How hot the wort is on the hot side, and what that does to alpha acid: reckoned once, so that a run only multiplies.</summary>
 /// <remarks>
 /// The boil at this kit's height; the stand at its own temperature; then cooling, by the chiller or left alone, followed down to
-/// 60 °C, below which a whole hour turns less than 2 % of the alpha acid. Warming up to the boil and the mash are not counted.
+/// 60 °C, below which a whole hour turns less than 2 % of the alpha acid. Wort that runs off through a chiller is cold at once, and
+/// what waits in the kettle cools as if left alone. Warming up to the boil and the mash are not counted.
 /// </remarks>
 internal sealed class KettleHeat
 {
@@ -17,13 +18,15 @@ internal sealed class KettleHeat
 
     /// <summary>Coolant when the kit does not say. Common practice, no source.</summary>
     private const double TapCelsius = 15;
-    private const double MostMinutes = 500;
 
-    /// <summary>Coolings reckoned before: the same kit cools the same at every keystroke.</summary>
-    private static readonly ConcurrentDictionary<(double Start, double Towards, double Rate), IsomerisationStep> Cooled = new();
+    /// <summary>How long is followed what never falls to 60 °C.</summary>
+    private const double NeverMinutes = 500;
+    private const double MostMinutes = 7 * 24 * 60;
 
     private readonly double _boil;
     private readonly double _stand;
+    private readonly double? _pitch;
+    private readonly WortChill _chill;
 
     /// <summary>The heat of a recipe on a kit.</summary>
     public KettleHeat(Recipe recipe, Kit kit)
@@ -31,11 +34,12 @@ internal sealed class KettleHeat
         _boil = BoilingPoint.CelsiusAt(kit.Altitude?.Value.Metres ?? 0);
         double last = recipe.Boil is not null ? _boil : recipe.Mash?.Rests.LastOrDefault()?.Temperature.Value.Celsius ?? TapCelsius;
         _stand = recipe.Stand?.Temperature.Value.Celsius ?? last;
-        Chill = ChillFrom(_stand, kit.Chiller);
+        _pitch = recipe.Ferment.FirstOrDefault()?.Temperature.Value.Celsius;
+        _chill = new WortChill(kit);
     }
 
-    /// <summary>Cooling.</summary>
-    public IsomerisationStep Chill { get; }
+    /// <summary>Whether cooling starts hot enough to matter.</summary>
+    public bool CoolsFromHot => _stand > FollowedTo;
 
     /// <summary>Minutes of boil.</summary>
     public IsomerisationStep Boil(double minutes) => IsomerisationStep.At(minutes, _boil);
@@ -43,21 +47,37 @@ internal sealed class KettleHeat
     /// <summary>Minutes of stand.</summary>
     public IsomerisationStep Stand(double minutes) => IsomerisationStep.At(minutes, _stand);
 
-    private static IsomerisationStep ChillFrom(double start, Chiller? chiller)
+    /// <summary>Cooling of so much wort; a chiller without figures is taken as an ordinary coil.</summary>
+    public IsomerisationStep Chill(in HotWort wort)
     {
-        if (start <= FollowedTo)
+        if (!CoolsFromHot)
         {
             return IsomerisationStep.None;
         }
 
-        double rate = StartingValues.Of(chiller is null ? "chill.alone" : "chill.rate").Value;
-        double towards = chiller is null ? WortCooling.AloneEndsAtCelsius : chiller.Coolant?.Value.Celsius ?? TapCelsius;
-        return Cooled.GetOrAdd((start, towards, rate), cooling => Along(cooling.Start, cooling.Towards, cooling.Rate));
+        double alone = StartingValues.Of("chill.alone").Value;
+        if (_chill.Through(wort, _stand, _pitch ?? FollowedTo) is { } run)
+        {
+            return IsomerisationStep.RunningOff(
+                Math.Min(MostMinutes, run.Minutes), t => WortCooling.AloneCelsius(_stand, alone, t));
+        }
+
+        if (_chill.Coil is { } coil && wort.IsThere)
+        {
+            return Towards(coil.CoolantCelsius, 1 / coil.CoolingMinutes(wort.Kilograms, wort.KilojoulesPerKilogramKelvin));
+        }
+
+        return _chill switch
+        {
+            { AloneHours: { } hours } => Towards(_chill.Room, 1 / (60 * hours)),
+            { Kind: ChillerKind.None } => Towards(WortCooling.AloneEndsAtCelsius, alone),
+            _ => Towards(_chill.CoolerCelsius ?? TapCelsius, StartingValues.Of("chill.rate").Value),
+        };
     }
 
-    private static IsomerisationStep Along(double start, double towards, double rate)
+    private IsomerisationStep Towards(double celsius, double perMinute)
     {
-        double minutes = towards < FollowedTo ? Math.Log((start - towards) / (FollowedTo - towards)) / rate : MostMinutes;
-        return IsomerisationStep.Along(Math.Min(MostMinutes, minutes), t => WortCooling.TowardsCelsius(start, towards, rate, t));
+        double minutes = celsius < FollowedTo ? Math.Log((_stand - celsius) / (FollowedTo - celsius)) / perMinute : NeverMinutes;
+        return IsomerisationStep.Along(Math.Min(MostMinutes, minutes), t => WortCooling.TowardsCelsius(_stand, celsius, perMinute, t));
     }
 }

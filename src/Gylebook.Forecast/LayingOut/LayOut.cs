@@ -1,3 +1,4 @@
+using Gylebook.Forecast.Cooling;
 using Gylebook.Forecast.Running;
 using Gylebook.Forecast.Solving;
 using Gylebook.Forecast.Stages;
@@ -35,10 +36,16 @@ public static class LayOut
 
         ParameterList parameters = new();
         RunParameters.SetAll(parameters, recipe, kit);
-        StepList steps = new(recipe, lines, parameters, new KettleHeat(recipe, kit));
-        steps.Write(YeastByPortion(recipe, lines, parameters));
+        KettleHeat heat = new(recipe, kit);
+        StepList steps = new(recipe, lines, parameters, heat);
+        steps.Write(YeastByPortion(recipe, kit, lines, parameters));
         RunPlan plan = Assemble(recipe, kit, lines, parameters, steps, minerals ?? Minerals.None);
         PlanOutcome outcome = PlanLiquor(recipe, kit, plan, lines);
+        if (steps.CoolingSteep is int cooling)
+        {
+            plan.Steeps[cooling] = heat.Chill(outcome.Solved ? HotWort.Of(plan) : default);
+        }
+
         if (!outcome.Solved)
         {
             findings.Add(NoSolution(recipe, outcome));
@@ -85,13 +92,13 @@ public static class LayOut
     }
 
     private static Dictionary<string, FermentStep> YeastByPortion(
-        Recipe recipe, IReadOnlyList<LaidLine> lines, ParameterList parameters)
+        Recipe recipe, Kit kit, IReadOnlyList<LaidLine> lines, ParameterList parameters)
     {
         List<LaidLine> yeasts = [.. lines.Where(l => l.Yeast is not null)];
         IEnumerable<string> portions = recipe.Portions.Count == 0 ? [""] : recipe.Portions.Select(p => p.Name);
         return portions.ToDictionary(
             name => name,
-            name => RunParameters.Yeast(parameters, recipe, yeasts.Where(l => l.Line.Portion is null || l.Line.Portion == name)));
+            name => RunParameters.Yeast(parameters, recipe, kit, yeasts.Where(l => l.Line.Portion is null || l.Line.Portion == name)));
     }
 
     private static MashStep MashOf(IReadOnlyList<LaidLine> lines)

@@ -3,6 +3,7 @@ using Gylebook.Forecast.Stages;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
+using Gylebook.Science.Boiling;
 using Gylebook.Science.Conditioning;
 using Gylebook.Science.Mashing;
 
@@ -11,8 +12,8 @@ namespace Gylebook.Forecast.LayingOut;
 /// <summary>Fills in the parameters every run has, from the kit, the recipe and the starting values.</summary>
 internal static class RunParameters
 {
-    /// <summary>Rests cooler than this keep nothing converting, and do not set the limit of attenuation. Common practice, no source.</summary>
-    private const double CoolestConvertingRest = 55;
+    /// <summary>Where no mash is written down, extract is taken to have been mashed like this. Common practice, no source.</summary>
+    private const double OrdinaryRest = 66;
 
     /// <summary>Sets all the known parameters.</summary>
     public static void SetAll(ParameterList parameters, Recipe recipe, Kit kit)
@@ -45,12 +46,12 @@ internal static class RunParameters
     }
 
     /// <summary>The yeast of a portion: the hungriest of those that go in; none at all when none does.</summary>
-    public static FermentStep Yeast(ParameterList parameters, Recipe recipe, IEnumerable<LaidLine> yeasts)
+    public static FermentStep Yeast(ParameterList parameters, Recipe recipe, Kit kit, IEnumerable<LaidLine> yeasts)
     {
         double warmest = recipe.Ferment.Count == 0 ? 20 : recipe.Ferment.Max(r => r.Temperature.Value.Celsius);
         int gas = parameters.Of(
-            "ferment.residualGas", ResidualCarbonDioxide.VolumesAt(warmest), "volumes",
-            new("residual table at the warmest rest", "seen"));
+            "ferment.residualGas", ResidualCarbonDioxide.VolumesAt(warmest, BoilingPoint.PressureKilopascals(kit.Altitude?.Value.Metres ?? 0)), "volumes",
+            new("residual table at the warmest rest, under the air of the kit's height", "seen"));
         YeastStyle? yeast = yeasts.Select(l => l.Yeast!).OrderByDescending(y => y.MaltotrioseShare.Ratio + y.DextrinShare.Ratio + y.MaltoseShare.Ratio).FirstOrDefault();
         return yeast is null
             ? new FermentStep(-1, -1, -1, gas)
@@ -101,9 +102,8 @@ internal static class RunParameters
 
     private static void SetMash(ParameterList parameters, Recipe recipe)
     {
-        double celsius = ConvertingCelsius(recipe);
         parameters.Set(
-            Known.LimitOfAttenuation, "mash.limitOfAttenuation", AttenuationLimit.ApparentPercentAt(celsius), "%",
+            Known.LimitOfAttenuation, "mash.limitOfAttenuation", LimitPercent(recipe), "%",
             new("limit of attenuation against mash temperature, docs/science/mashing.md", "seen"));
         parameters.Start(Known.SpectrumMaltose, "mash.spectrum.maltose");
         parameters.Start(Known.SpectrumMaltotriose, "mash.spectrum.maltotriose");
@@ -112,13 +112,24 @@ internal static class RunParameters
         parameters.Start(Known.FatWithGrain, "mash.fatWithGrain");
     }
 
-    /// <summary>The mash temperature that sets the sugars: the longest rest that is warm enough to convert.</summary>
+    /// <summary>Limit of attenuation of a row of rests: each rest's own, weighed by the work beta-amylase does in it (decision 0013).</summary>
+    internal static double LimitPercent(Recipe recipe)
+    {
+        IReadOnlyList<Rest> rests = recipe.Mash?.Rests ?? [];
+        IReadOnlyList<double> work = EnzymeCourse.BetaWork(rests);
+        double all = work.Sum();
+        return all > 0
+            ? rests.Zip(work, (rest, its) => its / all * AttenuationLimit.ApparentPercentAt(rest.Temperature.Value.Celsius)).Sum()
+            : AttenuationLimit.ApparentPercentAt(ConvertingCelsius(recipe));
+    }
+
+    /// <summary>The rest in which beta-amylase does most of its work; the warmest when it does none.</summary>
     internal static double ConvertingCelsius(Recipe recipe)
     {
-        Rest? longest = recipe.Mash?.Rests
-            .Where(r => r.Temperature.Value.Celsius >= CoolestConvertingRest)
-            .MaxBy(r => r.Time.Value.Minutes);
-        return longest?.Temperature.Value.Celsius ?? recipe.Mash?.Rests.FirstOrDefault()?.Temperature.Value.Celsius ?? 66;
+        IReadOnlyList<Rest> rests = recipe.Mash?.Rests ?? [];
+        IReadOnlyList<double> work = EnzymeCourse.BetaWork(rests);
+        int most = Enumerable.Range(0, rests.Count).OrderByDescending(i => work[i]).ThenByDescending(i => rests[i].Temperature.Value.Celsius).FirstOrDefault(-1);
+        return most < 0 ? OrdinaryRest : rests[most].Temperature.Value.Celsius;
     }
 
     /// <summary>Whether the mash stands in a tun.</summary>

@@ -25,6 +25,9 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
 
     public List<IsomerisationStep> Steeps { get; } = [];
 
+    /// <summary>Which of those is the cooling; null when nothing hot with hops in it is cooled.</summary>
+    public int? CoolingSteep { get; private set; }
+
     public List<double> SplitShares { get; } = [];
 
     public List<FermentStep> Ferments { get; } = [];
@@ -91,9 +94,20 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
             WriteStand(recipe.Stand.Time.Value.Minutes);
         }
 
-        Steep(heat.Chill);
+        WriteCooling();
         Move(StepKind.Chill, Main);
         Move(StepKind.Cast, Main);
+    }
+
+    /// <summary>How fast so much wort cools is known when the liquor is planned; its row is filled in then.</summary>
+    private void WriteCooling()
+    {
+        if (heat.CoolsFromHot && Additions.HaveHops)
+        {
+            CoolingSteep = Steeps.Count;
+            Steeps.Add(IsomerisationStep.None);
+            Steps.Add(new Step(StepKind.Steep, Main, Main, Steeps.Count - 1));
+        }
     }
 
     private void WriteBoil()

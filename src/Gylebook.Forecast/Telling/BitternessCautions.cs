@@ -10,12 +10,15 @@ namespace Gylebook.Forecast.Telling;
 /// <summary>Where a bitterness should not be taken at its word.</summary>
 internal static class BitternessCautions
 {
+    /// <summary>A twentieth less is worth a word; no taster finds less (common practice, no source).</summary>
+    private const double WorthAWord = 0.95;
+
     /// <summary>All of them.</summary>
     public static IEnumerable<Caution> Of(LaidOut laidOut, HeadlineFigures figures)
     {
         List<LaidLine> hops = [.. laidOut.Lines.Where(l => l.Line.Kind == IngredientKind.Hop)];
         return laidOut.Plan!.Bitterness == BitternessModel.TimeGravity
-            ? [.. TimeGravity(hops, figures), .. DryHops(hops, figures)]
+            ? [.. TimeGravity(hops, figures), .. Height(laidOut, hops), .. DryHops(hops, figures)]
             : [.. Kinetics(laidOut, hops, figures), .. DryHops(hops, figures)];
     }
 
@@ -25,6 +28,17 @@ internal static class BitternessCautions
         {
             string other = Number(figures[Figure.OtherBitterness], "0");
             yield return new("bitterness.lowerBound", Severity.Note, "knock-out", $"The time-and-gravity table knows only the boil. Hops in the mash or after knock-out add bitterness that is not counted. Isomerisation kinetics, which count it, come to {other} IBU for the whole beer.", "Tinseth 1997: table from 0 to 120 minutes of boil; Malowicki and Shellhammer 2005");
+        }
+    }
+
+    /// <summary>The table is of kettles near sea level; kinetics say how much less an hour makes where wort boils cooler.</summary>
+    private static IEnumerable<Caution> Height(LaidOut laidOut, List<LaidLine> hops)
+    {
+        double boils = BoilingPoint.CelsiusAt(laidOut.Kit.Altitude?.Value.Metres ?? 0);
+        double share = IsomerisationKinetics.IsoAlphaAcid(60, boils) / IsomerisationKinetics.IsoAlphaAcid(60, 100);
+        if (share < WorthAWord && hops.Exists(l => l.Line.At.Point is AdditionPoint.CopperUp or AdditionPoint.Boil))
+        {
+            yield return new("bitterness.height", Severity.Note, "boil", $"The time-and-gravity table knows no height. Wort boils at {Number(boils, "0.0")} °C here, where by kinetics an hour makes {Number(100 * share, "0")} % of the iso-alpha acid it makes at sea level: the beer may be less bitter by as much.", "Malowicki and Shellhammer 2005; ISO 2533");
         }
     }
 

@@ -54,7 +54,7 @@ public sealed record BrewForecast
     /// <summary>The rests and the ways between them; null without a mash.</summary>
     public MashSchedule? MashSchedule { get; init; }
 
-    /// <summary>Chilling; null when the kit's chiller has no figures.</summary>
+    /// <summary>Chilling; null when nothing has to be chilled.</summary>
     public Chilling? Chilling { get; init; }
 
     /// <summary>What must be told to people who cannot eat everything.</summary>
@@ -170,7 +170,11 @@ public sealed record HopBitterness(string Hop, string At, string Model, double I
 /// <param name="PrimingSugarGrams">White sugar that was solved for; 0 for none.</param>
 /// <param name="Count">How many packages that fills; null when the kit does not say their size.</param>
 public sealed record PackageOutlook(
-    string In, double Co2Volumes, double RefermentableVolumes, double? MaxVolumes, double PrimingSugarGrams, int? Count);
+    string In, double Co2Volumes, double RefermentableVolumes, double? MaxVolumes, double PrimingSugarGrams, int? Count)
+{
+    /// <summary>Pressure to keep it under; null unless gas comes from a cylinder.</summary>
+    public KegGauge? Keg { get; init; }
+}
 
 /// <summary>Allergens in what was used.</summary>
 /// <param name="Us">Those of the US list.</param>

@@ -7,7 +7,6 @@ using Gylebook.Forecast.Treating;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes;
 using Gylebook.Science.Boiling;
-using Gylebook.Science.Mashing;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Telling;
@@ -19,20 +18,22 @@ internal static class Cautions
 
     /// <summary>All cautions, in the order of the run.</summary>
     public static IReadOnlyList<Caution> Of(
-        LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water, PitchAdvice? pitch) =>
-        [.. All(laidOut, record, figures, water, pitch).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
+        LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling) =>
+        [.. All(laidOut, record, figures, water, pitch, chilling).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
 
     private static IEnumerable<Caution> All(
-        LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water, PitchAdvice? pitch) =>
+        LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling) =>
     [
         .. HotSide(laidOut, record),
         .. Boil(laidOut, figures),
         .. BitternessCautions.Of(laidOut, figures),
+        .. ChillCautions.Of(chilling),
         .. YeastCautions.Of(laidOut, figures, pitch),
         .. Foods(laidOut, figures),
         .. ColdSide(laidOut, figures),
         .. Packaging(laidOut, record, figures),
         .. Models(laidOut, figures),
+        .. MashCautions.Of(laidOut),
         .. IonsOf(figures, water is not null),
         .. water?.Cautions ?? [],
         new("alcohol", Severity.Note, "pour", "Beer is for adults. Home production and sale are ruled by local law.", "local law"),
@@ -164,12 +165,6 @@ internal static class Cautions
         if (figures[Figure.OriginalGravity] > 1.083)
         {
             yield return new("gravity.strong", Severity.Note, "ferment", "Above 20 °P the two published ways to a beer's gravity part by up to 0.002.", "Balling against Tabarié, docs/science/extract-and-gravity.md");
-        }
-
-        double rest = RunParameters.ConvertingCelsius(laidOut.Recipe);
-        if (laidOut.Plan!.Mash.GristKilograms > 0 && !AttenuationLimit.IsWithinPublishedRange(rest))
-        {
-            yield return new("attenuation.range", Severity.Note, "mash", "The published series of attenuation against mash temperature runs from 65 to 80 °C; below it the limit is from memory.", "docs/science/mashing.md");
         }
     }
 }

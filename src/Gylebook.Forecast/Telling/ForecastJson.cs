@@ -41,6 +41,11 @@ public static class ForecastJson
             pen.Number("maxVolumes", p.MaxVolumes, 3);
             pen.Number("primingSugarG", p.PrimingSugarGrams, 1);
             pen.Number("count", p.Count, 0);
+            pen.Block("keg", p.Keg, keg =>
+            {
+                pen.Number("celsius", keg.Celsius, 2);
+                pen.Number("gaugeBar", keg.GaugeBar, 3);
+            });
         });
         pen.Block("ions", forecast.Ions, ions => WaterJson.WriteIons(pen, ions));
         pen.Block("mashSchedule", forecast.MashSchedule, s => ScheduleJson.Write(pen, s));

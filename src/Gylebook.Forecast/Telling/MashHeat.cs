@@ -1,5 +1,4 @@
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Forecast.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
@@ -10,7 +9,7 @@ using Gylebook.Science.Mashing;
 
 namespace Gylebook.Forecast.Telling;
 
-/// <summary>The heat of the mash day: strike, steps, and down to the pitch. No temperature moves mass in this version.</summary>
+/// <summary>The heat of the mash: strike, steps, and up to the boil. No temperature moves mass in this version.</summary>
 internal sealed class MashHeat
 {
     private readonly LaidOut _laidOut;
@@ -31,7 +30,7 @@ internal sealed class MashHeat
     }
 
     /// <summary>The boil at this kit's altitude.</summary>
-    public double Boiling => BoilingPoint.CelsiusAt(_kit.Altitude?.Value.Metres ?? 0);
+    private double Boiling => BoilingPoint.CelsiusAt(_kit.Altitude?.Value.Metres ?? 0);
 
     private double Liquor => _laidOut.Plan is { } plan ? plan.Liquors[0] : 0;
 
@@ -73,31 +72,21 @@ internal sealed class MashHeat
         InfusionShares? shares = allUp ? InfusionSchedule.Of(GrainHeat, Liquor, steps, Boiling) : null;
         InfusionStrike? strike = shares is null ? null
             : new(shares.StrikeKilograms / Wort.WaterKilogramsPerLitre, StrikeCelsius(shares.StrikeKilograms)!.Value);
+        double celsius = StrikeCelsius(Liquor)!.Value;
+        IReadOnlyList<EnzymesLeft> left = EnzymeCourse.LeftAfter(_rests);
         return new MashSchedule(
-            [.. _rests.Select((_, i) => i == 0 ? First() : Later(i, steps[i - 1], shares))],
-            strike, HeatMinutes(Liquor * WortHeat.Water, Room, StrikeCelsius(Liquor)!.Value), BoilMinutes(copperUp));
-    }
-
-    /// <summary>Chilling with the kit's coil; null when it has none whose figures are known.</summary>
-    public Chilling? Chill(in Wort wort)
-    {
-        if (_kit.Chiller is not { Coolant: { } coolant, LitresPerMinute: { } flow, KilowattsPerKelvin: { } coil }
-            || _laidOut.Recipe.Ferment.Count == 0 || wort.Mass <= 0)
+            [.. _rests.Select((_, i) => (i == 0 ? First() : Later(i, steps[i - 1], shares)) with { AlphaLeft = left[i].Alpha, BetaLeft = left[i].Beta })],
+            strike, HeatMinutes(Liquor * WortHeat.Water, Room, celsius), BoilMinutes(copperUp))
         {
-            return null;
-        }
-
-        Temperatures temperatures = new(_laidOut);
-        double from = temperatures.At(_laidOut.Recipe.Stand is null ? Stage.KnockOut : Stage.Stand) ?? Boiling;
-        double to = _laidOut.Recipe.Ferment[0].Temperature.Value.Celsius;
-        if (to >= from)
-        {
-            return null;
-        }
-
-        ImmersionChiller chiller = new(coil, flow, coolant.Value.Celsius);
-        double? minutes = chiller.Minutes(wort.Mass, WortHeat.OfWort(Math.Clamp(wort.RealExtractPlato, 0, 100)), from, to);
-        return new Chilling(from, to, minutes, minutes * flow);
+            StrikeLitres = Liquor / Wort.WaterKilogramsPerLitre,
+            StrikeCelsius = celsius,
+            HasBoil = _laidOut.Recipe.Boil is not null,
+            CopperUpLitres = copperUp.Litres,
+            BoilCelsius = Boiling,
+            Rinse = _laidOut.Recipe.Mash!.Sparge is { Volume: { } litres } sparge
+                ? new MashRinse(sparge.Method, litres.Value.Litres, sparge.Temperature?.Value.Celsius)
+                : null,
+        };
     }
 
     private double CelsiusOf(int rest) => _rests[rest].Temperature.Value.Celsius;

@@ -1,3 +1,5 @@
+using Gylebook.Recipes;
+
 namespace Gylebook.Forecast.Telling;
 
 /// <summary>The mash day's rests, and each way to get from one to the next.</summary>
@@ -6,7 +8,32 @@ namespace Gylebook.Forecast.Telling;
 /// <param name="StrikeHeatMinutes">Minutes to heat the strike liquor from the temperature of the grain; null when the kettle's power is unknown.</param>
 /// <param name="BoilHeatMinutes">Minutes from the last rest to the boil; null when unknown or without a boil.</param>
 public sealed record MashSchedule(
-    IReadOnlyList<MashRest> Rests, InfusionStrike? InfusionStrike, double? StrikeHeatMinutes, double? BoilHeatMinutes);
+    IReadOnlyList<MashRest> Rests, InfusionStrike? InfusionStrike, double? StrikeHeatMinutes, double? BoilHeatMinutes)
+{
+    /// <summary>Liquor the mash starts in, at 20 °C.</summary>
+    public required double StrikeLitres { get; init; }
+
+    /// <summary>Its temperature.</summary>
+    public required double StrikeCelsius { get; init; }
+
+    /// <summary>Whether the wort is boiled.</summary>
+    public required bool HasBoil { get; init; }
+
+    /// <summary>Wort before the boil, at 20 °C.</summary>
+    public required double CopperUpLitres { get; init; }
+
+    /// <summary>The boil at the kit's height.</summary>
+    public required double BoilCelsius { get; init; }
+
+    /// <summary>The rinse; null for none.</summary>
+    public MashRinse? Rinse { get; init; }
+}
+
+/// <summary>Rinsing the grain.</summary>
+/// <param name="Method">The way of it.</param>
+/// <param name="Litres">At 20 °C.</param>
+/// <param name="Celsius">Of the liquor; null when unsaid.</param>
+public sealed record MashRinse(SpargeMethod Method, double Litres, double? Celsius);
 
 /// <summary>The strike of a mash that is stepped up with hot water.</summary>
 /// <param name="Litres">At 20 °C.</param>
@@ -24,11 +51,11 @@ public sealed record InfusionStrike(double Litres, double Celsius);
 /// <param name="DecoctionKilograms">The same, kg.</param>
 public sealed record MashRest(
     double Celsius, double Minutes, double? EndCelsius, double? InfusionLitres, double? InfusionCelsius, double? HeatMinutes,
-    double? DecoctionShare, double? DecoctionKilograms);
+    double? DecoctionShare, double? DecoctionKilograms)
+{
+    /// <summary>Share of the alpha-amylase that is left at its end, 0 to 1.</summary>
+    public double AlphaLeft { get; init; }
 
-/// <summary>Chilling with a coil.</summary>
-/// <param name="FromCelsius">Where it starts.</param>
-/// <param name="ToCelsius">Where it is to end: the pitch.</param>
-/// <param name="Minutes">How long, stirred; null when the water is not cold enough.</param>
-/// <param name="CoolantLitres">Cooling water that runs meanwhile.</param>
-public sealed record Chilling(double FromCelsius, double ToCelsius, double? Minutes, double? CoolantLitres);
+    /// <summary>Share of the beta-amylase that is left at its end, 0 to 1.</summary>
+    public double BetaLeft { get; init; }
+}

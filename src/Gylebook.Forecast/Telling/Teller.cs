@@ -77,6 +77,8 @@ public static class Teller
         PitchAdvice? pitch = PitchTold.Of(laidOut, figures, asked);
         MashHeat heat = new(laidOut);
         IReadOnlyList<StageRow> stages = StageRows.Of(laidOut, record);
+        Chilling? chilling = ChillTold.Of(laidOut, record);
+        PackageOutlook package = PackageOf(laidOut, figures);
         return new BrewForecast
         {
             Recipe = laidOut.Recipe.Name,
@@ -91,14 +93,14 @@ public static class Teller
             Appearance = BeerColourTold.AppearanceOf(laidOut, figures, asked),
             ColourBy = BeerColourTold.ByLaw(laidOut, figures),
             StyleFit = asked.Style is { } style ? StyleFit.Of(style, figures) : null,
-            Package = PackageOf(laidOut, figures),
+            Package = package,
             Ions = water is null ? null : IonTable.Of(record),
             Water = water,
             MashSchedule = heat.Schedule(record.At(Stage.CopperUp)),
-            Chilling = heat.Chill(record.At(Stage.Chill)),
+            Chilling = chilling,
             Allergens = AllergenNotice.Of(laidOut.Lines),
-            Cautions = Cautions.Of(laidOut, record, figures, water, pitch),
-            Findings = [.. laidOut.Findings, .. (water?.Findings ?? []).Select(f => f with { Where = $"water.{f.Where}" }), .. VesselCheck.Findings(laidOut, figures, stages)],
+            Cautions = Cautions.Of(laidOut, record, figures, water, pitch, chilling),
+            Findings = [.. laidOut.Findings, .. (water?.Findings ?? []).Select(f => f with { Where = $"water.{f.Where}" }), .. VesselCheck.Findings(laidOut, figures, stages, package)],
             Balance = Ledger.Of(record),
         };
     }
@@ -131,6 +133,9 @@ public static class Teller
             figures[Figure.RefermentableVolumes],
             kind.MaxVolumes?.Value.Volumes,
             laidOut.Plan!.Packages.Sum(p => p.Priming) * 1000,
-            each > 0 ? (int)Math.Ceiling((figures[Figure.PackagedLitres] / each) - 1e-9) : null);
+            each > 0 ? (int)Math.Ceiling((figures[Figure.PackagedLitres] / each) - 1e-9) : null)
+        {
+            Keg = KegGauge.Of(laidOut, figures),
+        };
     }
 }

@@ -11,12 +11,13 @@ namespace Gylebook.Forecast.Telling;
 internal static class VesselCheck
 {
     /// <summary>All that does not fit, or only just.</summary>
-    public static IEnumerable<Finding> Findings(LaidOut laidOut, HeadlineFigures figures, IReadOnlyList<StageRow> stages) =>
+    public static IEnumerable<Finding> Findings(LaidOut laidOut, HeadlineFigures figures, IReadOnlyList<StageRow> stages, PackageOutlook package) =>
     [
         .. Mash(laidOut, stages),
         .. Kettle(laidOut, stages),
         .. Fermenter(laidOut, figures),
         .. Package(laidOut, figures),
+        .. Keg(laidOut, package),
         .. Yeast(laidOut),
         .. Enzyme(laidOut),
     ];
@@ -104,6 +105,17 @@ internal static class VesselCheck
                 "package.overpressure", Severity.Error, "kit.packages",
                 $"{package.Kind}: {volumes:0.0} volumes of gas; made for {most:0.0}. It may burst",
                 Number(volumes, "volumes"), Number(most, "volumes"));
+        }
+    }
+
+    private static IEnumerable<Finding> Keg(LaidOut laidOut, PackageOutlook package)
+    {
+        if (package.Keg is { } keg && LayOut.PackageOf(laidOut.Recipe, laidOut.Kit)!.MaxPressure is { } rated && keg.GaugeBar > rated.Value.Bar)
+        {
+            yield return new Finding(
+                "package.pressure", Severity.Error, "kit.packages",
+                $"{package.In}: {Number(keg.GaugeBar, "bar")} on the gauge at {Number(keg.Celsius, "°C")}; rated for {Number(rated.Value.Bar, "bar")}",
+                Number(keg.GaugeBar, "bar"), Number(rated.Value.Bar, "bar"));
         }
     }
 

@@ -30,6 +30,9 @@ public static class Words
     /// <summary>A model's name in files: <c>timeGravity</c>.</summary>
     public static string Of(BitternessModel model) => Camel(model.ToString());
 
+    /// <summary>How grain is rinsed, as recipes say it: <c>pour</c>.</summary>
+    public static string Of(SpargeMethod method) => Camel(method.ToString());
+
     /// <summary>How serious, in files and to people.</summary>
     public static string Of(Severity severity) => Camel(severity.ToString());
 

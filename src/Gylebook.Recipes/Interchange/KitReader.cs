@@ -20,8 +20,9 @@ internal static class KitReader
         Tun = file.OptionalObject("tun", Tun),
         Bag = file.OptionalObject("bag", Bag),
         Conversion = file.Quantity<Fraction>("conversion"),
-        MashCooling = MashCooling(file),
+        MashCooling = file.OptionalQuantity<Duration>("mashCooling"),
         Chiller = file.OptionalObject("chiller", Chiller),
+        WortCooling = file.OptionalQuantity<Duration>("wortCooling"),
         Fermenter = file.Object("fermenter", at => new Fermenter(at.Quantity<VolumeAt20C>("brim"), at.Quantity<VolumeAt20C>("usable"))),
         RackingLeftBehind = Racking(file),
         Packages = file.ListOfObjects("packages", Package),
@@ -50,23 +51,13 @@ internal static class KitReader
         at.Quantity<Fraction>("rinsingShare"),
         at.Need("brewsInKettle")?.Flag() ?? false);
 
-    /// <summary>Both bare numbers carry their unit in the key.</summary>
+    /// <summary>The bare numbers carry their unit in the key.</summary>
     private static Chiller Chiller(ObjectReader at) => new(at.Name("kind"), at.OptionalQuantity<Temperature>("coolant"))
     {
         LitresPerMinute = at.Take("litresPerMinute")?.Number(0.01, 1000),
         KilowattsPerKelvin = at.Take("kilowattsPerKelvin")?.Number(0.001, 1000),
+        WortLitresPerMinute = at.Take("wortLitresPerMinute")?.Number(0.01, 1000),
     };
-
-    private static Entered<Duration>? MashCooling(ObjectReader file)
-    {
-        Entered<Duration>? time = file.OptionalQuantity<Duration>("mashCooling");
-        if (time is { } given && given.Value.Minutes == 0)
-        {
-            file.Findings.Error("kit.mashCooling", file.PathOf("mashCooling"), $"{given.Text}; must be above 0", given.Text, "above 0 h");
-        }
-
-        return time;
-    }
 
     /// <summary>An absent <c>racking</c> and one without its key come to the same.</summary>
     private static Entered<VolumeAt20C> Racking(ObjectReader file)

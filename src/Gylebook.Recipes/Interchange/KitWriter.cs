@@ -19,6 +19,7 @@ internal static class KitWriter
         .Put("conversion", kit.Conversion)
         .Put("mashCooling", kit.MashCooling)
         .PutAlways("chiller", kit.Chiller is { } chiller ? Chiller(chiller) : null)
+        .Put("wortCooling", kit.WortCooling)
         .Put("fermenter", new ObjectWriter().Put("brim", kit.Fermenter.Brim).Put("usable", kit.Fermenter.Usable).Done)
         .PutList("packages", kit.Packages, Package)
         .PutAlways("altitude", kit.Altitude?.Text)
@@ -54,6 +55,7 @@ internal static class KitWriter
         .Put("coolant", chiller.Coolant)
         .Put("litresPerMinute", chiller.LitresPerMinute is { } flow ? JsonValue.Create(flow) : null)
         .Put("kilowattsPerKelvin", chiller.KilowattsPerKelvin is { } coil ? JsonValue.Create(coil) : null)
+        .Put("wortLitresPerMinute", chiller.WortLitresPerMinute is { } wort ? JsonValue.Create(wort) : null)
         .Done;
 
     private static JsonObject Package(PackageKind package) => new ObjectWriter()

@@ -23,8 +23,11 @@ public sealed record Kit
     /// <summary>Time in which a standing mash's warmth over the room falls to 1/e; null when nobody has measured it.</summary>
     public Entered<Duration>? MashCooling { get; init; }
 
-    /// <summary>What cools the wort; null for overnight.</summary>
+    /// <summary>What cools the wort; null for nothing: it cools by itself.</summary>
     public Chiller? Chiller { get; init; }
+
+    /// <summary>Time in which the warmth over the room of a full, closed vessel of wort falls to 1/e; null when nobody has measured it.</summary>
+    public Entered<Duration>? WortCooling { get; init; }
 
     /// <summary>The fermenter.</summary>
     public required Fermenter Fermenter { get; init; }
@@ -80,15 +83,21 @@ public sealed record Tun(
 public sealed record Bag(Entered<SpecificVolume> LiquorKept, Entered<Fraction> RinsingShare, bool BrewsInKettle);
 
 /// <summary>What cools the wort.</summary>
-/// <param name="Kind">Such as <c>immersion</c>.</param>
+/// <param name="Kind">As it is written, such as <c>immersion</c>; <see cref="ChillerKinds"/> has the words.</param>
 /// <param name="Coolant">Temperature of the water that cools it.</param>
 public sealed record Chiller(string Kind, Entered<Temperature>? Coolant)
 {
+    /// <summary>The kind meant; null for a word we do not know.</summary>
+    public ChillerKind? Means => ChillerKinds.Of(Kind);
+
     /// <summary>Cooling water, litres a minute; null when unknown.</summary>
     public double? LitresPerMinute { get; init; }
 
-    /// <summary>Heat a coil carries for each degree between wort and water, kW/K; null when unknown.</summary>
+    /// <summary>Heat it carries for each degree between wort and water, kW/K; null when unknown.</summary>
     public double? KilowattsPerKelvin { get; init; }
+
+    /// <summary>Wort through a counterflow chiller, litres a minute; null to run it as fast as still reaches the pitch.</summary>
+    public double? WortLitresPerMinute { get; init; }
 }
 
 /// <summary>The fermenter.</summary>

@@ -82,9 +82,11 @@ public static class KitCheck
     private static void Temperatures(Kit kit, FindingList findings)
     {
         Between(kit.GrainTemperature, -30, 60, "grainTemperature", "grain is stored at the temperature of a room", findings);
-        if (kit.Chiller?.Coolant is { } coolant)
+        AboveNought(kit.MashCooling, "mashCooling", findings);
+        AboveNought(kit.WortCooling, "wortCooling", findings);
+        if (kit.Chiller is { } chiller)
         {
-            Between(coolant, -30, 60, "chiller.coolant", "it could not cool wort to where yeast lives", findings);
+            ChillerCheck.Check(chiller, findings);
         }
 
         if (kit.Altitude is { } altitude && altitude.Value.Metres is < -450 or > 6000)
@@ -145,6 +147,14 @@ public static class KitCheck
         }
     }
 
+    private static void AboveNought(Entered<Duration>? time, string where, FindingList findings)
+    {
+        if (time is { } given && given.Value.Minutes == 0)
+        {
+            findings.Error($"kit.{where}", where, $"{given}; must be above 0 h: nothing cools at once", given.Text, "above 0 h");
+        }
+    }
+
     private static void Kept(Entered<SpecificVolume> kept, double most, string where, string ofWhat, FindingList findings)
     {
         if (kept.Value.LitresPerKilogram > most)
@@ -154,7 +164,7 @@ public static class KitCheck
         }
     }
 
-    private static void Between(Entered<Temperature> entered, double low, double high, string where, string reason, FindingList findings)
+    internal static void Between(Entered<Temperature> entered, double low, double high, string where, string reason, FindingList findings)
     {
         if (entered.Value.Celsius < low || entered.Value.Celsius > high)
         {

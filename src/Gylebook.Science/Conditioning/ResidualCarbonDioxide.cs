@@ -1,3 +1,4 @@
+using Gylebook.Science.Boiling;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Conditioning;
@@ -27,6 +28,15 @@ public static class ResidualCarbonDioxide
         return celsius < Celsius[0] ? Beyond(0, celsius)
             : celsius > Celsius[^1] ? Beyond(Celsius.Length - 1, celsius)
             : LinearInterpolation.At(celsius, Celsius, Volumes);
+    }
+
+    /// <summary>Volumes of gas kept under the air of a place: in proportion to its pressure.</summary>
+    /// <param name="celsius">Warmest temperature since the yeast stopped, °C.</param>
+    /// <param name="airKilopascals">Air pressure there, kPa.</param>
+    public static double VolumesAt(double celsius, double airKilopascals)
+    {
+        Argument.MustNotBeNegative(airKilopascals);
+        return VolumesAt(celsius) * airKilopascals / BoilingPoint.KilopascalsPerAtmosphere;
     }
 
     /// <summary>Gas kept.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gylebook.Forecast.Telling;
+using Gylebook.Science.Conditioning;
 using Spectre.Console;
 
 namespace Gylebook.Terminal;
@@ -105,6 +106,11 @@ internal static class ForecastText
         string count = package.Count is int many ? $"{many} × " : "";
         string priming = package.PrimingSugarGrams > 0 ? $", primed with {Number(package.PrimingSugarGrams, "0")} g of white sugar" : "";
         console.MarkupLineInterpolated($"Package: {count}{package.In}, {Number(package.Co2Volumes, "0.00")} volumes of gas{priming}");
+        if (package.Keg is { } keg)
+        {
+            console.MarkupLineInterpolated($"Keg: {Number(keg.GaugeBar, "0.00")} bar ({Number(keg.GaugeBar / KegPressure.BarPerPsi, "0.0")} psi) on the gauge at {Number(keg.Celsius, "0.#")} °C, at this kit's height");
+        }
+
         if (forecast.Pitch is { } pitch)
         {
             string has = pitch.CellsBillions is double cells ? $"; the recipe pitches {Number(cells, "0")}" : "";

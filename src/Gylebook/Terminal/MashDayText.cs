@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
 using Gylebook.Science.Water;
 
 namespace Gylebook.Terminal;
@@ -7,21 +8,12 @@ namespace Gylebook.Terminal;
 /// <summary>The mash day and the ions of a forecast, as lines.</summary>
 internal static class MashDayText
 {
-    /// <summary>Each rest with the ways to reach it, heating and chilling.</summary>
-    public static IEnumerable<string> Heat(BrewForecast forecast)
-    {
-        foreach (string line in forecast.MashSchedule is { } schedule ? Rests(schedule) : [])
-        {
-            yield return line;
-        }
-
-        if (forecast.Chilling is { } chilling)
-        {
-            yield return chilling is { Minutes: double minutes, CoolantLitres: double litres }
-                ? Text($"Chill from {chilling.FromCelsius:0} to {chilling.ToCelsius:0} °C: {minutes:0} min, stirred, with {litres:0} L of water; the first of it is near boiling")
-                : Text($"Chill to {chilling.ToCelsius:0} °C: the cooling water is not that cold");
-        }
-    }
+    /// <summary>Strike, each rest with the ways to reach it, rinse, boil and chilling: in the order they are done.</summary>
+    public static IEnumerable<string> Heat(BrewForecast forecast) =>
+    [
+        .. forecast.MashSchedule is { } schedule ? Mash(schedule) : [],
+        .. ChillText.Lines(forecast.Chilling),
+    ];
 
     /// <summary>Ions by place.</summary>
     public static IEnumerable<string> Ions(BrewForecast forecast)
@@ -33,36 +25,53 @@ internal static class MashDayText
         }
     }
 
-    private static IEnumerable<string> Rests(MashSchedule schedule)
+    private static IEnumerable<string> Mash(MashSchedule schedule)
     {
-        if (schedule.StrikeHeatMinutes is double strike)
+        yield return Text($"Heat {schedule.StrikeLitres:0.0} L of liquor to {schedule.StrikeCelsius:0.0} °C{Taking(schedule.StrikeHeatMinutes)}");
+        if (schedule.InfusionStrike is { } infused)
         {
-            yield return Text($"Heat the strike liquor: {strike:0} min");
+            yield return Text($"If stepped with hot water, strike with {infused.Litres:0.0} L at {infused.Celsius:0.0} °C instead: the rest of the liquor comes as the steps");
         }
 
         foreach (MashRest rest in schedule.Rests)
         {
-            string[] ways =
-            [
-                .. rest.HeatMinutes is double minutes ? [Text($"{minutes:0} min of heat")] : Array.Empty<string>(),
-                .. rest.InfusionLitres is double litres ? [Text($"{litres:0.0} L at {rest.InfusionCelsius:0} °C")] : Array.Empty<string>(),
-                .. rest.DecoctionShare is double share ? [Text($"{100 * share:0} % of the mash boiled and given back ({rest.DecoctionKilograms:0.0} kg)")] : Array.Empty<string>(),
-            ];
-            string falls = rest.EndCelsius is double end ? Text($", falls to {end:0.0} °C") : "";
-            string by = ways.Length > 0 ? ": by " + string.Join(", or ", ways) : "";
-            yield return Text($"Rest at {rest.Celsius:0.#} °C for {rest.Minutes:0} min{falls}{by}");
+            yield return Rest(rest);
         }
 
-        if (schedule.InfusionStrike is { } infused)
+        if (schedule.Rinse is { } rinse)
         {
-            yield return Text($"If stepped with hot water, strike with {infused.Litres:0.0} L at {infused.Celsius:0.0} °C: the rest of the liquor comes as the steps");
+            string at = rinse.Celsius is double celsius ? Text($" at {celsius:0.#} °C") : "";
+            yield return Text($"{Spoken(rinse.Method)} {rinse.Litres:0.0} L of liquor{at}");
         }
 
-        if (schedule.BoilHeatMinutes is double boil)
+        if (schedule.HasBoil)
         {
-            yield return Text($"Heat to the boil: {boil:0} min");
+            yield return Text($"Heat {schedule.CopperUpLitres:0.0} L of wort to the boil at {schedule.BoilCelsius:0.0} °C{Taking(schedule.BoilHeatMinutes)}");
         }
     }
+
+    private static string Rest(MashRest rest)
+    {
+        string[] ways =
+        [
+            .. rest.HeatMinutes is double minutes ? [Text($"{minutes:0} min of heat")] : Array.Empty<string>(),
+            .. rest.InfusionLitres is double litres ? [Text($"{litres:0.0} L at {rest.InfusionCelsius:0} °C")] : Array.Empty<string>(),
+            .. rest.DecoctionShare is double share ? [Text($"{100 * share:0} % of the mash boiled and given back ({rest.DecoctionKilograms:0.0} kg)")] : Array.Empty<string>(),
+        ];
+        string falls = rest.EndCelsius is double end ? Text($", falls to {end:0.0} °C") : "";
+        string by = ways.Length > 0 ? "; reached by " + string.Join(", or ", ways) : "";
+        return Text($"Rest at {rest.Celsius:0.#} °C for {rest.Minutes:0} min{falls}{by}; amylase left at its end: alpha {100 * rest.AlphaLeft:0} %, beta {100 * rest.BetaLeft:0} %");
+    }
+
+    private static string Spoken(SpargeMethod method) => method switch
+    {
+        SpargeMethod.Dunk => "Stir the grain about in",
+        SpargeMethod.Batch => "Run off, then stir in",
+        SpargeMethod.Continuous => "Trickle on as it runs off",
+        _ => "Rinse the grain with",
+    };
+
+    private static string Taking(double? minutes) => minutes is double known ? Text($": {known:0} min") : "";
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

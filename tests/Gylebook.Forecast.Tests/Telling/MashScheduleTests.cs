@@ -60,6 +60,19 @@ public sealed class MashScheduleTests
     }
 
     [Fact]
+    public void Strike_rinse_and_boil_are_told_as_the_run_has_them()
+    {
+        BrewForecast told = Forecast(Coil);
+        StageRow strike = told.Stages.First(stage => stage.Stage == "strike");
+        Near.Equal(strike.LitresAt20C, told.MashSchedule!.StrikeLitres, 1e-6);
+        Near.Equal(strike.TemperatureC!.Value, told.MashSchedule.StrikeCelsius, 1e-9);
+        Near.Equal(told.Stages.First(stage => stage.Stage == "copperUp").LitresAt20C, told.MashSchedule.CopperUpLitres, 1e-6);
+        Assert.Null(told.MashSchedule.Rinse);
+        Recipe rinsed = Stepped with { Mash = Stepped.Mash! with { Sparge = new SpargePlan(SpargeMethod.Pour, Typed.Litres(5), null) } };
+        Assert.Equal(new MashRinse(SpargeMethod.Pour, 5, null), Teller.Forecast(rinsed, Coil, RandomBrews.Foods, "x").MashSchedule!.Rinse);
+    }
+
+    [Fact]
     public void A_tun_is_not_heated_and_one_rest_needs_no_step()
     {
         Recipe recipe = Stepped with { Mash = Stepped.Mash! with { Method = MashMethod.Tun } };
@@ -85,7 +98,6 @@ public sealed class MashScheduleTests
         Kit With(double celsius) => Coil with { Chiller = Coil.Chiller! with { Coolant = new(Temperature.FromCelsius(celsius), "") } };
         Assert.True(Forecast(With(16)).Chilling!.Minutes > Forecast(With(10)).Chilling!.Minutes);
         Assert.Null(Forecast(With(20)).Chilling!.Minutes);
-        Assert.Null(Forecast(Coil with { Chiller = null }).Chilling);
     }
 
     private static BrewForecast Forecast(Kit kit) => Teller.Forecast(Stepped, kit, RandomBrews.Foods, "steps");

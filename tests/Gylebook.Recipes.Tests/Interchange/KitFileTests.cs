@@ -24,6 +24,8 @@ public sealed class KitFileTests
     [Theory]
     [InlineData("lantern-shed.json")]
     [InlineData("tun-and-kettle.json")]
+    [InlineData("coil-and-element.json")]
+    [InlineData("long-hose.json")]
     public void A_kit_that_says_everything_is_laid_out_as_we_write(string name)
     {
         var reading = KitFile.Read(Samples.Text("samples", "kits", name));
@@ -55,6 +57,19 @@ public sealed class KitFileTests
         Assert.Equal(9, kit.Packages[0].MaxPressure!.Value.Value.Bar);
         Assert.Equal("± 5 g", kit.Instruments!.Scale);
         Assert.Equal(350, kit.Altitude!.Value.Value.Metres);
+    }
+
+    [Fact]
+    public void All_a_kit_may_say_of_its_cooling_is_read_and_written()
+    {
+        const string Cooling = "\"chiller\": { \"kind\": \"plate\", \"coolant\": \"11 °C\", \"litresPerMinute\": 7.5, \"kilowattsPerKelvin\": 0.62, \"wortLitresPerMinute\": 2.5 },\n  \"wortCooling\": \"14 h\"";
+        var text = Samples.Text("samples", "kits", "lantern-shed.json")
+            .Replace("\"chiller\": { \"kind\": \"immersion\", \"coolant\": \"14 °C\" }", Cooling, StringComparison.Ordinal);
+        var kit = KitFile.Read(text).Value!;
+        Assert.Equal((7.5, 0.62, 2.5), (kit.Chiller!.LitresPerMinute, kit.Chiller.KilowattsPerKelvin, kit.Chiller.WortLitresPerMinute));
+        Assert.Equal(14, kit.WortCooling!.Value.Value.Hours);
+        var again = KitFile.Read(KitFile.Write(kit)).Value!;
+        Assert.Equal((kit.Chiller, kit.WortCooling), (again.Chiller, again.WortCooling));
     }
 
     [Theory]

@@ -31,6 +31,36 @@ public sealed class KitCheckTests
         Assert.Contains(value, finding.Message, StringComparison.Ordinal);
     }
 
+    /// <summary>A warning and no error: kits were written before there were words for it, and must still open.</summary>
+    [Fact]
+    public void A_chiller_of_no_known_kind_is_told_with_the_known_ones()
+    {
+        var finding = Assert.Single(Check(Shed.Replace("\"immersion\"", "\"imersion\"", StringComparison.Ordinal)));
+        Assert.Equal(("chiller.kind", Severity.Warning, "imersion", "immersion, counterflow, plate, none"), (finding.Code, finding.Severity, finding.Value, finding.Limit));
+        Assert.Contains("did you mean immersion?", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("immersion", ChillerKind.Immersion)]
+    [InlineData("counterflow", ChillerKind.Counterflow)]
+    [InlineData("plate", ChillerKind.Plate)]
+    [InlineData("none", ChillerKind.None)]
+    public void Known_kinds_of_chiller_are_no_finding(string word, ChillerKind kind)
+    {
+        var text = Shed.Replace("\"immersion\"", $"\"{word}\"", StringComparison.Ordinal);
+        Assert.Empty(Check(text));
+        Assert.Equal(kind, KitFile.Read(text).Value!.Chiller!.Means);
+    }
+
+    [Theory]
+    [InlineData("mashCooling")]
+    [InlineData("wortCooling")]
+    public void Nothing_cools_at_once(string key)
+    {
+        var finding = Assert.Single(Check(Shed.Replace("\"conversion\"", $"\"{key}\": \"0 h\", \"conversion\"", StringComparison.Ordinal)));
+        Assert.Equal(($"kit.{key}", key, "0 h", "above 0 h"), (finding.Code, finding.Where, finding.Value, finding.Limit));
+    }
+
     [Fact]
     public void A_tun_with_more_dead_space_than_room_is_told() =>
         Assert.Equal("tun.deadSpace", Assert.Single(Check(Tun.Replace("\"1.5 L\"", "\"51 L\"", StringComparison.Ordinal))).Where);

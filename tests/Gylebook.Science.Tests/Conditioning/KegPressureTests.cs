@@ -93,6 +93,11 @@ public class KegPressureTests
         Assert.Equal(2.5, more / KegPressure.BarPerPsi, tolerance: 0.05);
     }
 
+    // US Standard Atmosphere by its own equation: 12.228 psi at 5000 ft (formula check); half of the last digit.
+    [Fact]
+    public void The_air_of_five_thousand_feet() =>
+        Assert.Equal(12.228, BoilingPoint.PressureKilopascals(5000 * 0.3048) / 100 / KegPressure.BarPerPsi, tolerance: 0.0005);
+
     // Gauge pressure to add at height, from the standard atmosphere by hand (formula check), two decimals.
     [Theory]
     [InlineData(1000, 0.52)]

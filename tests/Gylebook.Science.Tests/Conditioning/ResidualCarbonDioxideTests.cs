@@ -62,6 +62,15 @@ public class ResidualCarbonDioxideTests
     public void It_says_where_the_table_ends(double celsius, bool within) =>
         Assert.Equal(within, ResidualCarbonDioxide.IsWithinPublishedRange(celsius));
 
+    // In proportion to the air: 84.556 kPa at 1500 m (ISO 2533) over 101.325.
+    [Fact]
+    public void Thinner_air_keeps_less_in_proportion()
+    {
+        Assert.Equal(0.88 * 84.556 / 101.325, ResidualCarbonDioxide.VolumesAt(20, 84.556), tolerance: 1e-12);
+        Assert.Equal(ResidualCarbonDioxide.VolumesAt(20), ResidualCarbonDioxide.VolumesAt(20, 101.325), tolerance: 1e-12);
+        Assert.Throws<ArgumentOutOfRangeException>(() => ResidualCarbonDioxide.VolumesAt(20, -1));
+    }
+
     [Fact]
     public void Typed_quantities_give_the_same() =>
         Assert.Equal(0.88, ResidualCarbonDioxide.At(Temperature.FromCelsius(20)).Volumes, tolerance: 1e-12);

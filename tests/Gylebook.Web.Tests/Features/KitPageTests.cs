@@ -57,6 +57,60 @@ public sealed class KitPageTests : GylebookTestContext
     }
 
     [Fact]
+    public async Task A_chiller_is_chosen_and_each_kind_asks_for_its_own_figures()
+    {
+        (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
+        Assert.DoesNotContain("Wort through it", page.Markup, StringComparison.Ordinal);
+        page.Find("#chiller").Change("counterflow");
+        page.WaitForAssertion(() => Assert.Contains("Wort through it", page.Markup, StringComparison.Ordinal));
+        Field(page, "Cooling water, L/min").Change("7,5");
+        Field(page, "Heat it carries, kW/K").Change("0.4");
+        Field(page, "Wort through it, L/min").Change("2");
+        page.WaitForAssertion(() => Assert.Contains("near boiling", page.Find("section[aria-labelledby=cold] .caution").TextContent, StringComparison.Ordinal));
+        Chiller chiller = (await StoredAsync(id)).Chiller!;
+        Assert.Equal((ChillerKind.Counterflow, 7.5, 0.4, 2), (chiller.Means, chiller.LitresPerMinute, chiller.KilowattsPerKelvin, chiller.WortLitresPerMinute));
+        Assert.Equal("14 °C", chiller.Coolant!.Value.Text);
+    }
+
+    [Fact]
+    public async Task Without_a_chiller_the_vessels_own_cooling_is_asked_for_and_no_figure_is_lost()
+    {
+        (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
+        Field(page, "Cooling water, L/min").Change("8");
+        page.Find("#chiller").Change("none");
+        page.WaitForAssertion(() => Assert.Contains("A closed vessel cools in", page.Markup, StringComparison.Ordinal));
+        Type(page, "A closed vessel cools in", "9 h");
+        Type(page, "A standing mash cools in", "20 h");
+        page.WaitForAssertion(() => Assert.Contains("vacuum", page.Find("section[aria-labelledby=cold] .caution").TextContent, StringComparison.Ordinal));
+        Kit kit = await StoredAsync(id);
+        Assert.Equal(("none", 8.0, "9 h", "20 h"), (kit.Chiller!.Kind, kit.Chiller.LitresPerMinute!.Value, kit.WortCooling!.Value.Text, kit.MashCooling!.Value.Text));
+    }
+
+    [Theory]
+    [InlineData("0")]
+    [InlineData("1001")]
+    [InlineData("eight")]
+    [InlineData("8 L")]
+    public async Task A_flow_that_cannot_be_stays_unsaved_and_is_told_under_its_field(string typed)
+    {
+        (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
+        Field(page, "Cooling water, L/min").Change(typed);
+        page.WaitForAssertion(() => Assert.Contains(
+            "0.01 to 1000", Field(page, "Cooling water, L/min").ParentElement!.TextContent, StringComparison.Ordinal));
+        Assert.Null((await StoredAsync(id)).Chiller!.LitresPerMinute);
+    }
+
+    [Fact]
+    public async Task A_kind_of_chiller_nobody_knows_stays_and_is_told()
+    {
+        Guid id = await Book.Kits.CreateAsync(
+            KitFile.Write(BuiltInKit.LanternShed with { Chiller = new Chiller("snow", null) }), cancellation: Cancellation);
+        IRenderedComponent<KitPage> page = RenderMetric<KitPage>(p => p.Add(k => k.Id, id));
+        Assert.Contains("immersion, counterflow, plate, none", page.WaitForElement("#chiller").ParentElement!.TextContent, StringComparison.Ordinal);
+        Assert.Equal("snow", page.Find("#chiller").GetAttribute("value"));
+    }
+
+    [Fact]
     public async Task Packages_are_added_changed_and_taken_away()
     {
         (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();

@@ -13,7 +13,7 @@ namespace Gylebook.Web.Features.Kits;
 public sealed partial class KitPage : IDisposable
 {
     private static readonly string[] FieldsWithNotes =
-        ["kettle.", "conversion", "grainTemperature", "bag.", "tun.", "chiller.", "fermenter.", "racking.", "packages", "altitude"];
+        ["kettle.", "conversion", "grainTemperature", "bag.", "tun.", "chiller.", "fermenter.", "racking.", "packages", "altitude", "mashCooling", "wortCooling"];
 
     private readonly CancellationTokenSource _page = new();
     private Sheet? _sheet;
