@@ -10,6 +10,8 @@ public static class WaterJson
     /// <summary>The form's name and version.</summary>
     public const string Format = "gylebook-liquor/1";
 
+    private const int LearnedDecimals = 3;
+
     /// <summary>The outcome as one JSON object; the figures null when the plan could not be carried out.</summary>
     public static string Write(WaterOutcome? outcome, IReadOnlyList<Finding> findings) => JsonPen.Write(pen =>
     {
@@ -40,6 +42,8 @@ public static class WaterJson
         });
         ForecastJson.WriteBand(pen, "mashPh", outcome?.MashPh);
         pen.Number("spargePh", outcome?.Sparge.Ph, 3);
+        pen.Block("mashReading", outcome?.MashReading, reading => WriteReading(pen, reading));
+        pen.Block("mend", outcome?.Mend, mend => WriteMend(pen, mend));
         pen.List("findings", findings, f => ForecastJson.WriteFinding(pen, f));
         pen.List("cautions", outcome?.Cautions ?? [], c => ForecastJson.WriteCaution(pen, c));
     });
@@ -53,6 +57,32 @@ public static class WaterJson
         WriteIons(pen, "mash", ions.Mash);
         WriteIons(pen, "kettle", ions.Kettle);
         WriteIons(pen, "glass", ions.Glass);
+    }
+
+    private static void WriteReading(JsonPen pen, MashReadingTold reading)
+    {
+        pen.Number("ph", reading.Meter.Ph, 3);
+        pen.Number("sampleC", reading.Meter.Sample.Value.Celsius, 2);
+        pen.Number("phAt20C", reading.PhAt20C, 3);
+        pen.Number("forecastAt20C", reading.Forecast, 3);
+        ForecastJson.WriteBand(pen, "shift", reading.Shift);
+        pen.List("malts", reading.Malts, malt =>
+        {
+            pen.Text("malt", malt.Malt.Name);
+            pen.Number("distilledPh", malt.DistilledPh.Likely, LearnedDecimals);
+            pen.Number("buffer", malt.Buffer, 2);
+            pen.Number("lowestPh", malt.DistilledPh.Low, LearnedDecimals);
+            pen.Number("highestPh", malt.DistilledPh.High, LearnedDecimals);
+        });
+    }
+
+    private static void WriteMend(JsonPen pen, MashMend mend)
+    {
+        pen.Text("acid", mend.Acid?.Acid.Id);
+        pen.Text("salt", mend.Salt?.Id);
+        pen.Number("add", mend.Units, 2);
+        ForecastJson.WriteBand(pen, "amount", mend.Amount);
+        ForecastJson.WriteBand(pen, "mashPh", mend.Ph);
     }
 
     private static void WriteIons(JsonPen pen, string name, IReadOnlyDictionary<Ion, double> ions) => pen.Block(name, () =>

@@ -54,6 +54,27 @@ public sealed record LiquorNeed(
             [.. mashed.Select(line => line.Acid).OfType<MashPhAcid>()]);
     }
 
+    /// <summary>The same with the brewer's own titrations instead of the table's; one for a malt that is not there is told.</summary>
+    /// <remarks>A grist line that brings a titration of its own keeps it; a curvature in the table stays.</remarks>
+    internal LiquorNeed With(IReadOnlyList<TitratedMalt> malts, List<Finding> findings)
+    {
+        Dictionary<string, MaltTitration> own = malts.ToDictionary(malt => malt.Malt.Id, malt => malt.Titration);
+        for (int i = 0; i < malts.Count; i++)
+        {
+            if (Grist.All(line => line.Malt?.Id != malts[i].Malt.Id))
+            {
+                string grist = string.Join(", ", Grist.Select(line => line.Name));
+                findings.Add(new("malts.notInGrist", Severity.Warning, $"malts[{i}].malt", $"{malts[i].Malt.Name} is not in the grist, so its titration does nothing: {(grist.Length > 0 ? grist : "there is none")}", malts[i].Malt.Name, grist));
+            }
+        }
+
+        return this with
+        {
+            Grist = [.. Grist.Select(line => line.Malt is { } malt && line.Titration?.Provenance.Status != Provenance.Entered.Status && own.TryGetValue(malt.Id, out MaltTitration? titration)
+                ? line with { Titration = titration with { Curvature = line.Titration?.Curvature ?? 0 } } : line)],
+        };
+    }
+
     /// <summary>Salts that go into the kettle, as lines of the recipe, so that the run carries them.</summary>
     public static IEnumerable<IngredientLine> KettleLines(WaterOutcome outcome) => outcome.Kettle.Salts.Select(dose =>
     {
@@ -74,5 +95,5 @@ public sealed record LiquorNeed(
 
     private static GristLine Grain(LaidLine line) => new(
         line.Name, Mass.FromKilograms(line.Kilograms),
-        line.Malt is { } malt ? MaltTitrations.Of(malt, line.Line.Colour?.Value ?? malt.Colour) : null);
+        line.Malt is { } malt ? MaltTitrations.Of(malt, line.Line.Colour?.Value ?? malt.Colour) : null, line.Malt);
 }

@@ -11,14 +11,15 @@ public static class TreatmentCautions
 {
     private const string Trade = "common practice, no source";
 
-    internal static IReadOnlyList<Caution> Of(WaterPlan plan, LiquorNeed need, TreatedLiquor mash, TreatedLiquor sparge, Band? ph) =>
+    internal static IReadOnlyList<Caution> Of(WaterPlan plan, LiquorNeed need, TreatedLiquor mash, TreatedLiquor sparge, TreatedMash treated) =>
     [
         .. plan.Sources.Where(source => source.Boiled).Select(source => new Caution(
             "scald.boiledLiquor", Severity.Warning, "strike", $"{source.Name}: a full kettle on the boil scalds. Let it cool and settle before you draw it off its chalk.", Trade)),
         .. AcidIn("mash", mash), .. AcidIn("sparge", sparge),
         .. SaltsOf(plan, mash, sparge),
         new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Put salts and acid in while it is cold, stir, and move it in small amounts.", Trade),
-        .. Models(need, ph),
+        .. MendIn(treated.Mend),
+        .. Models(need, treated.Ph, treated.Reading),
     ];
 
     /// <summary>The caution of an acid, at the place it goes in.</summary>
@@ -35,7 +36,28 @@ public static class TreatmentCautions
             .Select(offer => new Caution("salt.handle", Severity.Warning, "mash", $"{offer.Salt.Name}: {offer.Salt.Caution}", "safety data sheets' common advice"));
     }
 
-    private static IEnumerable<Caution> Models(LiquorNeed need, Band? ph)
+    /// <summary>A mend may bring an acid or an alkaline salt that the plan itself had no need of.</summary>
+    private static IEnumerable<Caution> MendIn(MashMend? mend)
+    {
+        if (mend is null)
+        {
+            yield break;
+        }
+
+        if (mend.Acid is { } acid)
+        {
+            yield return ForAcid(acid.Acid.Acid, "mashReading");
+        }
+
+        if (mend.Salt is { Caution.Length: > 0 } salt)
+        {
+            yield return new("salt.handle", Severity.Warning, "mashReading", $"{salt.Name}: {salt.Caution}", "safety data sheets' common advice");
+        }
+
+        yield return new("scald.mash", Severity.Warning, "mashReading", "The mash is hot and scalds: add two thirds, diluted in cold water, stir, wait ten minutes and measure again.", Trade);
+    }
+
+    private static IEnumerable<Caution> Models(LiquorNeed need, Band? ph, MashReadingTold? reading)
     {
         double grist = need.Grist.Sum(line => line.Amount.Kilograms);
         List<GristLine> unknown = [.. need.Grist.Where(line => line.Titration is null && line.Amount.Kilograms > 0)];
@@ -46,7 +68,11 @@ public static class TreatmentCautions
             yield return new("mashPh.unmeasured", Severity.Warning, "mash", $"{names}: nobody has published an acidity for it, so {share} % of the grist is left out of the pH. Measure the mash.", "no published titration");
         }
 
-        if (ph is not null)
+        if (reading is not null)
+        {
+            yield return new("mashPh.learned", Severity.Note, "mashReading", "One reading cannot tell malts apart, nor a malt's own pH from its buffer: what it teaches is laid to the base malts, and belongs to the buffer beside it. The ends are those of the printed buffers, 21 and 64 mEq/(kg·pH); the meter's own error comes on top.", "docs/science/mash-ph.md");
+        }
+        else if (ph is not null)
         {
             yield return new("mashPh.band", Severity.Note, "mash", "The band is the answer at the ends of the printed buffers, 21 and 64 mEq/(kg·pH); malts' own pH may be 0.1 or 0.2 off besides. A cooled sample on a calibrated meter beats it; in the hot mash a meter reads about 0.35 lower.", "docs/science/mash-ph.md; Briggs et al. 2004, ch. 4");
         }

@@ -18,22 +18,29 @@ public static class WaterTreatment
         SourceLiquor source = SourceLiquor.Of(plan, findings);
         Differs("strike", plan.Strike, need.StrikeLitres, findings);
         Differs("sparge", plan.Sparge, need.SpargeLitres, findings);
-        (TreatedLiquor mash, Band? ph) = new MashTreatment(plan, source, Stirrable(need, findings), findings).Treat();
-        TreatedLiquor sparge = SpargeTreatment.Treat(plan, source, need.SpargeLitres, mash.Acids.Sum(acid => acid.Units), findings);
-        if (plan.MashPh is not null && ph is null)
+        need = need.With(plan.Malts, findings);
+        TreatedMash treated = new MashTreatment(plan, source, Stirrable(need, findings), findings).Treat();
+        (TreatedLiquor mash, Band? ph) = (treated.Liquor, treated.Ph);
+        double acidUsed = mash.Acids.Sum(acid => acid.Units) + (treated.Mend is { Acid: not null } mend ? mend.Units : 0);
+        TreatedLiquor sparge = SpargeTreatment.Treat(plan, source, need.SpargeLitres, acidUsed, findings);
+        if ((plan.MashPh is not null || plan.MashReading is not null) && ph is null)
         {
-            findings.Add(new("mash.noGrist", Severity.Warning, "mashPh", "no grist with a titration, so the pH of the mash is not known and no acid is counted for it"));
+            findings.Add(new("mash.noGrist", Severity.Warning, plan.MashPh is null ? "mashReading" : "mashPh", "no grist with a titration, so the pH of the mash is not known and no acid is counted for it"));
         }
 
+        TreatedLiquor kettle = KettleOf(plan, mash, sparge, findings);
+        findings.AddRange(MissedIons.Findings(("mash", mash), ("sparge", sparge), ("kettle", kettle)));
         return new WaterOutcome
         {
             Name = plan.Name,
             Source = source,
             Mash = mash,
             Sparge = sparge,
-            Kettle = KettleOf(plan, mash, sparge, findings),
+            Kettle = kettle,
             MashPh = ph,
-            Cautions = TreatmentCautions.Of(plan, need, mash, sparge, ph),
+            MashReading = treated.Reading,
+            Mend = treated.Mend,
+            Cautions = TreatmentCautions.Of(plan, need, mash, sparge, treated),
             Findings = findings,
         };
     }
@@ -87,7 +94,7 @@ public static class WaterTreatment
         IReadOnlyList<SaltDose> salts = SaltFinder.Doses(solution, litres);
         IonProfile added = salts.Aggregate(IonProfile.Distilled, (sum, dose) =>
             sum + dose.Salt.Added(Mass.FromGrams(dose.Grams), VolumeAt20C.FromLitres(litres)));
-        return new(litres, distilled, salts, [], unsoured + added, together + added, null);
+        return new(litres, distilled, salts, [], unsoured + added, together + added, null) { Misses = solution.Misses };
     }
 
     private static IonProfile Together(IonProfile mash, IonProfile sparge, double share) => (mash * share) + (sparge * (1 - share));

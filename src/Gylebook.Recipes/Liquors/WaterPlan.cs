@@ -43,6 +43,12 @@ public sealed record WaterPlan
     /// <summary>pH wanted of the sparge liquor at 20 °C; null when none.</summary>
     public double? SpargePh { get; init; }
 
+    /// <summary>What a meter read of the mash; null when nobody has measured yet.</summary>
+    public MeterReading? MashReading { get; init; }
+
+    /// <summary>Malts the brewer has titrated or learned; they overrule the table.</summary>
+    public IReadOnlyList<TitratedMalt> Malts { get; init; } = [];
+
     /// <summary>What is mashed, when no recipe says so.</summary>
     public IReadOnlyList<GristLine> Grist { get; init; } = [];
 }
@@ -88,4 +94,16 @@ public sealed record OfferedAcid(string Name, AcidAsSold Acid, double? MostMilli
 /// <param name="Name">Name to show.</param>
 /// <param name="Amount">How much.</param>
 /// <param name="Titration">Its curve; null when nobody has measured one.</param>
-public sealed record GristLine(string Name, Mass Amount, MaltTitration? Titration);
+/// <param name="Malt">The malt of the table it is; null for a food, or a malt that is not there.</param>
+public sealed record GristLine(string Name, Mass Amount, MaltTitration? Titration, Malt? Malt = null);
+
+/// <summary>What a meter read.</summary>
+/// <param name="Ph">The pH it showed.</param>
+/// <param name="Sample">How warm the sample was then.</param>
+/// <param name="AcidUnits">mL (grams of a powder) of the plan's acid that was in by then; null for what the plan itself puts in.</param>
+public sealed record MeterReading(double Ph, Entered<Temperature> Sample, double? AcidUnits);
+
+/// <summary>A malt of the table with a titration of the brewer's own.</summary>
+/// <param name="Malt">Which.</param>
+/// <param name="Titration">Its curve.</param>
+public sealed record TitratedMalt(Malt Malt, MaltTitration Titration);

@@ -23,6 +23,11 @@ internal static class WaterText
             Line($"Mash pH {ph.Likely:0.00}, between {ph.Low:0.00} and {ph.High:0.00}, sample cooled to 20 °C");
         }
 
+        if (outcome.MashReading is { } reading)
+        {
+            MashReadingText.Write(reading, outcome.Mend, Line);
+        }
+
         if (outcome.Sparge.Ph is double sparge)
         {
             Line($"Sparge liquor pH {sparge:0.00} at 20 °C");

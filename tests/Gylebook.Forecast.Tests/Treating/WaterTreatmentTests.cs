@@ -150,6 +150,27 @@ public sealed class WaterTreatmentTests
         Assert.Contains("gypsum is at its limit", outcome.Findings.First(finding => finding.Where == "mash.calcium").Message, StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// Mash and sparge of one liquor: the salts fall short of either in the same way, and one line says so. Gypsum at 0.1 g/L brings
+    /// 23 mg/L of calcium and 56 of sulphate (by formula): 137 short of 160 is a warning, 4 short of 60 a note.
+    /// </summary>
+    [Fact]
+    public void One_line_an_ion_names_the_places_and_a_small_miss_is_a_note()
+    {
+        WaterOutcome outcome = Plans.Treat("""
+            "sources": [ { "name": "still", "distilled": true } ], "strike": "20 L", "sparge": "10 L",
+            "targets": [ { "ion": "calcium", "amount": "160 mg/L" }, { "ion": "sulphate", "amount": "60 mg/L" }, { "ion": "sodium", "amount": "8 mg/L" } ],
+            "salts": [ { "salt": "gypsum", "most": "0.1 g/L" } ]
+            """);
+        Assert.Equal(
+            ["Warning liquor.calcium", "Note liquor.sodium", "Note liquor.sulphate"],
+            outcome.Findings.Where(finding => finding.Code == "liquor.missed").Select(finding => $"{finding.Severity} {finding.Where}"));
+        string calcium = outcome.Findings.First(finding => finding.Where == "liquor.calcium").Message;
+        Assert.Contains("mash 23.3, sparge 23.3 mg/L where 160 mg/L is wanted", calcium, StringComparison.Ordinal);
+        Assert.Contains("gypsum is at its limit", calcium, StringComparison.Ordinal);
+        Assert.Contains("nothing offered brings it", outcome.Findings.First(finding => finding.Where == "liquor.sodium").Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_food_without_a_titration_is_left_out_and_said()
     {
