@@ -27,13 +27,13 @@ public static class WaterJson
             pen.Number("conductivityMicrosiemens", Conductivity.MicrosiemensPerCentimetre(source.Ions), 1);
         });
         pen.Number("chargeBalancePercent", outcome?.ChargeBalancePercent, 2);
-        pen.Block("litres", outcome, o => Places(o, (place, liquor) => pen.Number(place, liquor.Litres, 3)));
+        pen.Block("litres", outcome, o => Everywhere(o, (place, liquor) => pen.Number(place, liquor.Litres, 3)));
         pen.Block("distilledShare", outcome, o => Places(o, (place, liquor) => pen.Number(place, liquor.ShareDistilled, 4)));
-        pen.Block("salts", outcome, o => Places(o, (place, liquor) => pen.Block(place, () => liquor.Salts.ToList().ForEach(
+        pen.Block("salts", outcome, o => Everywhere(o, (place, liquor) => pen.Block(place, () => liquor.Salts.ToList().ForEach(
             dose => pen.Number(dose.Salt.Id, dose.Grams, 3)))));
         pen.Block("acids", outcome, o => WriteAcids(pen, o, DoseUnit.Millilitre));
         pen.Block("acidPowders", outcome, o => WriteAcids(pen, o, DoseUnit.Gram));
-        pen.Block("ions", outcome, o => Places(o, (place, liquor) => WriteIons(pen, place, liquor)));
+        pen.Block("ions", outcome, o => Everywhere(o, (place, liquor) => WriteIons(pen, place, liquor)));
         pen.Block("residualAlkalinity", outcome, o =>
         {
             pen.Number("source", ResidualAlkalinity.AsCalciumCarbonate(o.Source.Ions), 2);
@@ -42,6 +42,14 @@ public static class WaterJson
         });
         ForecastJson.WriteBand(pen, "mashPh", outcome?.MashPh);
         pen.Number("spargePh", outcome?.Sparge.Ph, 3);
+        pen.Block("wort", outcome?.Wort, wort =>
+        {
+            ForecastJson.WriteBand(pen, "from", wort.From);
+            pen.Flag("measured", wort.Measured);
+            pen.Number("to", wort.To, 3);
+            ForecastJson.WriteBand(pen, "amount", wort.Amount);
+            pen.Number("add", wort.Units, 2);
+        });
         pen.Block("mashReading", outcome?.MashReading, reading => WriteReading(pen, reading));
         pen.Block("mend", outcome?.Mend, mend => WriteMend(pen, mend));
         pen.List("findings", findings, f => ForecastJson.WriteFinding(pen, f));
@@ -121,6 +129,13 @@ public static class WaterJson
                 pen.Number(dose.Acid.Acid.Id, dose.Units, 3);
             }
         }));
+
+    /// <summary>The places of the liquor, and the package, which gets salts alone.</summary>
+    private static void Everywhere(WaterOutcome outcome, Action<string, TreatedLiquor> write)
+    {
+        Places(outcome, write);
+        write("package", outcome.Package);
+    }
 
     private static void Places(WaterOutcome outcome, Action<string, TreatedLiquor> write)
     {

@@ -99,15 +99,12 @@ internal sealed class MashTreatment(WaterPlan plan, SourceLiquor source, LiquorN
         Correction then = correction with { Acid = meter.AcidUnits ?? correction.Acid };
         MashMending mending = new(meter, Mix(salted, then));
         MashReadingTold told = mending.Told(_lines, findings);
-        MashMend? mend = plan.MashPh is double wanted ? mending.Find(wanted, AcidLeft(then), AlkaliLeft(then)) : null;
+        MashMend? mend = plan.MashPh is double wanted ? mending.Find(wanted, (_acid, Math.Max(0, (_acid?.MostMillilitres ?? double.MaxValue) - then.Acid)), AlkaliLeft(then)) : null;
         TellIfMissed(mend?.Ph.Likely ?? told.PhAt20C);
         return (BandOf(MashPhBand.Of(mix, mending.Reading)), told, mend);
     }
 
     private static Band BandOf(MashPhBand band) => new(band.Low, band.Likely, band.High, "pH at 20 °C", BandKind.Bounds);
-
-    private (OfferedAcid? Offer, double Most) AcidLeft(Correction then) =>
-        (_acid, Math.Max(0, (_acid?.MostMillilitres ?? double.MaxValue) - then.Acid));
 
     private (OfferedSalt? Offer, double Most) AlkaliLeft(Correction then)
     {

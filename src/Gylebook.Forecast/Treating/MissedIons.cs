@@ -13,11 +13,32 @@ internal static class MissedIons
     private const double SmallMilligrams = 10;
 
     /// <summary>The findings, ion by ion.</summary>
-    public static IEnumerable<Finding> Findings(params IReadOnlyList<(string Place, TreatedLiquor Liquor)> places) => places
-        .SelectMany(place => place.Liquor.Misses.Select(miss => (place.Place, Miss: miss, Why: Why(miss))))
-        .GroupBy(each => (each.Miss.Ion, each.Miss.Target, each.Why))
-        .OrderBy(group => group.Key.Ion)
-        .Select(group => One(group.Key.Why, [.. group.Select(each => (each.Place, each.Miss))]));
+    /// <remarks>
+    /// What counts is the last place that salts go into: what mash and sparge lack, kettle and package may bring. Where nothing at
+    /// hand there moves the ion, the place before holds the reason, and is told too.
+    /// </remarks>
+    /// <param name="stages">Places in the order of the brew; those of one stage stand beside each other.</param>
+    public static IEnumerable<Finding> Findings(params IReadOnlyList<IReadOnlyList<(string Place, TreatedLiquor Liquor)>> stages) => Ions.All
+        .SelectMany(ion => Told(stages, ion))
+        .GroupBy(each => (each.Miss.Ion, Why: Why(each.Miss)))
+        .Select(group => One(group.Key.Why, [.. group]));
+
+    private static List<(string Place, TargetMiss Miss)> Told(IReadOnlyList<IReadOnlyList<(string Place, TreatedLiquor Liquor)>> stages, Ion ion)
+    {
+        List<(string Place, TargetMiss Miss)> told = [];
+        for (int stage = stages.Count - 1; stage >= 0; stage--)
+        {
+            List<(string Place, TargetMiss Miss)> here = [.. stages[stage].SelectMany(place =>
+                place.Liquor.Misses.Where(miss => miss.Ion == ion).Select(miss => (place.Place, miss)))];
+            told.InsertRange(0, here);
+            if (here.Count == 0 || here.Exists(each => each.Miss.Reason is MissReason.OfferAtLimit or MissReason.OtherTargets))
+            {
+                break;
+            }
+        }
+
+        return told;
+    }
 
     private static Finding One(string why, IReadOnlyList<(string Place, TargetMiss Miss)> missed)
     {

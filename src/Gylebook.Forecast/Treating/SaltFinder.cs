@@ -29,7 +29,8 @@ internal static class SaltFinder
         SaltOffer usual = SaltSolver.UsualOffer(offer.Salt, source);
         double least = (offer.Least?.Value.MilligramsPerLitre ?? 0) / 1000;
         double most = offer.Most is { } own ? own.Value.MilligramsPerLitre / 1000 : usual.MostGramsPerLitre;
-        return usual with { MostGramsPerLitre = Math.Max(least, most), LeastGramsPerLitre = least };
+        double price = offer.Price is { } share ? share.Ratio * share.Ratio : usual.Price;
+        return usual with { MostGramsPerLitre = Math.Max(least, most), LeastGramsPerLitre = least, Price = price };
     }
 
     /// <summary>The salts as doses.</summary>

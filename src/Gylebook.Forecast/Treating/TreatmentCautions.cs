@@ -11,15 +11,15 @@ public static class TreatmentCautions
 {
     private const string Trade = "common practice, no source";
 
-    internal static IReadOnlyList<Caution> Of(WaterPlan plan, LiquorNeed need, TreatedLiquor mash, TreatedLiquor sparge, TreatedMash treated) =>
+    internal static IReadOnlyList<Caution> Of(WaterPlan plan, LiquorNeed need, TreatedMash mash, TreatedLiquor sparge, TreatedLiquor kettle) =>
     [
         .. plan.Sources.Where(source => source.Boiled).Select(source => new Caution(
             "scald.boiledLiquor", Severity.Warning, "strike", $"{source.Name}: a full kettle on the boil scalds. Let it cool and settle before you draw it off its chalk.", Trade)),
-        .. AcidIn("mash", mash), .. AcidIn("sparge", sparge),
-        .. SaltsOf(plan, mash, sparge),
+        .. AcidIn("mash", mash.Liquor), .. AcidIn("sparge", sparge), .. AcidIn("kettle", kettle), .. WortIn(kettle),
+        .. SaltsOf(plan, mash.Liquor, sparge, kettle),
         new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Put salts and acid in while it is cold, stir, and move it in small amounts.", Trade),
-        .. MendIn(treated.Mend),
-        .. Models(need, treated.Ph, treated.Reading),
+        .. MendIn(mash.Mend),
+        .. Models(need, mash.Ph, mash.Reading),
     ];
 
     /// <summary>The caution of an acid, at the place it goes in.</summary>
@@ -29,9 +29,14 @@ public static class TreatmentCautions
     private static IEnumerable<Caution> AcidIn(string place, TreatedLiquor liquor) =>
         liquor.Acids.Select(dose => ForAcid(dose.Acid.Acid.Acid, place));
 
-    private static IEnumerable<Caution> SaltsOf(WaterPlan plan, TreatedLiquor mash, TreatedLiquor sparge)
+    private static IEnumerable<Caution> WortIn(TreatedLiquor kettle) => kettle.Acids.Count == 0 ? [] :
+    [
+        new("wort.measure", Severity.Warning, "kettle", "Wort's buffer in print runs from 31 to 36 mEq for each kilogram of malt and pH, and the boil lowers the pH by itself: put in two thirds before the boil, and measure a cooled sample. Never pour acid into wort on the boil: it spits.", "docs/science/mash-ph.md; common practice, no source"),
+    ];
+
+    private static IEnumerable<Caution> SaltsOf(WaterPlan plan, params TreatedLiquor[] liquors)
     {
-        HashSet<string> used = [.. mash.Salts.Concat(sparge.Salts).Select(dose => dose.Salt.Id)];
+        HashSet<string> used = [.. liquors.SelectMany(liquor => liquor.Salts).Select(dose => dose.Salt.Id)];
         return plan.Salts.Where(offer => used.Contains(offer.Salt.Id) && offer.Salt.Caution.Length > 0)
             .Select(offer => new Caution("salt.handle", Severity.Warning, "mash", $"{offer.Salt.Name}: {offer.Salt.Caution}", "safety data sheets' common advice"));
     }

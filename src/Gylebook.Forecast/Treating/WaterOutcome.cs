@@ -55,7 +55,13 @@ public sealed record WaterOutcome
     /// <summary>Both together with what goes into the kettle, counted on their litres: before grain holds or steam leaves.</summary>
     public required TreatedLiquor Kettle { get; init; }
 
-    /// <summary>pH of the mash with what the plan puts in, sample cooled to 20 °C; a reading narrows it; null without a grist that has titrations.</summary>
+    /// <summary>The packaged beer, as far as liquor goes: its salts, and the ions that come there; nothing when no salt is offered for it.</summary>
+    public TreatedLiquor Package { get; init; } = TreatedLiquor.None;
+
+    /// <summary>Acid for the wort in the kettle; null when no pH is wanted of it, or its pH before is not known.</summary>
+    public WortSouring? Wort { get; init; }
+
+    /// <summary>pH of the mash with what the plan puts in, sample cooled to 20 °C; with a reading only the step from the measured mash has a width; null without a grist that has titrations.</summary>
     public required Band? MashPh { get; init; }
 
     /// <summary>What a meter read of the mash, and what that teaches; null without a reading.</summary>

@@ -16,7 +16,9 @@ internal static class MeterReader
     private const double Coldest = 15;
     private const double Hottest = 80;
 
-    internal static MeterReading Read(ObjectReader at, IReadOnlyList<OfferedAcid> acids)
+    /// <param name="at">The object.</param>
+    /// <param name="acids">The plan's acids, of which some may be in already; null where none can be.</param>
+    internal static MeterReading Read(ObjectReader at, IReadOnlyList<OfferedAcid>? acids)
     {
         double ph = at.Need("ph")?.Number(LowestPh, HighestPh) ?? LowestPh;
         Entered<Temperature> sample = at.Quantity<Temperature>("sample");
@@ -26,7 +28,7 @@ internal static class MeterReader
             at.Findings.Error("sample.temperature", at.PathOf("sample"), $"{sample.Text}; must be {limit}", sample.Text, limit);
         }
 
-        return new MeterReading(ph, sample, Acid(at, acids));
+        return new MeterReading(ph, sample, acids is null ? null : Acid(at, acids));
     }
 
     private static double? Acid(ObjectReader at, IReadOnlyList<OfferedAcid> acids)

@@ -12,7 +12,8 @@ internal static class ShelfReader
     private const double MostGramsPerLitre = 20;
 
     private static readonly WordTable<LiquorPlace> Places = new(
-        (LiquorPlace.Liquor, "liquor"), (LiquorPlace.Mash, "mash"), (LiquorPlace.Sparge, "sparge"), (LiquorPlace.Kettle, "kettle"));
+        (LiquorPlace.Liquor, "liquor"), (LiquorPlace.Mash, "mash"), (LiquorPlace.Sparge, "sparge"), (LiquorPlace.Kettle, "kettle"),
+        (LiquorPlace.Package, "package"));
 
     internal static OfferedSalt? Salt(ObjectReader at)
     {
@@ -26,6 +27,12 @@ internal static class ShelfReader
         LiquorPlace into = at.Take("into")?.Word(Places) ?? LiquorPlace.Liquor;
         Entered<Concentration>? most = at.OptionalQuantity<Concentration>("most");
         Entered<Concentration>? least = at.OptionalQuantity<Concentration>("least");
+        Entered<Fraction>? price = at.OptionalQuantity<Fraction>("price");
+        if (into == LiquorPlace.Package && salt is { AlkalinityPerMole: > 0 })
+        {
+            at.Findings.Error("salt.package", at.PathOf("into"), $"{salt.Name} is alkaline: in finished beer it lifts the pH that keeps it sound, and chalk does not dissolve; only neutral salts go into the package", "package");
+        }
+
         CheckDose(at, "most", most);
         CheckDose(at, "least", least);
         salt = OfAssay(at, salt);
@@ -35,7 +42,7 @@ internal static class ShelfReader
             at.Findings.Error("salt.limits", at.PathOf("least"), $"{low.Text}; more than the most there may be, {limit}", low.Text, limit);
         }
 
-        return salt is null ? null : new OfferedSalt(salt, into, most, least);
+        return salt is null ? null : new OfferedSalt(salt, into, most, least, price?.Value);
     }
 
     private static void CheckDose(ObjectReader at, string key, Entered<Concentration>? dose)
@@ -70,15 +77,32 @@ internal static class ShelfReader
     internal static OfferedAcid? Acid(ObjectReader at)
     {
         string name = at.Name("acid");
-        AcidAsSold? sold = ShelfWords.Sold(name);
+        AcidAsSold? sold = ShelfWords.Sold(name, Density(at));
         if (sold is null && name.Length > 0)
         {
-            at.Findings.Error("acid.unknown", at.PathOf("acid"), $"\"{FindingList.Shorten(name)}\"; known, with their strength: {ShelfWords.KnownAcids}", name, ShelfWords.KnownAcids);
+            at.Findings.Error("acid.unknown", at.PathOf("acid"), ShelfWords.UnknownAcid(FindingList.Shorten(name)), name, ShelfWords.KnownAcids);
         }
 
         double? most = sold is { Unit: DoseUnit.Gram }
             ? at.OptionalQuantity<Mass>("most")?.Value.Grams
             : at.OptionalQuantity<VolumeAt20C>("most")?.Value.Millilitres;
         return sold is null ? null : new OfferedAcid(name, sold, most);
+    }
+
+    private static double? Density(ObjectReader at)
+    {
+        const int Longest = 64;
+        if (at.Take("density") is not { } cursor || cursor.Text(Longest) is not { } text)
+        {
+            return null;
+        }
+
+        double? density = ShelfWords.Density(text);
+        if (density is null)
+        {
+            at.Findings.Error("acid.density", cursor.Path, $"{FindingList.Shorten(text)}; must be {ShelfWords.DensityForm}", text, ShelfWords.DensityForm);
+        }
+
+        return density;
     }
 }

@@ -17,6 +17,8 @@ internal static class WaterReader
     private const double MostGrist = 50_000;
     private const double LowestSpargePh = 4.5;
     private const double HighestSpargePh = 8;
+    private const double LowestWortPh = 4;
+    private const double HighestWortPh = 6;
 
     internal static readonly WordTable<Ion> IonWords = new(
         (Ion.Calcium, "calcium"), (Ion.Magnesium, "magnesium"), (Ion.Sodium, "sodium"), (Ion.Potassium, "potassium"),
@@ -33,12 +35,15 @@ internal static class WaterReader
             Recipe = file.OptionalName("recipe"),
             Strike = Litres(file, "strike", mayBeNone: false),
             Sparge = Litres(file, "sparge", mayBeNone: true),
+            Package = Litres(file, "package", mayBeNone: false),
             Targets = Targets(file),
             Salts = file.OptionalListOfObjects("salts", ShelfReader.Salt).OfType<OfferedSalt>().ToList(),
             Acids = acids,
             Dilution = file.OptionalQuantity<Fraction>("dilution"),
             MashPh = file.Take("mashPh")?.Number(LowestMashPh, HighestMashPh),
             SpargePh = file.Take("spargePh")?.Number(LowestSpargePh, HighestSpargePh),
+            WortPh = file.Take("wortPh")?.Number(LowestWortPh, HighestWortPh),
+            WortReading = file.OptionalObject("wortReading", at => MeterReader.Read(at, acids: null)),
             MashReading = file.OptionalObject("mashReading", at => MeterReader.Read(at, acids)),
             Malts = GristReader.Titrated(file),
             Grist = file.OptionalListOfObjects("grist", GristReader.Read).OfType<GristLine>().ToList(),

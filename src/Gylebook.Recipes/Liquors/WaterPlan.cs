@@ -25,6 +25,9 @@ public sealed record WaterPlan
     /// <summary>Liquor that rinses the grain; null to take it from the recipe, or for none.</summary>
     public Entered<VolumeAt20C>? Sparge { get; init; }
 
+    /// <summary>Litres packaged, for salts into the package; null to take them from the recipe.</summary>
+    public Entered<VolumeAt20C>? Package { get; init; }
+
     /// <summary>Ions wanted, from a named balance and line by line; empty when none.</summary>
     public IReadOnlyList<IonTarget> Targets { get; init; } = [];
 
@@ -42,6 +45,12 @@ public sealed record WaterPlan
 
     /// <summary>pH wanted of the sparge liquor at 20 °C; null when none.</summary>
     public double? SpargePh { get; init; }
+
+    /// <summary>pH wanted of the wort in the kettle, sample cooled to 20 °C; null when none.</summary>
+    public double? WortPh { get; init; }
+
+    /// <summary>What a meter read of the wort before acid for it; null to take the mash's pH.</summary>
+    public MeterReading? WortReading { get; init; }
 
     /// <summary>What a meter read of the mash; null when nobody has measured yet.</summary>
     public MeterReading? MashReading { get; init; }
@@ -75,6 +84,9 @@ public enum LiquorPlace
 
     /// <summary>The kettle, counted on all the liquor.</summary>
     Kettle,
+
+    /// <summary>The finished beer, counted on the litres packaged; no alkaline salt.</summary>
+    Package,
 }
 
 /// <summary>A salt at hand.</summary>
@@ -82,7 +94,8 @@ public enum LiquorPlace
 /// <param name="Into">Where it goes.</param>
 /// <param name="Most">No more than this in its liquor; null for the usual limit.</param>
 /// <param name="Least">No less than this; null for none.</param>
-public sealed record OfferedSalt(BrewingSalt Salt, LiquorPlace Into, Entered<Concentration>? Most, Entered<Concentration>? Least);
+/// <param name="Price">How unwelcome it is: 1 g/L of it counts as much as missing one ion by this share; null for next to nothing.</param>
+public sealed record OfferedSalt(BrewingSalt Salt, LiquorPlace Into, Entered<Concentration>? Most, Entered<Concentration>? Least, Fraction? Price = null);
 
 /// <summary>An acid at hand.</summary>
 /// <param name="Name">As typed: "lactic 88 %".</param>

@@ -201,7 +201,7 @@ public sealed class WaterTreatmentTests
         plan =>
         {
             WaterOutcome outcome = Plans.Treat(plan);
-            foreach (TreatedLiquor liquor in (TreatedLiquor[])[outcome.Mash, outcome.Sparge, outcome.Kettle])
+            foreach (TreatedLiquor liquor in (TreatedLiquor[])[outcome.Mash, outcome.Sparge, outcome.Kettle, outcome.Package])
             {
                 foreach (SaltDose dose in liquor.Salts)
                 {
@@ -253,7 +253,7 @@ public sealed class WaterTreatmentTests
     private static readonly Gen<IonProfile> AnyWater = Gen.Double[0, 150].Array[8].Select(mg =>
         new IonProfile(mg[0], mg[1] / 4, mg[2], mg[3] / 10, 3 * mg[4], 2 * mg[5], mg[6], mg[7] / 10));
 
-    private static readonly Gen<OfferedSalt[]> AnySalts = Gen.Select(Gen.Double[0, 2].Array[6], Gen.Int[0, 3].Array[6]).Select((most, into) =>
+    private static readonly Gen<OfferedSalt[]> AnySalts = Gen.Select(Gen.Double[0, 2].Array[6], Gen.Int[0, 4].Array[6]).Select((most, into) =>
         (OfferedSalt[])[.. new[] { "gypsum", "calcium-chloride", "epsom", "table-salt", "baking-soda", "magnesium-chloride" }.Select((id, i) =>
             new OfferedSalt(BrewingSalts.Find(id), (LiquorPlace)into[i], new(Concentration.FromMilligramsPerLitre(1000 * most[i]), ""), null))]);
 
@@ -264,6 +264,7 @@ public sealed class WaterTreatmentTests
             Sources = [Plans.Water(water, ph)],
             Strike = Typed.Litres(strike),
             Sparge = Typed.Litres(sparge),
+            Package = Typed.Litres(strike * 0.8),
             Targets = [.. Ions.All.Where(ion => ion is not (Ion.Bicarbonate or Ion.Nitrate)).Select(ion => new IonTarget(ion, wanted[ion]))],
             Salts = salts,
             Dilution = asks ? Typed.Share(0.5) : null,
