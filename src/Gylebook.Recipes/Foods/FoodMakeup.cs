@@ -69,6 +69,9 @@ public sealed record FoodMakeup
     /// <summary>Sodium, mg per kg; its mass is part of the minerals.</summary>
     public double SodiumMilligramsPerKilogram { get; init; }
 
+    /// <summary>Potassium, mg per kg; its mass is part of the minerals.</summary>
+    public double PotassiumMilligramsPerKilogram { get; init; }
+
     /// <summary>Share of the starch that settles with the insolubles when no mash converts it; the rest hangs as haze.</summary>
     public double StarchThatSettles { get; init; }
 

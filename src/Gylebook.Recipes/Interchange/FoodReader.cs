@@ -53,6 +53,7 @@ internal static class FoodReader
         Saturated = Printed(at, "saturated"),
         Sodium = Printed(at, "sodium"),
         Salt = Printed(at, "salt"),
+        Potassium = Printed(at, "potassium"),
         Carbohydrate = Printed(at, "carbohydrate"),
         Fibre = Printed(at, "fibre"),
         Sugars = Printed(at, "sugars"),

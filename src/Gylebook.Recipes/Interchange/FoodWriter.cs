@@ -42,6 +42,7 @@ internal static class FoodWriter
             .PutAlways("sugarAlcohols", label.SugarAlcohols?.Text)
             .Put("starch", label.Starch?.Text)
             .PutAlways("protein", label.Protein?.Text)
+            .Put("potassium", label.Potassium?.Text)
             .Done;
     }
 
@@ -62,6 +63,7 @@ internal static class FoodWriter
         .Put("polyols", Grams(food.Polyols))
         .Put("ethanol", Grams(food.Ethanol))
         .Put("sodium", Text(food.SodiumMilligrams, "mg"))
+        .Put("potassium", Text(food.PotassiumMilligrams, "mg"))
         .Put("energy", EnergyText.Write(food.EnergyKilocalories))
         .Put("source", food.Source)
         .Done;
