@@ -85,5 +85,5 @@ public sealed record LiquorNeed(
 
     private static GristLine Grain(LaidLine line) => new(
         line.Name, Mass.FromKilograms(line.Kilograms),
-        line.Malt is { } malt ? MaltTitrations.Of(malt, line.Line.Colour?.Value ?? malt.Colour) : null, line.Malt);
+        line.Malt is { } malt ? MaltTitrations.Of(malt, line.Line.Colour?.Value ?? malt.Colour) : line.Food?.Acidity, line.Malt);
 }

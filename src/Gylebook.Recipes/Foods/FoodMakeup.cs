@@ -1,3 +1,4 @@
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Foods.Words;
 
 namespace Gylebook.Recipes.Foods;
@@ -95,6 +96,9 @@ public sealed record FoodMakeup
 
     /// <summary>What it holds of stimulants; null when that is not known.</summary>
     public Stimulant? Stimulant { get; init; }
+
+    /// <summary>Acid and buffer in the mash, as measured; null when nobody has.</summary>
+    public MaltTitration? Acidity { get; init; }
 
     /// <summary>What was assumed, and from where.</summary>
     public IReadOnlyList<FoodAssumption> Assumed { get; init; } = [];

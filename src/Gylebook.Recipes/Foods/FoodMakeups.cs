@@ -64,7 +64,7 @@ public static class FoodMakeups
             return new MadeUpFood(null, notes.Findings) { Composition = known, Bounds = bounds };
         }
 
-        var makeup = Make(sheet.Id, sheet.Name, known, family, notes) with { Words = WordsOf(sheet, notes) };
+        var makeup = Make(sheet.Id, sheet.Name, known, family, notes) with { Words = WordsOf(sheet, notes), Acidity = sheet.Acidity };
         var made = Done(makeup, sheet.Assume, notes, known);
         return bounds is null ? made : made with { Bounds = bounds, Ends = Ends(sheet, made, label!, bounds, family) };
     }

@@ -22,6 +22,7 @@ internal static class FoodReader
             Composition = file.OptionalObject("composition", CompositionReader.Read),
             Ingredients = file.Prose("ingredients"),
             MayContain = file.Prose("mayContain"),
+            Acidity = file.OptionalObject("acidity", GristReader.Acidity),
             Assume = file.OptionalObject("assume", Assume) ?? new FoodAssume(null, null),
         };
         if (food.Label is null && food.Composition is null)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange.Json;
 using Gylebook.Science.Foods.Labels;
 
@@ -18,6 +19,7 @@ internal static class FoodWriter
         .PutAlways("composition", food.Composition is { } composition ? Composition(composition) : null)
         .PutAlways("ingredients", food.Ingredients)
         .PutAlways("mayContain", food.MayContain)
+        .Put("acidity", food.Acidity is { } acidity ? Acidity(acidity) : null)
         .Put("assume", Assume(food.Assume))
         .Done;
 
@@ -66,6 +68,11 @@ internal static class FoodWriter
         .Put("potassium", Text(food.PotassiumMilligrams, "mg"))
         .Put("energy", EnergyText.Write(food.EnergyKilocalories))
         .Put("source", food.Source)
+        .Done;
+
+    private static JsonObject Acidity(MaltTitration acidity) => new ObjectWriter()
+        .PutAlways("distilledPh", acidity.DistilledPh)
+        .PutAlways("buffer", acidity.Buffer)
         .Done;
 
     private static JsonObject Assume(FoodAssume assume) => new ObjectWriter()

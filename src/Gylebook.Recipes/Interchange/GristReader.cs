@@ -59,14 +59,14 @@ internal static class GristReader
     {
         string name = at.Name("malt");
         var found = Malts.Find(name);
-        MaltTitration? own = Titration(Ph(at.Need("distilledPh")), Buffer(at.Need("buffer")));
+        MaltTitration own = Acidity(at);
         if (found.Match is null && name.Length > 0)
         {
             string nearest = string.Join(", ", found.Nearest);
             at.Findings.Error("malt.unknown", at.PathOf("malt"), $"\"{FindingList.Shorten(name)}\"; not in the tables. Nearest: {nearest}", name, nearest);
         }
 
-        return found.Match is { } malt && own is not null ? new TitratedMalt(malt, own) : null;
+        return found.Match is { } malt ? new TitratedMalt(malt, own) : null;
     }
 
     /// <summary>A titration the brewer has: the pH in distilled water and the buffer; both or neither.</summary>
@@ -79,13 +79,14 @@ internal static class GristReader
             at.Findings.Error("titration.half", at.Path, "a titration needs both distilledPh and buffer, mEq/(kg·pH)");
         }
 
-        return Titration(ph, buffer);
+        return ph is { } known && buffer is { } stiff ? new MaltTitration(known, stiff, 0, Provenance.Entered) : null;
     }
+
+    /// <summary>A titration that must be whole: of a malt that overrules the table, of a food.</summary>
+    internal static MaltTitration Acidity(ObjectReader at) =>
+        new(Ph(at.Need("distilledPh")) ?? 0, Buffer(at.Need("buffer")) ?? 0, 0, Provenance.Entered);
 
     private static double? Ph(JsonCursor? at) => at?.Number(2, 9);
 
     private static double? Buffer(JsonCursor? at) => at?.Number(1, 2000);
-
-    private static MaltTitration? Titration(double? ph, double? buffer) =>
-        ph is { } known && buffer is { } stiff ? new MaltTitration(known, stiff, 0, Provenance.Entered) : null;
 }

@@ -1,5 +1,6 @@
 using CsCheck;
 using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Science.Foods.Labels;
 using Gylebook.Science.Quantities;
@@ -125,6 +126,7 @@ public sealed class FoodFileTests
             },
             Composition = analysed ? new FoodComposition { Water = grams[1], Starch = grams[2], SodiumMilligrams = grams[3], PotassiumMilligrams = grams[2], Source = "a laboratory" } : null,
             MayContain = analysed ? "sesame, \"nuts\"" : null,
+            Acidity = analysed ? new(4.2, 31.5, 0, Provenance.Entered) : null,
             Assume = new FoodAssume(analysed ? new Entered<Fraction>(Fraction.FromPercent(85), "85 %") : null, analysed ? null : 2.4),
         };
 
