@@ -30,6 +30,42 @@ public sealed class WaterTests
         Assert.Equal(2.18 * 11.571 / 15, json.RootElement.GetProperty("milliequivalentsPerLitre").GetDouble(), 0.005);
     }
 
+    /// <summary>100 mg/L CaCO3 is 1.998 mEq/L, and at rest with the air water of pH 5.6 has next to none (PHREEQC: 5.600 for pure water at 25 °C): all of it must go.</summary>
+    [Fact]
+    public void Acid_for_an_open_vessel_takes_all_alkalinity() =>
+        Assert.Equal(1.998, Number([.. AcidArguments, "--open"], "milliequivalentsPerLitre"), 0.001);
+
+    /// <summary>Phosphoric acid of 10 % is 1.075 mol/L by mass and 1.020 by volume; stated with the density of the first it is the first.</summary>
+    [Fact]
+    public void A_strength_by_volume_wants_more_of_it()
+    {
+        string[] Of(string acid) => [.. AcidArguments[..^1], acid];
+        double byMass = Number(Of("phosphoric 10 %"), "millilitres");
+        Assert.Equal(1.075 / 1.020, Number(Of("phosphoric 10 % w/v"), "millilitres") / byMass, 0.001);
+        Assert.Equal(byMass, Number([.. Of("phosphoric 10 %"), "--density", "1.0532 kg/L"], "millilitres"), 1e-4);
+        Assert.True(Number([.. Of("phosphoric 50 %"), "--density", "1.335 g/mL"], "millilitres") < byMass / 5);
+    }
+
+    private static double Number(string[] arguments, string name)
+    {
+        Ran ran = GylebookProgram.Run([.. arguments, "--json"]);
+        Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
+        Assert.Empty(PublishedSchema.Objections("acid", ran.Output));
+        using JsonDocument json = JsonDocument.Parse(ran.Output);
+        return json.RootElement.GetProperty(name).GetDouble();
+    }
+
+    [Fact]
+    public void A_measured_mash_in_words_says_what_to_add_and_what_was_learned()
+    {
+        Ran ran = GylebookProgram.Run(["water", PathOf("samples", "water", "measured-mash.json")], "de_DE.UTF-8");
+        Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
+        Assert.Contains("Meter: pH 5.52 in a sample at 22 °C", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("Add to the mash now: ", ran.Output, StringComparison.Ordinal);
+        Assert.Matches("\\{ \"malt\": \"pale ale malt\", \"distilledPh\": 5\\.\\d+, \"buffer\": 40 \\}", ran.Output);
+        Assert.Contains("Caution, mashReading: The mash is hot and scalds", ran.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Acid_in_words_carries_its_caution()
     {
@@ -45,6 +81,7 @@ public sealed class WaterTests
     [InlineData("--alkalinity", "-3 dH", "number.range", "--alkalinity")]
     [InlineData("--volume", "15 kg", "quantity.wrong", "--volume")]
     [InlineData("--acid", "vinegar", "acid.unknown", "--acid")]
+    [InlineData("--acid", "lactic 50 %", "acid.unknown", "--acid")]
     [InlineData("--temperature", "99 °C", "number.range", "--temperature")]
     [InlineData("--calcium", "9 g/L", "number.range", "--calcium")]
     public void Nonsense_is_refused_with_its_option_named(string option, string value, string code, string where)

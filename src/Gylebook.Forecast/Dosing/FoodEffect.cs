@@ -79,7 +79,7 @@ public sealed record FoodEffect
     /// <summary>Sodium, mg/L; null when nothing states the food's sodium.</summary>
     public Band? SodiumMgPerL { get; init; }
 
-    /// <summary>Potassium, mg/L: no table here holds it.</summary>
+    /// <summary>Potassium, mg/L; null when nothing states the food's potassium.</summary>
     public Band? PotassiumMgPerL { get; init; }
 
     /// <summary>Acids, g/L: no table here holds them.</summary>

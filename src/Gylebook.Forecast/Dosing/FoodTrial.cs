@@ -35,8 +35,9 @@ public static class FoodTrial
         }
 
         FoodEffect effect = Told(dose, likely, ends, extraLiquor);
-        // The balance takes sodium that nothing states as none; a reader must not.
-        return food.Composition is { SodiumMilligrams: null } ? effect with { SodiumMgPerL = null } : effect;
+        // The balance takes sodium and potassium that nothing states as none; a reader must not.
+        effect = food.Composition is { SodiumMilligrams: null } ? effect with { SodiumMgPerL = null } : effect;
+        return food.Composition is { PotassiumMilligrams: null } ? effect with { PotassiumMgPerL = null } : effect;
     }
 
     /// <summary>The label's ends, each at both ends of its hold; for a food without a label, the hold alone.</summary>
@@ -92,6 +93,7 @@ public static class FoodTrial
             Fat = FatAdvice.For(likely.FatKeptMgPerL),
             ProteinGramsPerLitre = Band(t => t.ProteinGramsPerLitre, "g/L"),
             SodiumMgPerL = Band(t => t.SodiumMgPerL, "mg/L"),
+            PotassiumMgPerL = Band(t => t.PotassiumMgPerL, "mg/L"),
             WaterLitres = Band(t => t.WaterLitres, "L"),
             EthanolGrams = Band(t => t.EthanolGrams, "g"),
             AlcoholByVolume = Band(t => t.AlcoholByVolume, "% vol"),

@@ -5,6 +5,7 @@ using Gylebook.Forecast.State;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Quantities;
+using Gylebook.Science.Water;
 
 namespace Gylebook.Forecast.Dosing;
 
@@ -51,6 +52,8 @@ internal readonly record struct TriedFood
     public double ProteinGramsPerLitre { get; private init; }
 
     public double SodiumMgPerL { get; private init; }
+
+    public double PotassiumMgPerL { get; private init; }
 
     public double WaterLitres { get; private init; }
 
@@ -101,6 +104,7 @@ internal readonly record struct TriedFood
             FatKeptMgPerL = 1e6 * (with.At(Stage.Pour)[Component.Fat] - plain.At(Stage.Pour)[Component.Fat]) / with.At(Stage.Pour).Litres,
             ProteinGramsPerLitre = 1000 * makeup[Component.Protein] / litres,
             SodiumMgPerL = with[Figure.Sodium] - plain[Figure.Sodium],
+            PotassiumMgPerL = IonTracers.MilligramsPerLitre(with.At(Stage.Pour), Ion.Potassium) - IonTracers.MilligramsPerLitre(plain.At(Stage.Pour), Ion.Potassium),
             WaterLitres = makeup[Component.Water] / Wort.WaterKilogramsPerLitre,
             EthanolGrams = 1000 * makeup[Component.Ethanol],
             AlcoholByVolume = with[Figure.AlcoholByVolume] - plain[Figure.AlcoholByVolume],

@@ -57,7 +57,10 @@ internal static class Chemistry
         Acid? acid = ShelfWords.Acid(line.Of);
         double? strength = ShelfWords.Strength(line.Of);
         AcidAsSold? sold = ShelfWords.Sold(line.Of);
-        if (acid is null || (line.Amount.Mass is null && sold is not { Unit: DoseUnit.Millilitre }))
+
+        // Grams of a bottle whose strength is by volume say nothing without its density.
+        bool weighsVolume = line.Amount.Mass is not null && ShelfWords.IsByVolume(line.Of);
+        if (acid is null || weighsVolume || (line.Amount.Mass is null && sold is not { Unit: DoseUnit.Millilitre }))
         {
             string known = ShelfWords.KnownAcids;
             findings.Add(new("acid.unknown", Severity.Error, $"{path}.acid", $"{line.Of}, {line.Amount.Text}; known by the jug or by weight: {known}; others by weight, with their strength", line.Of, known));

@@ -34,6 +34,7 @@ internal static class FoodPlace
         one[Component.FoodSolids] = settles;
         one[StarchAs(food.StarchIsOpen, at)] += food.Starch - trapped;
         one[Component.Sodium] = food.SodiumMilligramsPerKilogram;
+        one[Component.Potassium] = food.PotassiumMilligramsPerKilogram;
         one[Component.SettledHold] = settles * food.SettledHold;
         one[Component.BagHold] = at == AdditionPoint.Mash ? food.Insoluble * food.BagHold : 0;
 

@@ -15,7 +15,7 @@ public static class HopLot
     public static (double Alpha, Provenance From) AlphaOf(IngredientLine line, HopCultivar? cultivar)
     {
         ArgumentNullException.ThrowIfNull(line);
-        Provenance from = line.Alpha is null ? cultivar!.Provenance : new("the brewer's own figure", "entered");
+        Provenance from = line.Alpha is null ? cultivar!.Provenance : Provenance.Entered;
         double assay = line.Alpha?.Value.Ratio ?? cultivar!.Alpha.Ratio;
         if (line.Age is not { } age || age.Value.Days <= 0 || !CanBe(line.Storage))
         {

@@ -114,7 +114,7 @@ public enum Component
     /// <summary>Magnesium that liquor and salts brought, milligrams.</summary>
     Magnesium,
 
-    /// <summary>Potassium that liquor and salts brought, milligrams.</summary>
+    /// <summary>Potassium that liquor, salts and foods brought, milligrams.</summary>
     Potassium,
 
     /// <summary>Sulphate that liquor, salts and acids brought, milligrams.</summary>

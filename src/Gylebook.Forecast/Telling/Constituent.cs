@@ -25,6 +25,7 @@ public sealed record Constituent(string Name, Band? Band)
             Line("starchAndOther", all?.Carbohydrate - all?.Fibre - all?.Sugars - (all?.Polyols ?? 0), bounds?.StarchAndOther),
             Line("waterAshAlcohol", 100 - all?.Protein - all?.Fat - all?.Carbohydrate, bounds?.Remainder),
             Line("sodium", all?.SodiumMilligrams, bounds?.SodiumMilligrams, "mg"),
+            Line("potassium", all?.PotassiumMilligrams, bounds?.PotassiumMilligrams, "mg"),
         ];
     }
 

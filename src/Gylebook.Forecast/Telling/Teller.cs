@@ -41,7 +41,7 @@ public static class Teller
         }
 
         WaterOutcome treated = WaterTreatment.Of(water, need);
-        Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. LiquorNeed.KettleLines(treated)] };
+        Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. LinesOfTheRecipe.Of(treated)] };
         return (LayOut.Of(salted, kit, foods, WaterTreatment.MineralsOf(treated)), treated);
     }
 

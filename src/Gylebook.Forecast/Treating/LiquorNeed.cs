@@ -22,6 +22,9 @@ public sealed record LiquorNeed(
     IReadOnlyList<(BrewingSalt Salt, Mass Amount)> Salts,
     IReadOnlyList<MashPhAcid> Acids)
 {
+    /// <summary>Litres packaged, for salts into the package; null when nobody says.</summary>
+    public double? PackageLitres { get; init; }
+
     /// <summary>Less liquor than this is none: nothing could be weighed for it.</summary>
     internal const double LeastKilograms = 0.01;
 
@@ -34,7 +37,7 @@ public sealed record LiquorNeed(
             return null;
         }
 
-        return new(strike.Value.Litres, plan.Sparge?.Value.Litres ?? 0, plan.Grist, [], []);
+        return new(strike.Value.Litres, plan.Sparge?.Value.Litres ?? 0, plan.Grist, [], []) { PackageLitres = plan.Package?.Value.Litres };
     }
 
     /// <summary>What a recipe laid out on its kit asks for; null when it cannot be planned.</summary>
@@ -51,28 +54,36 @@ public sealed record LiquorNeed(
             plan.Rinse.Kilograms / Wort.WaterKilogramsPerLitre,
             [.. mashed.Where(IsGrist).Select(Grain)],
             [.. mashed.Where(line => line.Salt is not null).Select(line => (line.Salt!, Mass.FromKilograms(line.Kilograms)))],
-            [.. mashed.Select(line => line.Acid).OfType<MashPhAcid>()]);
+            [.. mashed.Select(line => line.Acid).OfType<MashPhAcid>()])
+        {
+            PackageLitres = laidOut.Outcome.PackagedLitres is > 0 and < double.MaxValue and var litres ? litres : null,
+        };
     }
 
-    /// <summary>Salts that go into the kettle, as lines of the recipe, so that the run carries them.</summary>
-    public static IEnumerable<IngredientLine> KettleLines(WaterOutcome outcome) => outcome.Kettle.Salts.Select(dose =>
+    /// <summary>The same with the brewer's own titrations instead of the table's; one for a malt that is not there is told.</summary>
+    /// <remarks>A grist line that brings a titration of its own keeps it; a curvature in the table stays.</remarks>
+    internal LiquorNeed With(IReadOnlyList<TitratedMalt> malts, List<Finding> findings)
     {
-        // A salt of known assay is told to the run as the pure one in it.
-        bool assayed = dose.Salt.Purity is not null;
-        double grams = dose.Grams * (dose.Salt.Purity?.Ratio ?? 1);
-        return new IngredientLine
+        Dictionary<string, MaltTitration> own = malts.ToDictionary(malt => malt.Malt.Id, malt => malt.Titration);
+        for (int i = 0; i < malts.Count; i++)
         {
-            Kind = IngredientKind.Salt,
-            Of = assayed ? BrewingSalts.AnhydrousCalciumChloride.Id : dose.Salt.Id,
-            As = dose.Salt.Name,
-            Amount = new Amount(new(Mass.FromGrams(grams), $"{grams} g"), null),
-            At = new AdditionTime(AdditionPoint.CopperUp),
+            if (Grist.All(line => line.Malt?.Id != malts[i].Malt.Id))
+            {
+                string grist = string.Join(", ", Grist.Select(line => line.Name));
+                findings.Add(new("malts.notInGrist", Severity.Warning, $"malts[{i}].malt", $"{malts[i].Malt.Name} is not in the grist, so its titration does nothing: {(grist.Length > 0 ? grist : "there is none")}", malts[i].Malt.Name, grist));
+            }
+        }
+
+        return this with
+        {
+            Grist = [.. Grist.Select(line => line.Malt is { } malt && line.Titration?.Provenance.Status != Provenance.Entered.Status && own.TryGetValue(malt.Id, out MaltTitration? titration)
+                ? line with { Titration = titration with { Curvature = line.Titration?.Curvature ?? 0 } } : line)],
         };
-    });
+    }
 
     private static bool IsGrist(LaidLine line) => line.Line.Kind is IngredientKind.Malt or IngredientKind.Food;
 
     private static GristLine Grain(LaidLine line) => new(
         line.Name, Mass.FromKilograms(line.Kilograms),
-        line.Malt is { } malt ? MaltTitrations.Of(malt, line.Line.Colour?.Value ?? malt.Colour) : null);
+        line.Malt is { } malt ? MaltTitrations.Of(malt, line.Line.Colour?.Value ?? malt.Colour) : line.Food?.Acidity, line.Malt);
 }

@@ -20,25 +20,29 @@ internal sealed class MashTreatment(WaterPlan plan, SourceLiquor source, LiquorN
     /// <summary>A milligram of grain moves no pH.</summary>
     private const double LeastGrain = 1e-6;
 
-    private readonly List<MashPhMalt> _malts = [.. need.Grist
-        .Where(line => line.Titration is not null && line.Amount.Kilograms > LeastGrain)
-        .Select(line => new MashPhMalt(line.Name, line.Amount, line.Titration!.DistilledPh, line.Titration.Buffer, line.Titration.Curvature))];
+    private readonly List<GristLine> _lines = [.. need.Grist.Where(line => line.Titration is not null && line.Amount.Kilograms > LeastGrain)];
+
+    private List<MashPhMalt> Malts => [.. _lines.Select(line =>
+        new MashPhMalt(line.Name, line.Amount, line.Titration!.DistilledPh, line.Titration.Buffer, line.Titration.Curvature))];
 
     private readonly OfferedAcid? _acid = plan.Acids.Count > 0 ? plan.Acids[0] : null;
 
-    private bool SettlesPh => plan.MashPh is not null && _malts.Count > 0;
+    private IEnumerable<OfferedSalt> Offers => plan.Salts.Where(offer => offer.Into is LiquorPlace.Liquor or LiquorPlace.Mash);
 
-    /// <summary>The treated liquor, and the pH of the mash in it; null without a grist that has titrations.</summary>
-    public (TreatedLiquor Liquor, Band? Ph) Treat()
+    private IEnumerable<OfferedSalt> AlkalineOffers => Offers.Where(offer => offer.Salt.AlkalinityPerMole > 0);
+
+    private bool SettlesPh => plan.MashPh is not null && _lines.Count > 0;
+
+    /// <summary>The treated liquor, and the pH of the mash in it with what a reading says.</summary>
+    public TreatedMash Treat()
     {
-        List<OfferedSalt> offers = [.. plan.Salts.Where(offer => offer.Into is LiquorPlace.Liquor or LiquorPlace.Mash)];
-        List<OfferedSalt> alkaline = [.. offers.Where(offer => SettlesPh && offer.Salt.AlkalinityPerMole > 0)];
+        List<OfferedSalt> alkaline = SettlesPh ? [.. AlkalineOffers] : [];
         Correction correction = new(0, null, 0);
         for (int round = 1; ; round++)
         {
             // Until the anion of the acid and what the salts make of it agree.
             IonProfile seen = WithAnion(source.Ions, correction.Acid) + AlkaliIons(correction);
-            SaltSolution solution = SaltFinder.Find(plan, seen, need.StrikeLitres, offers.Except(alkaline), mayDilute: true);
+            SaltSolution solution = SaltFinder.Find(plan, seen, need.StrikeLitres, Offers.Except(alkaline), mayDilute: true);
             MashPhLiquor salted = Salted(solution);
             Correction next = Correct(salted, alkaline);
             bool settled = next == correction;
@@ -53,7 +57,7 @@ internal sealed class MashTreatment(WaterPlan plan, SourceLiquor source, LiquorN
     /// <summary>What brings the pH where it is wanted: acid, or grams of one alkaline salt.</summary>
     private readonly record struct Correction(double Acid, OfferedSalt? Alkali, double Grams);
 
-    private (TreatedLiquor Liquor, Band? Ph) Told(SaltSolution solution, MashPhLiquor salted, Correction correction)
+    private TreatedMash Told(SaltSolution solution, MashPhLiquor salted, Correction correction)
     {
         findings.AddRange(SaltFinder.Findings(solution, "mash"));
         List<SaltDose> salts = [.. SaltFinder.Doses(solution, need.StrikeLitres)];
@@ -69,33 +73,52 @@ internal sealed class MashTreatment(WaterPlan plan, SourceLiquor source, LiquorN
         }
 
         IReadOnlyList<AcidDose> acids = correction.Acid > 0 ? [new AcidDose(_acid!, correction.Acid)] : [];
-        Band? band = BandOf(salted, correction);
+        (Band? band, MashReadingTold? reading, MashMend? mend) = PhOf(salted, correction);
         TreatedLiquor liquor = new(
             need.StrikeLitres, solution.ShareDiluted, salts, acids, unsoured,
-            Soured(WithAnion(unsoured, correction.Acid), correction.Acid, band?.Likely), null);
-        return (liquor, band);
+            Soured(WithAnion(unsoured, correction.Acid), correction.Acid, band?.Likely), null) { Misses = solution.Misses };
+        return new TreatedMash(liquor, band, reading, mend);
     }
 
-    private Band? BandOf(MashPhLiquor salted, Correction correction)
+    private (Band? Ph, MashReadingTold? Reading, MashMend? Mend) PhOf(MashPhLiquor salted, Correction correction)
     {
-        if (_malts.Count == 0)
+        if (_lines.Count == 0)
         {
-            return null;
+            return default;
         }
 
         MashPhMix mix = Mix(salted, correction);
-        MashPhBand band = MashPhBand.Of(mix);
         findings.AddRange(MashPhCheck.Diagnose(mix).Select(diagnosis => DiagnosisFinding.Of(diagnosis, "mash")));
-        if (plan.MashPh is double wanted && Math.Abs(band.Likely - wanted) > CloseEnough)
+        if (plan.MashReading is not { } meter)
         {
-            string reached = DiagnosisFinding.Number(band.Likely, "");
-            string what = band.Likely > wanted ? "acid" : "an alkaline salt";
-            findings.Add(new(
-                "mash.phNotReached", Severity.Warning, "mashPh",
-                $"{reached} where {DiagnosisFinding.Number(wanted, "")} is wanted; offer {what}, or more of it", reached, DiagnosisFinding.Number(wanted, "")));
+            Band forecast = BandOf(MashPhBand.Of(mix));
+            TellIfMissed(forecast.Likely);
+            return (forecast, null, null);
         }
 
-        return new Band(band.Low, band.Likely, band.High, "pH at 20 °C", BandKind.Bounds);
+        Correction then = correction with { Acid = meter.AcidUnits ?? correction.Acid };
+        MashMending mending = new(meter, Mix(salted, then));
+        MashReadingTold told = mending.Told(_lines, findings);
+        MashMend? mend = plan.MashPh is double wanted ? mending.Find(wanted, (_acid, Math.Max(0, (_acid?.MostMillilitres ?? double.MaxValue) - then.Acid)), AlkaliLeft(then)) : null;
+        TellIfMissed(mend?.Ph.Likely ?? told.PhAt20C);
+        return (BandOf(MashPhBand.Of(mix, mending.Reading)), told, mend);
+    }
+
+    private static Band BandOf(MashPhBand band) => new(band.Low, band.Likely, band.High, "pH at 20 °C", BandKind.Bounds);
+
+    private (OfferedSalt? Offer, double Most) AlkaliLeft(Correction then)
+    {
+        OfferedSalt? offer = then.Alkali ?? AlkalineOffers.FirstOrDefault();
+        return offer is null ? default
+            : (offer, Math.Max(0, (SaltFinder.Offer(offer, source.Ions).MostGramsPerLitre * need.StrikeLitres) - then.Grams));
+    }
+
+    private void TellIfMissed(double ph)
+    {
+        if (plan.MashPh is double wanted && Math.Abs(ph - wanted) > CloseEnough)
+        {
+            findings.Add(PhMissed.Finding("mash", ph, wanted, ph > wanted ? "acid" : "an alkaline salt"));
+        }
     }
 
     private MashPhLiquor Salted(SaltSolution solution)
@@ -124,7 +147,7 @@ internal sealed class MashTreatment(WaterPlan plan, SourceLiquor source, LiquorN
             acids.Add(new MashPhAcid(_acid.Acid, correction.Acid));
         }
 
-        return new MashPhMix(liquor, _malts, acids);
+        return new MashPhMix(liquor, Malts, acids);
     }
 
     private Correction Correct(MashPhLiquor salted, List<OfferedSalt> alkaline)
@@ -146,20 +169,13 @@ internal sealed class MashTreatment(WaterPlan plan, SourceLiquor source, LiquorN
         return ph < wanted && alkaline.Count > 0 ? new Correction(0, alkaline[0], Alkali(salted, alkaline[0], wanted)) : default;
     }
 
-    /// <summary>Grams of an alkaline salt to a pH, by halving: more of it never lowers the pH.</summary>
     private double Alkali(MashPhLiquor salted, OfferedSalt offer, double wanted)
     {
         SaltOffer limits = SaltFinder.Offer(offer, source.Ions);
-        double low = limits.LeastGramsPerLitre * need.StrikeLitres, most = limits.MostGramsPerLitre * need.StrikeLitres;
-        double high = most;
-        for (int halving = 0; halving < 40; halving++)
-        {
-            double middle = (low + high) / 2;
-            bool enough = MashPh.Predict(Mix(salted, new Correction(0, offer, middle))) >= wanted;
-            (low, high) = enough ? (low, middle) : (middle, high);
-        }
-
-        return Rounded(high, most);
+        double most = limits.MostGramsPerLitre * need.StrikeLitres;
+        double found = AlkaliSearch.Grams(
+            grams => MashPh.Predict(Mix(salted, new Correction(0, offer, grams))), wanted, limits.LeastGramsPerLitre * need.StrikeLitres, most);
+        return Rounded(found, most);
     }
 
     /// <summary>To the nearest step of the measure, within the limit.</summary>

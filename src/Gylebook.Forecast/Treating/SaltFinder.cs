@@ -1,4 +1,3 @@
-using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Water;
@@ -30,35 +29,15 @@ internal static class SaltFinder
         SaltOffer usual = SaltSolver.UsualOffer(offer.Salt, source);
         double least = (offer.Least?.Value.MilligramsPerLitre ?? 0) / 1000;
         double most = offer.Most is { } own ? own.Value.MilligramsPerLitre / 1000 : usual.MostGramsPerLitre;
-        return usual with { MostGramsPerLitre = Math.Max(least, most), LeastGramsPerLitre = least };
+        double price = offer.Price is { } share ? share.Ratio * share.Ratio : usual.Price;
+        return usual with { MostGramsPerLitre = Math.Max(least, most), LeastGramsPerLitre = least, Price = price };
     }
 
     /// <summary>The salts as doses.</summary>
     public static IReadOnlyList<SaltDose> Doses(SaltSolution solution, double litres) =>
         [.. solution.Salts.Select(salt => new SaltDose(salt.Salt, salt.GramsPerLitre * litres))];
 
-    /// <summary>Why a target is not reached, and what else is doubtful.</summary>
-    public static IEnumerable<Finding> Findings(SaltSolution solution, string place)
-    {
-        foreach (TargetMiss miss in solution.Misses)
-        {
-            string ion = WaterJson.KeyOf(miss.Ion);
-            string reached = DiagnosisFinding.Number(miss.Reached, "mg/L"), wanted = DiagnosisFinding.Number(miss.Target, "mg/L");
-            yield return new(
-                "liquor.missed", Severity.Warning, $"{place}.{ion}", $"{reached} where {wanted} is wanted: {Why(miss)}", reached, wanted);
-        }
-
-        foreach (WaterDiagnosis diagnosis in solution.Diagnoses)
-        {
-            yield return DiagnosisFinding.Of(diagnosis, place);
-        }
-    }
-
-    private static string Why(TargetMiss miss) => miss.Reason switch
-    {
-        MissReason.NothingBringsIt => "nothing offered brings it",
-        MissReason.NothingRemovesIt => "nothing offered takes it away; dilution would",
-        MissReason.OfferAtLimit => $"{miss.Limit} is at its limit",
-        _ => miss.Limit.Length > 0 ? $"closer would carry {miss.Limit.ToLowerInvariant()} further off" : "a balance weighs no finer",
-    };
+    /// <summary>What is doubtful about the salts of one place.</summary>
+    public static IEnumerable<Finding> Findings(SaltSolution solution, string place) =>
+        solution.Diagnoses.Select(diagnosis => DiagnosisFinding.Of(diagnosis, place));
 }

@@ -58,7 +58,7 @@ internal static class SpargeTreatment
                 ions.Bicarbonate - (taken * acid.Acid.MilliequivalentsPerUnit(ph) * Ion.Bicarbonate.EquivalentWeight()));
         Tell(plan, ph, findings);
         IReadOnlyList<AcidDose> acids = units > 0 ? [new AcidDose(acid!, units)] : [];
-        return new TreatedLiquor(litres, solution.ShareDiluted, SaltFinder.Doses(solution, litres), acids, ions, soured, ph);
+        return new TreatedLiquor(litres, solution.ShareDiluted, SaltFinder.Doses(solution, litres), acids, ions, soured, ph) { Misses = solution.Misses };
     }
 
     /// <summary>Where a charge that falls with pH is nought, by halving.</summary>
@@ -78,10 +78,7 @@ internal static class SpargeTreatment
     {
         if (plan.SpargePh is double wanted && ph - wanted > CloseEnough)
         {
-            string reached = DiagnosisFinding.Number(ph, "");
-            findings.Add(new(
-                "sparge.phNotReached", Severity.Warning, "spargePh",
-                $"{reached} where {DiagnosisFinding.Number(wanted, "")} is wanted; offer acid, or more of it", reached, DiagnosisFinding.Number(wanted, "")));
+            findings.Add(PhMissed.Finding("sparge", ph, wanted, "acid"));
         }
     }
 }

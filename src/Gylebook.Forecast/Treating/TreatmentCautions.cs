@@ -11,14 +11,15 @@ public static class TreatmentCautions
 {
     private const string Trade = "common practice, no source";
 
-    internal static IReadOnlyList<Caution> Of(WaterPlan plan, LiquorNeed need, TreatedLiquor mash, TreatedLiquor sparge, Band? ph) =>
+    internal static IReadOnlyList<Caution> Of(WaterPlan plan, LiquorNeed need, TreatedMash mash, TreatedLiquor sparge, TreatedLiquor kettle) =>
     [
         .. plan.Sources.Where(source => source.Boiled).Select(source => new Caution(
             "scald.boiledLiquor", Severity.Warning, "strike", $"{source.Name}: a full kettle on the boil scalds. Let it cool and settle before you draw it off its chalk.", Trade)),
-        .. AcidIn("mash", mash), .. AcidIn("sparge", sparge),
-        .. SaltsOf(plan, mash, sparge),
+        .. AcidIn("mash", mash.Liquor), .. AcidIn("sparge", sparge), .. AcidIn("kettle", kettle), .. WortIn(kettle),
+        .. SaltsOf(plan, mash.Liquor, sparge, kettle),
         new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Put salts and acid in while it is cold, stir, and move it in small amounts.", Trade),
-        .. Models(need, ph),
+        .. MendIn(mash.Mend),
+        .. Models(need, mash.Ph, mash.Reading),
     ];
 
     /// <summary>The caution of an acid, at the place it goes in.</summary>
@@ -28,14 +29,40 @@ public static class TreatmentCautions
     private static IEnumerable<Caution> AcidIn(string place, TreatedLiquor liquor) =>
         liquor.Acids.Select(dose => ForAcid(dose.Acid.Acid.Acid, place));
 
-    private static IEnumerable<Caution> SaltsOf(WaterPlan plan, TreatedLiquor mash, TreatedLiquor sparge)
+    private static IEnumerable<Caution> WortIn(TreatedLiquor kettle) => kettle.Acids.Count == 0 ? [] :
+    [
+        new("wort.measure", Severity.Warning, "kettle", "Wort's buffer in print runs from 31 to 36 mEq for each kilogram of malt and pH, and the boil lowers the pH by itself: put in two thirds before the boil, and measure a cooled sample. Never pour acid into wort on the boil: it spits.", "docs/science/mash-ph.md; common practice, no source"),
+    ];
+
+    private static IEnumerable<Caution> SaltsOf(WaterPlan plan, params TreatedLiquor[] liquors)
     {
-        HashSet<string> used = [.. mash.Salts.Concat(sparge.Salts).Select(dose => dose.Salt.Id)];
+        HashSet<string> used = [.. liquors.SelectMany(liquor => liquor.Salts).Select(dose => dose.Salt.Id)];
         return plan.Salts.Where(offer => used.Contains(offer.Salt.Id) && offer.Salt.Caution.Length > 0)
             .Select(offer => new Caution("salt.handle", Severity.Warning, "mash", $"{offer.Salt.Name}: {offer.Salt.Caution}", "safety data sheets' common advice"));
     }
 
-    private static IEnumerable<Caution> Models(LiquorNeed need, Band? ph)
+    /// <summary>A mend may bring an acid or an alkaline salt that the plan itself had no need of.</summary>
+    private static IEnumerable<Caution> MendIn(MashMend? mend)
+    {
+        if (mend is null)
+        {
+            yield break;
+        }
+
+        if (mend.Acid is { } acid)
+        {
+            yield return ForAcid(acid.Acid.Acid, "mashReading");
+        }
+
+        if (mend.Salt is { Caution.Length: > 0 } salt)
+        {
+            yield return new("salt.handle", Severity.Warning, "mashReading", $"{salt.Name}: {salt.Caution}", "safety data sheets' common advice");
+        }
+
+        yield return new("scald.mash", Severity.Warning, "mashReading", "The mash is hot and scalds: add two thirds, diluted in cold water, stir, wait ten minutes and measure again.", Trade);
+    }
+
+    private static IEnumerable<Caution> Models(LiquorNeed need, Band? ph, MashReadingTold? reading)
     {
         double grist = need.Grist.Sum(line => line.Amount.Kilograms);
         List<GristLine> unknown = [.. need.Grist.Where(line => line.Titration is null && line.Amount.Kilograms > 0)];
@@ -46,7 +73,11 @@ public static class TreatmentCautions
             yield return new("mashPh.unmeasured", Severity.Warning, "mash", $"{names}: nobody has published an acidity for it, so {share} % of the grist is left out of the pH. Measure the mash.", "no published titration");
         }
 
-        if (ph is not null)
+        if (reading is not null)
+        {
+            yield return new("mashPh.learned", Severity.Note, "mashReading", "One reading cannot tell malts apart, nor a malt's own pH from its buffer: what it teaches is laid to the base malts, and belongs to the buffer beside it. The ends are those of the printed buffers, 21 and 64 mEq/(kg·pH); the meter's own error comes on top.", "docs/science/mash-ph.md");
+        }
+        else if (ph is not null)
         {
             yield return new("mashPh.band", Severity.Note, "mash", "The band is the answer at the ends of the printed buffers, 21 and 64 mEq/(kg·pH); malts' own pH may be 0.1 or 0.2 off besides. A cooled sample on a calibrated meter beats it; in the hot mash a meter reads about 0.35 lower.", "docs/science/mash-ph.md; Briggs et al. 2004, ch. 4");
         }

@@ -27,6 +27,9 @@ public sealed record TreatedLiquor(
     double Litres, double ShareDistilled, IReadOnlyList<SaltDose> Salts, IReadOnlyList<AcidDose> Acids,
     IonProfile Unsoured, IonProfile Ions, double? Ph)
 {
+    /// <summary>Ions wanted of it and not reached.</summary>
+    public IReadOnlyList<TargetMiss> Misses { get; init; } = [];
+
     /// <summary>No liquor.</summary>
     public static TreatedLiquor None { get; } = new(0, 0, [], [], IonProfile.Distilled, IonProfile.Distilled, null);
 }
@@ -52,8 +55,20 @@ public sealed record WaterOutcome
     /// <summary>Both together with what goes into the kettle, counted on their litres: before grain holds or steam leaves.</summary>
     public required TreatedLiquor Kettle { get; init; }
 
-    /// <summary>pH of the mash, sample cooled to 20 °C; null without a grist that has titrations.</summary>
+    /// <summary>The packaged beer, as far as liquor goes: its salts, and the ions that come there; nothing when no salt is offered for it.</summary>
+    public TreatedLiquor Package { get; init; } = TreatedLiquor.None;
+
+    /// <summary>Acid for the wort in the kettle; null when no pH is wanted of it, or its pH before is not known.</summary>
+    public WortSouring? Wort { get; init; }
+
+    /// <summary>pH of the mash with what the plan puts in, sample cooled to 20 °C; with a reading only the step from the measured mash has a width; null without a grist that has titrations.</summary>
     public required Band? MashPh { get; init; }
+
+    /// <summary>What a meter read of the mash, and what that teaches; null without a reading.</summary>
+    public MashReadingTold? MashReading { get; init; }
+
+    /// <summary>What to put into the mash now; null without a reading, or when its pH is where it is wanted.</summary>
+    public MashMend? Mend { get; init; }
 
     /// <summary>What can hurt, and limits of the models.</summary>
     public required IReadOnlyList<Caution> Cautions { get; init; }

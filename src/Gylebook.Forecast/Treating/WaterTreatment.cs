@@ -18,25 +18,39 @@ public static class WaterTreatment
         SourceLiquor source = SourceLiquor.Of(plan, findings);
         Differs("strike", plan.Strike, need.StrikeLitres, findings);
         Differs("sparge", plan.Sparge, need.SpargeLitres, findings);
-        (TreatedLiquor mash, Band? ph) = new MashTreatment(plan, source, Stirrable(need, findings), findings).Treat();
-        TreatedLiquor sparge = SpargeTreatment.Treat(plan, source, need.SpargeLitres, mash.Acids.Sum(acid => acid.Units), findings);
-        if (plan.MashPh is not null && ph is null)
+        need = need.With(plan.Malts, findings);
+        TreatedMash treated = new MashTreatment(plan, source, Stirrable(need, findings), findings).Treat();
+        (TreatedLiquor mash, Band? ph) = (treated.Liquor, treated.Ph);
+        double acidUsed = mash.Acids.Sum(acid => acid.Units) + (treated.Mend is { Acid: not null } mend ? mend.Units : 0);
+        TreatedLiquor sparge = SpargeTreatment.Treat(plan, source, need.SpargeLitres, acidUsed, findings);
+        if ((plan.MashPh is not null || plan.MashReading is not null) && ph is null)
         {
-            findings.Add(new("mash.noGrist", Severity.Warning, "mashPh", "no grist with a titration, so the pH of the mash is not known and no acid is counted for it"));
+            findings.Add(new("mash.noGrist", Severity.Warning, plan.MashPh is null ? "mashReading" : "mashPh", "no grist with a titration, so the pH of the mash is not known and no acid is counted for it"));
         }
 
+        (TreatedLiquor kettle, WortSouring? wort) = new KettleTreatment(plan, need, findings).Treat(treated, sparge, acidUsed + sparge.Acids.Sum(acid => acid.Units));
+        TreatedLiquor package = PackageTreatment.Treat(plan, kettle.Ions, need.PackageLitres, findings);
+        bool laterToo = plan.Salts.Any(offer => offer.Into == LiquorPlace.Kettle);
+        findings.AddRange(MissedIons.Findings(
+            [[("mash", mash), ("sparge", sparge)], .. laterToo ? [[("kettle", kettle)]] : Nowhere, .. package.Litres > 0 ? [[("package", package)]] : Nowhere]));
         return new WaterOutcome
         {
             Name = plan.Name,
             Source = source,
             Mash = mash,
             Sparge = sparge,
-            Kettle = KettleOf(plan, mash, sparge, findings),
+            Kettle = kettle,
+            Package = package,
+            Wort = wort,
             MashPh = ph,
-            Cautions = TreatmentCautions.Of(plan, need, mash, sparge, ph),
+            MashReading = treated.Reading,
+            Mend = treated.Mend,
+            Cautions = TreatmentCautions.Of(plan, need, treated, sparge, kettle),
             Findings = findings,
         };
     }
+
+    private static IReadOnlyList<(string Place, TreatedLiquor Liquor)>[] Nowhere => [];
 
     /// <summary>What the run's liquors carry, in each kilogram of water.</summary>
     public static Minerals MineralsOf(WaterOutcome outcome) => new(
@@ -67,30 +81,6 @@ public static class WaterTreatment
             findings.Add(new("water.litresDiffer", Severity.Note, key, $"the plan says {own.Text}; the brew asks for {asked}, which salts and acids are counted for", own.Text, asked));
         }
     }
-
-    private static TreatedLiquor KettleOf(WaterPlan plan, TreatedLiquor mash, TreatedLiquor sparge, List<Finding> findings)
-    {
-        double litres = mash.Litres + sparge.Litres;
-        double distilled = ((mash.ShareDistilled * mash.Litres) + (sparge.ShareDistilled * sparge.Litres)) / litres;
-        IonProfile together = Together(mash.Ions, sparge.Ions, mash.Litres / litres);
-        IonProfile unsoured = Together(mash.Unsoured, sparge.Unsoured, mash.Litres / litres);
-        OfferedSalt[] offers = [.. plan.Salts.Where(offer => offer.Into == LiquorPlace.Kettle)];
-        if (offers.Length == 0)
-        {
-            return new(litres, distilled, [], [], unsoured, together, null);
-        }
-
-        SaltSolution solution = SaltFinder.Find(plan, together, litres, offers, mayDilute: false);
-
-        // Acid that the mash has been given is no free acid: the grain takes it.
-        findings.AddRange(SaltFinder.Findings(solution, "kettle").Where(finding => finding.Code != "liquor.freeAcid"));
-        IReadOnlyList<SaltDose> salts = SaltFinder.Doses(solution, litres);
-        IonProfile added = salts.Aggregate(IonProfile.Distilled, (sum, dose) =>
-            sum + dose.Salt.Added(Mass.FromGrams(dose.Grams), VolumeAt20C.FromLitres(litres)));
-        return new(litres, distilled, salts, [], unsoured + added, together + added, null);
-    }
-
-    private static IonProfile Together(IonProfile mash, IonProfile sparge, double share) => (mash * share) + (sparge * (1 - share));
 
     private static Wort Carried(TreatedLiquor liquor)
     {

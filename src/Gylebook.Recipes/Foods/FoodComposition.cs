@@ -51,6 +51,9 @@ public sealed record FoodComposition
     /// <summary>Sodium, mg/100 g.</summary>
     public double? SodiumMilligrams { get; init; }
 
+    /// <summary>Potassium, mg/100 g.</summary>
+    public double? PotassiumMilligrams { get; init; }
+
     /// <summary>Energy, kcal/100 g; only ever a check on the rest.</summary>
     public double? EnergyKilocalories { get; init; }
 
@@ -76,6 +79,7 @@ public sealed record FoodComposition
         Polyols = Polyols ?? other.Polyols,
         Ethanol = Ethanol ?? other.Ethanol,
         SodiumMilligrams = SodiumMilligrams ?? other.SodiumMilligrams,
+        PotassiumMilligrams = PotassiumMilligrams ?? other.PotassiumMilligrams,
         EnergyKilocalories = EnergyKilocalories ?? other.EnergyKilocalories,
         Source = Source ?? other.Source,
     };

@@ -1,3 +1,4 @@
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Foods.Words;
 
 namespace Gylebook.Recipes.Foods;
@@ -69,6 +70,9 @@ public sealed record FoodMakeup
     /// <summary>Sodium, mg per kg; its mass is part of the minerals.</summary>
     public double SodiumMilligramsPerKilogram { get; init; }
 
+    /// <summary>Potassium, mg per kg; its mass is part of the minerals.</summary>
+    public double PotassiumMilligramsPerKilogram { get; init; }
+
     /// <summary>Share of the starch that settles with the insolubles when no mash converts it; the rest hangs as haze.</summary>
     public double StarchThatSettles { get; init; }
 
@@ -92,6 +96,9 @@ public sealed record FoodMakeup
 
     /// <summary>What it holds of stimulants; null when that is not known.</summary>
     public Stimulant? Stimulant { get; init; }
+
+    /// <summary>Acid and buffer in the mash, as measured; null when nobody has.</summary>
+    public MaltTitration? Acidity { get; init; }
 
     /// <summary>What was assumed, and from where.</summary>
     public IReadOnlyList<FoodAssumption> Assumed { get; init; } = [];

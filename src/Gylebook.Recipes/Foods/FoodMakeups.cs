@@ -24,7 +24,7 @@ public sealed record MadeUpFood(FoodMakeup? Makeup, IReadOnlyList<Finding> Findi
 /// Symbols, kg/kg: insoluble = protein·(1 − s_p) + fibre·f_ins + ash·f_ash + other·r; s_p, f_ins, f_ash, r from the family.
 /// Source: the split is our own estimate; see <c>docs/science/foods.md</c> for what it rests on.
 /// Valid for: any food with a family; weak for mixtures. Accuracy: insolubles ± 15 % for nut flours, worse elsewhere.
-/// Notes: minerals never weigh less than the salt their sodium stands for (2.5 times its mass).
+/// Notes: minerals never weigh less than the salt their sodium stands for (2.5 times its mass) and their potassium.
 /// </remarks>
 public static class FoodMakeups
 {
@@ -64,7 +64,7 @@ public static class FoodMakeups
             return new MadeUpFood(null, notes.Findings) { Composition = known, Bounds = bounds };
         }
 
-        var makeup = Make(sheet.Id, sheet.Name, known, family, notes) with { Words = WordsOf(sheet, notes) };
+        var makeup = Make(sheet.Id, sheet.Name, known, family, notes) with { Words = WordsOf(sheet, notes), Acidity = sheet.Acidity };
         var made = Done(makeup, sheet.Assume, notes, known);
         return bounds is null ? made : made with { Bounds = bounds, Ends = Ends(sheet, made, label!, bounds, family) };
     }
@@ -91,14 +91,22 @@ public static class FoodMakeups
         }
 
         var sodium = bounds.SodiumMilligrams;
-        double[] sodiumEnds = label.SodiumMilligrams is null ? [0] : [sodium.Low, sodium.High];
+        var potassium = bounds.PotassiumMilligrams;
+        bool hasPotassium = label.PotassiumMilligrams is not null;
+
+        // Nothing hangs on both, so that low with low and high with high are ends enough.
+        (double Sodium, double? Potassium)[] ionEnds =
+        [
+            (label.SodiumMilligrams is null ? 0 : sodium.Low, hasPotassium ? potassium.Low : null),
+            (label.SodiumMilligrams is null ? 0 : sodium.High, hasPotassium ? potassium.High : null),
+        ];
         List<FoodMakeup> ends = [];
         foreach (var corner in bounds.Corners())
         {
-            foreach (var milligrams in sodiumEnds)
+            foreach (var ions in ionEnds.Distinct())
             {
                 var unheard = new MakeupNotes(sheet.Id);
-                var at = LabelReading.Corner(label, corner, milligrams);
+                var at = LabelReading.Corner(label, corner, ions.Sodium, ions.Potassium);
                 var known = sheet.Composition is { } composition ? composition.OrElse(at) : at;
                 var own = BrewersWord.Apply(Make(sheet.Id, sheet.Name, known, family, unheard), sheet.Assume, unheard);
                 ends.Add(own with { Words = made.Makeup!.Words, Assumed = made.Makeup.Assumed });
@@ -134,9 +142,10 @@ public static class FoodMakeups
         var main = Balanced.Fill(food, family, notes);
         var parts = CarbohydrateParts.Of(food, main.Carbohydrate, family, notes);
         var sodium = food.SodiumMilligrams ?? notes.Borrow("sodium", 0, "mg/100 g", family);
+        var potassium = food.PotassiumMilligrams ?? notes.Borrow("potassium", 0, "mg/100 g", family);
         var solubleProtein = main.Protein * notes.Borrow("solubleProtein", family.SolubleProtein, "1", family);
         var solidFibre = parts.Fibre * notes.Borrow("insolubleFibre", family.InsolubleFibre, "1", family);
-        var salt = Math.Min(main.Ash, SaltPerSodium * sodium / 1000);
+        var salt = Math.Min(main.Ash, ((SaltPerSodium * sodium) + potassium) / 1000);
         var minerals = Math.Max(salt, main.Ash * (1 - notes.Borrow("insolubleAsh", family.InsolubleAsh, "1", family)));
         var solidOther = parts.Other * notes.Borrow("insolubleOther", family.InsolubleOther, "1", family);
         notes.Assume("starchIsOpen", family.StarchIsOpen ? "yes" : "no", $"family: {family.Name}");
@@ -162,6 +171,7 @@ public static class FoodMakeups
             Fat = main.Fat / 100,
             Insoluble = (main.Protein - solubleProtein + solidFibre + main.Ash - minerals + solidOther) / 100,
             SodiumMilligramsPerKilogram = sodium * 10,
+            PotassiumMilligramsPerKilogram = potassium * 10,
             StarchThatSettles = family.InsolubleOther,
             SettledHold = notes.BorrowRange("settledHold", family.SettledHold, family.SettledHoldLow, family.SettledHoldHigh, "kg/kg", family),
             SettledHoldLow = family.SettledHoldLow,

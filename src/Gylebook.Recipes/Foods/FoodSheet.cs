@@ -1,3 +1,4 @@
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Foods;
@@ -25,6 +26,9 @@ public sealed record FoodSheet
 
     /// <summary>What it may contain traces of, as printed; null when nothing.</summary>
     public string? MayContain { get; init; }
+
+    /// <summary>Acid and buffer in the mash, as measured; null when nobody has.</summary>
+    public MaltTitration? Acidity { get; init; }
 
     /// <summary>What the brewer knows better than the family does.</summary>
     public FoodAssume Assume { get; init; } = new(null, null);

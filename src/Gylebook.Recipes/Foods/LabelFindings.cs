@@ -52,6 +52,7 @@ internal static class LabelFindings
         LabelLine.SaturatedFat => label.Saturated?.Text,
         LabelLine.Sodium => label.Sodium?.Text,
         LabelLine.Salt => label.Salt?.Text,
+        LabelLine.Potassium => label.Potassium?.Text,
         LabelLine.Carbohydrate => label.Carbohydrate?.Text,
         LabelLine.Fibre => label.Fibre?.Text,
         LabelLine.Sugars => label.Sugars?.Text,

@@ -50,6 +50,9 @@ public sealed record LabelPanel
     /// <summary>Salt, as European panels print it: 2.5 times all the sodium.</summary>
     public PrintedMass? Salt { get; init; }
 
+    /// <summary>Potassium, as American panels print it.</summary>
+    public PrintedMass? Potassium { get; init; }
+
     /// <summary>What the figures are for, in grams.</summary>
     internal double ServingGrams => Serving is { } serving ? serving.Value.Grams : 100;
 
@@ -70,6 +73,7 @@ public sealed record LabelPanel
         ProteinGrams = Grams(Protein),
         SodiumMilligrams = Sodium?.Value(MilligramsPerGram) ?? PrintedValue.Absent,
         SaltGrams = Grams(Salt),
+        PotassiumMilligrams = Potassium?.Value(MilligramsPerGram) ?? PrintedValue.Absent,
     };
 
     private static PrintedValue Grams(PrintedMass? figure) => figure?.Value() ?? PrintedValue.Absent;

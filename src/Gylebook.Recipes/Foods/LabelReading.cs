@@ -27,6 +27,7 @@ internal static class LabelReading
         var composition = new FoodComposition
         {
             SodiumMilligrams = printed.SodiumMilligrams.IsPrinted || printed.SaltGrams.IsPrinted ? milligrams * factor : null,
+            PotassiumMilligrams = printed.PotassiumMilligrams.IsPrinted ? printed.PotassiumMilligrams.Number * factor : null,
             EnergyKilocalories = label.EnergyKilocalories * factor,
             Source = "label",
         };
@@ -36,7 +37,7 @@ internal static class LabelReading
     }
 
     /// <summary>A corner of the bounds as a composition, for the ends of what the food may do.</summary>
-    public static FoodComposition Corner(FoodComposition likely, LabelPoint point, double sodiumMilligrams) => likely with
+    public static FoodComposition Corner(FoodComposition likely, LabelPoint point, double sodiumMilligrams, double? potassiumMilligrams) => likely with
     {
         Protein = point.Protein,
         Fat = point.Fat,
@@ -46,6 +47,7 @@ internal static class LabelReading
         Polyols = likely.Polyols is null ? null : point.Polyols,
         Starch = likely.Starch is null ? null : Math.Min(likely.Starch.Value, point.StarchAndOther),
         SodiumMilligrams = sodiumMilligrams,
+        PotassiumMilligrams = potassiumMilligrams,
     };
 
     private static FoodComposition Inside(FoodComposition rest, LabelPoint point, PrintedPanel printed, double factor) => rest with

@@ -27,6 +27,7 @@ internal static class CompositionReader
         Polyols = Grams(at, "polyols"),
         Ethanol = Grams(at, "ethanol"),
         SodiumMilligrams = Grams(at, "sodium") * 1000,
+        PotassiumMilligrams = Grams(at, "potassium") * 1000,
         EnergyKilocalories = EnergyText.Read(at, "energy"),
         Source = Source(at),
     };

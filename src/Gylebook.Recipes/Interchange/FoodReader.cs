@@ -22,6 +22,7 @@ internal static class FoodReader
             Composition = file.OptionalObject("composition", CompositionReader.Read),
             Ingredients = file.Prose("ingredients"),
             MayContain = file.Prose("mayContain"),
+            Acidity = file.OptionalObject("acidity", GristReader.Acidity),
             Assume = file.OptionalObject("assume", Assume) ?? new FoodAssume(null, null),
         };
         if (food.Label is null && food.Composition is null)
@@ -53,6 +54,7 @@ internal static class FoodReader
         Saturated = Printed(at, "saturated"),
         Sodium = Printed(at, "sodium"),
         Salt = Printed(at, "salt"),
+        Potassium = Printed(at, "potassium"),
         Carbohydrate = Printed(at, "carbohydrate"),
         Fibre = Printed(at, "fibre"),
         Sugars = Printed(at, "sugars"),

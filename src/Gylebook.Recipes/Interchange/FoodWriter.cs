@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange.Json;
 using Gylebook.Science.Foods.Labels;
 
@@ -18,6 +19,7 @@ internal static class FoodWriter
         .PutAlways("composition", food.Composition is { } composition ? Composition(composition) : null)
         .PutAlways("ingredients", food.Ingredients)
         .PutAlways("mayContain", food.MayContain)
+        .Put("acidity", food.Acidity is { } acidity ? Acidity(acidity) : null)
         .Put("assume", Assume(food.Assume))
         .Done;
 
@@ -42,6 +44,7 @@ internal static class FoodWriter
             .PutAlways("sugarAlcohols", label.SugarAlcohols?.Text)
             .Put("starch", label.Starch?.Text)
             .PutAlways("protein", label.Protein?.Text)
+            .Put("potassium", label.Potassium?.Text)
             .Done;
     }
 
@@ -62,8 +65,14 @@ internal static class FoodWriter
         .Put("polyols", Grams(food.Polyols))
         .Put("ethanol", Grams(food.Ethanol))
         .Put("sodium", Text(food.SodiumMilligrams, "mg"))
+        .Put("potassium", Text(food.PotassiumMilligrams, "mg"))
         .Put("energy", EnergyText.Write(food.EnergyKilocalories))
         .Put("source", food.Source)
+        .Done;
+
+    private static JsonObject Acidity(MaltTitration acidity) => new ObjectWriter()
+        .PutAlways("distilledPh", acidity.DistilledPh)
+        .PutAlways("buffer", acidity.Buffer)
         .Done;
 
     private static JsonObject Assume(FoodAssume assume) => new ObjectWriter()

@@ -37,19 +37,56 @@ internal static class GristReader
             return new GristLine(name, amount.Value, own);
         }
 
-        return new GristLine(malt.Name, amount.Value, own ?? MaltTitrations.Of(malt, colour?.Value ?? malt.Colour));
+        return new GristLine(malt.Name, amount.Value, own ?? MaltTitrations.Of(malt, colour?.Value ?? malt.Colour), malt);
+    }
+
+    /// <summary>The malts of a plan that overrule the table, each once.</summary>
+    internal static IReadOnlyList<TitratedMalt> Titrated(ObjectReader file)
+    {
+        Dictionary<string, TitratedMalt> malts = [];
+        foreach ((TitratedMalt? malt, string path) in file.OptionalListOfObjects("malts", at => (OneTitrated(at), at.PathOf("malt"))))
+        {
+            if (malt is not null && !malts.TryAdd(malt.Malt.Id, malt))
+            {
+                file.Findings.Error("malt.twice", path, $"{malt.Malt.Name} is there twice; keep one", malt.Malt.Name);
+            }
+        }
+
+        return [.. malts.Values];
+    }
+
+    private static TitratedMalt? OneTitrated(ObjectReader at)
+    {
+        string name = at.Name("malt");
+        var found = Malts.Find(name);
+        MaltTitration own = Acidity(at);
+        if (found.Match is null && name.Length > 0)
+        {
+            string nearest = string.Join(", ", found.Nearest);
+            at.Findings.Error("malt.unknown", at.PathOf("malt"), $"\"{FindingList.Shorten(name)}\"; not in the tables. Nearest: {nearest}", name, nearest);
+        }
+
+        return found.Match is { } malt ? new TitratedMalt(malt, own) : null;
     }
 
     /// <summary>A titration the brewer has: the pH in distilled water and the buffer; both or neither.</summary>
     private static MaltTitration? Own(ObjectReader at)
     {
-        double? ph = at.Take("distilledPh")?.Number(2, 9);
-        double? buffer = at.Take("buffer")?.Number(1, 2000);
+        double? ph = Ph(at.Take("distilledPh"));
+        double? buffer = Buffer(at.Take("buffer"));
         if (ph is null != buffer is null)
         {
             at.Findings.Error("titration.half", at.Path, "a titration needs both distilledPh and buffer, mEq/(kg·pH)");
         }
 
-        return ph is { } known && buffer is { } stiff ? new MaltTitration(known, stiff, 0, new("the brewer's own figure", "entered")) : null;
+        return ph is { } known && buffer is { } stiff ? new MaltTitration(known, stiff, 0, Provenance.Entered) : null;
     }
+
+    /// <summary>A titration that must be whole: of a malt that overrules the table, of a food.</summary>
+    internal static MaltTitration Acidity(ObjectReader at) =>
+        new(Ph(at.Need("distilledPh")) ?? 0, Buffer(at.Need("buffer")) ?? 0, 0, Provenance.Entered);
+
+    private static double? Ph(JsonCursor? at) => at?.Number(2, 9);
+
+    private static double? Buffer(JsonCursor? at) => at?.Number(1, 2000);
 }

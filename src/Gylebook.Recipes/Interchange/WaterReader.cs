@@ -11,23 +11,22 @@ internal static class WaterReader
 {
     internal const double LowestMashPh = 4.5;
     internal const double HighestMashPh = 6.5;
-    private const double MostGramsPerLitre = 20;
     private const double LeastLitres = 0.1;
     private const double MostLitres = 100_000;
     private const double LeastGrist = 0.01;
     private const double MostGrist = 50_000;
     private const double LowestSpargePh = 4.5;
     private const double HighestSpargePh = 8;
+    private const double LowestWortPh = 4;
+    private const double HighestWortPh = 6;
 
     internal static readonly WordTable<Ion> IonWords = new(
         (Ion.Calcium, "calcium"), (Ion.Magnesium, "magnesium"), (Ion.Sodium, "sodium"), (Ion.Potassium, "potassium"),
         (Ion.Bicarbonate, "bicarbonate"), (Ion.Sulphate, "sulphate"), (Ion.Chloride, "chloride"), (Ion.Nitrate, "nitrate"));
 
-    private static readonly WordTable<LiquorPlace> Places = new(
-        (LiquorPlace.Liquor, "liquor"), (LiquorPlace.Mash, "mash"), (LiquorPlace.Sparge, "sparge"), (LiquorPlace.Kettle, "kettle"));
-
     internal static WaterPlan Read(ObjectReader file)
     {
+        List<OfferedAcid> acids = [.. file.OptionalListOfObjects("acids", ShelfReader.Acid).OfType<OfferedAcid>()];
         WaterPlan plan = new()
         {
             Name = file.Name("name"),
@@ -36,12 +35,17 @@ internal static class WaterReader
             Recipe = file.OptionalName("recipe"),
             Strike = Litres(file, "strike", mayBeNone: false),
             Sparge = Litres(file, "sparge", mayBeNone: true),
+            Package = Litres(file, "package", mayBeNone: false),
             Targets = Targets(file),
-            Salts = file.OptionalListOfObjects("salts", Salt).OfType<OfferedSalt>().ToList(),
-            Acids = file.OptionalListOfObjects("acids", Acid).OfType<OfferedAcid>().ToList(),
+            Salts = file.OptionalListOfObjects("salts", ShelfReader.Salt).OfType<OfferedSalt>().ToList(),
+            Acids = acids,
             Dilution = file.OptionalQuantity<Fraction>("dilution"),
             MashPh = file.Take("mashPh")?.Number(LowestMashPh, HighestMashPh),
             SpargePh = file.Take("spargePh")?.Number(LowestSpargePh, HighestSpargePh),
+            WortPh = file.Take("wortPh")?.Number(LowestWortPh, HighestWortPh),
+            WortReading = file.OptionalObject("wortReading", at => MeterReader.Read(at, acids: null)),
+            MashReading = file.OptionalObject("mashReading", at => MeterReader.Read(at, acids)),
+            Malts = GristReader.Titrated(file),
             Grist = file.OptionalListOfObjects("grist", GristReader.Read).OfType<GristLine>().ToList(),
         };
         CheckGrist(file, plan);
@@ -118,73 +122,5 @@ internal static class WaterReader
         double weight = at.Take("weight")?.Number(0, MostWeight) ?? 1;
         WaterSourceReader.CheckMost(at, "amount", amount.Value.MilligramsPerLitre, amount.Text);
         return (new IonTarget(ion, amount.Value.MilligramsPerLitre, weight), at.Path);
-    }
-
-    private static OfferedSalt? Salt(ObjectReader at)
-    {
-        string name = at.Name("salt");
-        BrewingSalt? salt = ShelfWords.Salt(name);
-        if (salt is null && name.Length > 0)
-        {
-            at.Findings.Error("salt.unknown", at.PathOf("salt"), $"\"{FindingList.Shorten(name)}\"; known: {ShelfWords.KnownSalts}", name, ShelfWords.KnownSalts);
-        }
-
-        LiquorPlace into = at.Take("into")?.Word(Places) ?? LiquorPlace.Liquor;
-        Entered<Concentration>? most = at.OptionalQuantity<Concentration>("most");
-        Entered<Concentration>? least = at.OptionalQuantity<Concentration>("least");
-        CheckDose(at, "most", most);
-        CheckDose(at, "least", least);
-        salt = OfAssay(at, salt);
-        if (least is { } low && (most is { } high ? low.Value.CompareTo(high.Value) > 0 : salt is not null && low.Value.MilligramsPerLitre > 1000 * UsualMost(salt)))
-        {
-            string limit = most?.Text ?? Invariant($"{UsualMost(salt!):0.###} g/L");
-            at.Findings.Error("salt.limits", at.PathOf("least"), $"{low.Text}; more than the most there may be, {limit}", low.Text, limit);
-        }
-
-        return salt is null ? null : new OfferedSalt(salt, into, most, least);
-    }
-
-    private static void CheckDose(ObjectReader at, string key, Entered<Concentration>? dose)
-    {
-        if (dose is { } given && given.Value.MilligramsPerLitre > 1000 * MostGramsPerLitre)
-        {
-            string limit = Invariant($"{MostGramsPerLitre} g/L");
-            at.Findings.Error("salt.tooMuch", at.PathOf(key), $"{given.Text}; at most {limit}", given.Text, limit);
-        }
-    }
-
-    private static double UsualMost(BrewingSalt salt) => SaltSolver.UsualOffer(salt, IonProfile.Distilled).MostGramsPerLitre;
-
-    /// <summary>Calcium chloride takes up water: its label's share of CaCl2, where one is given.</summary>
-    private static BrewingSalt? OfAssay(ObjectReader at, BrewingSalt? salt)
-    {
-        if (at.OptionalQuantity<Fraction>("assay") is not { } assay || salt is null)
-        {
-            return salt;
-        }
-
-        bool isChloride = salt.Id == BrewingSalts.CalciumChloride.Id || salt.Id == BrewingSalts.AnhydrousCalciumChloride.Id;
-        if (isChloride && assay.Value.Ratio > 0)
-        {
-            return BrewingSalts.CalciumChlorideOfAssay(assay.Value) with { Id = BrewingSalts.CalciumChloride.Id };
-        }
-
-        at.Findings.Error("salt.assay", at.PathOf("assay"), $"{assay.Text}; an assay is the CaCl2 of calcium chloride, above 0 %", assay.Text);
-        return salt;
-    }
-
-    private static OfferedAcid? Acid(ObjectReader at)
-    {
-        string name = at.Name("acid");
-        AcidAsSold? sold = ShelfWords.Sold(name);
-        if (sold is null && name.Length > 0)
-        {
-            at.Findings.Error("acid.unknown", at.PathOf("acid"), $"\"{FindingList.Shorten(name)}\"; known, with their strength: {ShelfWords.KnownAcids}", name, ShelfWords.KnownAcids);
-        }
-
-        double? most = sold is { Unit: DoseUnit.Gram }
-            ? at.OptionalQuantity<Mass>("most")?.Value.Grams
-            : at.OptionalQuantity<VolumeAt20C>("most")?.Value.Millilitres;
-        return sold is null ? null : new OfferedAcid(name, sold, most);
     }
 }

@@ -153,7 +153,7 @@ internal static class WaterSourceReader
     private const double MostMilliequivalents = 100;
 
     private static double? Millimoles(JsonCursor cursor) => cursor.Element.ValueKind == JsonValueKind.String
-        ? NumberBefore(cursor.Element.GetString()!, "mmol/L") : null;
+        ? NumberBefore.Unit(cursor.Element.GetString()!, "mmol/L") : null;
 
     private static double? Conductivity(ObjectReader at)
     {
@@ -164,8 +164,8 @@ internal static class WaterSourceReader
             return null;
         }
 
-        double? found = NumberBefore(text, "µS/cm") ?? NumberBefore(text, "μS/cm") ?? NumberBefore(text, "uS/cm")
-            ?? (NumberBefore(text, "mS/cm") * 1000) ?? (NumberBefore(text, "mS/m") * 10);
+        double? found = NumberBefore.Unit(text, "µS/cm") ?? NumberBefore.Unit(text, "μS/cm") ?? NumberBefore.Unit(text, "uS/cm")
+            ?? (NumberBefore.Unit(text, "mS/cm") * 1000) ?? (NumberBefore.Unit(text, "mS/m") * 10);
         if (found is >= 0 and <= Most)
         {
             return found;
@@ -174,14 +174,5 @@ internal static class WaterSourceReader
         const string Form = "a number from 0 with µS/cm, mS/cm or mS/m, at 25 °C";
         at.Findings.Error("conductivity.wrong", cursor.Path, $"{FindingList.Shorten(text)}; must be {Form}", text, Form);
         return null;
-    }
-
-    private static double? NumberBefore(string text, string unit)
-    {
-        ReadOnlySpan<char> trimmed = text.AsSpan().Trim();
-        return trimmed.EndsWith(unit, StringComparison.OrdinalIgnoreCase)
-            && double.TryParse(trimmed[..^unit.Length].Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number)
-            ? number
-            : null;
     }
 }

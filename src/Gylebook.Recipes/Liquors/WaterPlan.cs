@@ -25,6 +25,9 @@ public sealed record WaterPlan
     /// <summary>Liquor that rinses the grain; null to take it from the recipe, or for none.</summary>
     public Entered<VolumeAt20C>? Sparge { get; init; }
 
+    /// <summary>Litres packaged, for salts into the package; null to take them from the recipe.</summary>
+    public Entered<VolumeAt20C>? Package { get; init; }
+
     /// <summary>Ions wanted, from a named balance and line by line; empty when none.</summary>
     public IReadOnlyList<IonTarget> Targets { get; init; } = [];
 
@@ -42,6 +45,18 @@ public sealed record WaterPlan
 
     /// <summary>pH wanted of the sparge liquor at 20 °C; null when none.</summary>
     public double? SpargePh { get; init; }
+
+    /// <summary>pH wanted of the wort in the kettle, sample cooled to 20 °C; null when none.</summary>
+    public double? WortPh { get; init; }
+
+    /// <summary>What a meter read of the wort before acid for it; null to take the mash's pH.</summary>
+    public MeterReading? WortReading { get; init; }
+
+    /// <summary>What a meter read of the mash; null when nobody has measured yet.</summary>
+    public MeterReading? MashReading { get; init; }
+
+    /// <summary>Malts the brewer has titrated or learned; they overrule the table.</summary>
+    public IReadOnlyList<TitratedMalt> Malts { get; init; } = [];
 
     /// <summary>What is mashed, when no recipe says so.</summary>
     public IReadOnlyList<GristLine> Grist { get; init; } = [];
@@ -69,6 +84,9 @@ public enum LiquorPlace
 
     /// <summary>The kettle, counted on all the liquor.</summary>
     Kettle,
+
+    /// <summary>The finished beer, counted on the litres packaged; no alkaline salt.</summary>
+    Package,
 }
 
 /// <summary>A salt at hand.</summary>
@@ -76,7 +94,8 @@ public enum LiquorPlace
 /// <param name="Into">Where it goes.</param>
 /// <param name="Most">No more than this in its liquor; null for the usual limit.</param>
 /// <param name="Least">No less than this; null for none.</param>
-public sealed record OfferedSalt(BrewingSalt Salt, LiquorPlace Into, Entered<Concentration>? Most, Entered<Concentration>? Least);
+/// <param name="Price">How unwelcome it is: 1 g/L of it counts as much as missing one ion by this share; null for next to nothing.</param>
+public sealed record OfferedSalt(BrewingSalt Salt, LiquorPlace Into, Entered<Concentration>? Most, Entered<Concentration>? Least, Fraction? Price = null);
 
 /// <summary>An acid at hand.</summary>
 /// <param name="Name">As typed: "lactic 88 %".</param>
@@ -88,4 +107,16 @@ public sealed record OfferedAcid(string Name, AcidAsSold Acid, double? MostMilli
 /// <param name="Name">Name to show.</param>
 /// <param name="Amount">How much.</param>
 /// <param name="Titration">Its curve; null when nobody has measured one.</param>
-public sealed record GristLine(string Name, Mass Amount, MaltTitration? Titration);
+/// <param name="Malt">The malt of the table it is; null for a food, or a malt that is not there.</param>
+public sealed record GristLine(string Name, Mass Amount, MaltTitration? Titration, Malt? Malt = null);
+
+/// <summary>What a meter read.</summary>
+/// <param name="Ph">The pH it showed.</param>
+/// <param name="Sample">How warm the sample was then.</param>
+/// <param name="AcidUnits">mL (grams of a powder) of the plan's acid that was in by then; null for what the plan itself puts in.</param>
+public sealed record MeterReading(double Ph, Entered<Temperature> Sample, double? AcidUnits);
+
+/// <summary>A malt of the table with a titration of the brewer's own.</summary>
+/// <param name="Malt">Which.</param>
+/// <param name="Titration">Its curve.</param>
+public sealed record TitratedMalt(Malt Malt, MaltTitration Titration);

@@ -45,6 +45,13 @@ public static class MashPh
     /// <summary>pH as a meter would read it at a temperature.</summary>
     public static double Predict(MashPhMix mix, Temperature at) => MashPhTemperature.FromRoom(Predict(mix), at);
 
+    /// <summary>pH of the cooled sample if the grist is as that guess has it.</summary>
+    public static double Predict(MashPhMix mix, MashPhGuess guess) => Predict(mix, guess.BufferFactor, guess.Offset);
+
+    /// <summary>Acid in mEq that would bring the mash to a pH if the grist is as that guess has it; below zero, alkali.</summary>
+    public static double AcidToReach(MashPhMix mix, double ph, MashPhGuess guess) =>
+        Lacking(Checked(mix), new QuantityLimits("pH", "", 0, 14).Check(ph), guess.BufferFactor, guess.Offset);
+
     /// <summary>Acid in mEq that would bring the mash to a pH (of the cooled sample); below zero, alkali.</summary>
     public static double AcidToReach(MashPhMix mix, double ph) =>
         Lacking(Checked(mix), new QuantityLimits("pH", "", 0, 14).Check(ph), bufferFactor: 1, offset: 0);

@@ -37,6 +37,9 @@ public readonly record struct MashPhReading(MashPhGuess Likely, MashPhGuess Soft
             Guess(mix, room, MashPhBand.LargestBuffer / buffer));
     }
 
+    /// <summary>The three of them.</summary>
+    public IReadOnlyList<MashPhGuess> Guesses => [Likely, SoftestGrist, StiffestGrist];
+
     /// <summary>What is doubtful about it, or an empty list.</summary>
     public IReadOnlyList<WaterDiagnosis> Diagnose() => Math.Abs(Likely.Offset) <= LargestLikelyOffset
         ? []
@@ -44,23 +47,19 @@ public readonly record struct MashPhReading(MashPhGuess Likely, MashPhGuess Soft
             "The reading lies further from the forecast than malts differ: check meter, liquor and weights.",
             Likely.Offset, LargestLikelyOffset, "pH")];
 
-    // The acid lacking at the reading rises with the shift, so the shift is found by halving.
-    private static MashPhGuess Guess(MashPhMix mix, double ph, double factor)
+    /// <summary>The shift at which no acid is lacking at the reading: what lacks rises with the shift, so by halving.</summary>
+    internal static double ShiftWhereNoneLacks(Func<double, double> lacking)
     {
         double low = -6, high = 6;
         for (int halving = 0; halving < 60; halving++)
         {
             double middle = (low + high) / 2;
-            if (MashPh.Lacking(mix, ph, factor, middle) < 0)
-            {
-                low = middle;
-            }
-            else
-            {
-                high = middle;
-            }
+            (low, high) = lacking(middle) < 0 ? (middle, high) : (low, middle);
         }
 
-        return new MashPhGuess(factor, (low + high) / 2);
+        return (low + high) / 2;
     }
+
+    private static MashPhGuess Guess(MashPhMix mix, double ph, double factor) =>
+        new(factor, ShiftWhereNoneLacks(shift => MashPh.Lacking(mix, ph, factor, shift)));
 }

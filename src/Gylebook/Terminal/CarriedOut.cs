@@ -59,6 +59,7 @@ internal sealed record CarriedOut(WaterOutcome? Outcome, IReadOnlyList<Finding> 
             {
                 StrikeLitres = plan.Strike?.Value.Litres ?? need.StrikeLitres,
                 SpargeLitres = plan.Sparge?.Value.Litres ?? need.SpargeLitres,
+                PackageLitres = plan.Package?.Value.Litres ?? need.PackageLitres,
             }
             : null;
     }

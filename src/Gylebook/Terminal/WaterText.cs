@@ -17,10 +17,21 @@ internal static class WaterText
         Doses("mash", outcome.Mash);
         Doses("sparge", outcome.Sparge);
         Doses("kettle", outcome.Kettle);
+        Doses("package", outcome.Package);
         Ions(outcome);
         if (outcome.MashPh is { } ph)
         {
             Line($"Mash pH {ph.Likely:0.00}, between {ph.Low:0.00} and {ph.High:0.00}, sample cooled to 20 °C");
+        }
+
+        if (outcome.MashReading is { } reading)
+        {
+            MashReadingText.Write(reading, outcome.Mend, Line);
+        }
+
+        if (outcome.Wort is { } wort)
+        {
+            Line($"Wort from pH {wort.From.Likely:0.00} ({(wort.Measured ? "measured" : "the mash's")}) to {wort.To:0.00} at 20 °C: {wort.Units:0.0} {wort.Amount.Unit} of acid into the kettle, between {wort.Amount.Low:0.0} and {wort.Amount.High:0.0}");
         }
 
         if (outcome.Sparge.Ph is double sparge)

@@ -22,10 +22,17 @@ internal sealed class AcidQuestion
         Celsius = asked.Temperature is null ? 20 : Quantity<Temperature>("--temperature", asked.Temperature)?.Celsius ?? 20;
         Within("--temperature", Celsius, 0, 90, "°C");
         Within("--alkalinity", alkalinity, 0, 100, "mEq/L");
-        Acid = ShelfWords.Sold(asked.Acid);
+        IsOpen = asked.Open;
+        double? density = asked.Density is { } typed ? ShelfWords.Density(typed) : null;
+        if (asked.Density is not null && density is null)
+        {
+            Wrong("acid.density", "--density", $"{CommandLine.OneLine(asked.Density)}; must be {ShelfWords.DensityForm}", asked.Density);
+        }
+
+        Acid = ShelfWords.Sold(asked.Acid, density);
         if (Acid is null)
         {
-            Wrong("acid.unknown", "--acid", $"{asked.Acid}; known, with their strength: {ShelfWords.KnownAcids}", asked.Acid);
+            Wrong("acid.unknown", "--acid", ShelfWords.UnknownAcid(CommandLine.OneLine(asked.Acid)), asked.Acid);
         }
 
         Ions = new IonProfile(
@@ -47,6 +54,9 @@ internal sealed class AcidQuestion
     public AcidAsSold? Acid { get; }
 
     public IonProfile Ions { get; }
+
+    /// <summary>Whether CO2 goes to the air until the liquor is at rest with it.</summary>
+    public bool IsOpen { get; }
 
     public static AcidQuestion Read(WaterAcidVerb.Settings asked) => new(asked);
 
@@ -103,7 +113,10 @@ internal sealed record AcidAnswer(double IonicStrength, double MilliequivalentsP
     {
         double strength = Math.Min(0.5, question.Ions.IonicStrength);
         CarbonateConstants constants = CarbonateConstants.At(question.Celsius, strength);
-        double acid = Math.Max(0, CarbonateSystem.AcidToPh(constants, question.Ions.AlkalinityMilliequivalents, question.Ph, question.To));
+        double alkalinity = question.Ions.AlkalinityMilliequivalents;
+        double acid = Math.Max(0, question.IsOpen
+            ? CarbonateSystem.AcidToOpenPh(constants, alkalinity, question.To, CarbonateSystem.AirCarbonDioxide)
+            : CarbonateSystem.AcidToPh(constants, alkalinity, question.Ph, question.To));
         return new AcidAnswer(strength, acid, question.Acid!.UnitsFor(acid * question.Litres, question.To));
     }
 }

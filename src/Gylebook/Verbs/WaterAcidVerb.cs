@@ -9,7 +9,7 @@ using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook water acid --alkalinity TEXT --ph N --to N --volume TEXT --acid NAME [ions] [--temperature TEXT] [--json]</summary>
+/// <summary>gylebook water acid --alkalinity TEXT --ph N --to N --volume TEXT --acid NAME [ions] [--temperature TEXT] [--density TEXT] [--open] [--json]</summary>
 internal sealed class WaterAcidVerb : Command<WaterAcidVerb.Settings>
 {
     /// <summary>What it takes.</summary>
@@ -39,6 +39,16 @@ internal sealed class WaterAcidVerb : Command<WaterAcidVerb.Settings>
         [CommandOption("--acid <NAME>", isRequired: true)]
         [Description("The acid with its strength: \"lactic 88 %\".")]
         public required string Acid { get; init; }
+
+        /// <summary>Density of the acid.</summary>
+        [CommandOption("--density <DENSITY>")]
+        [Description("The acid's density, for a strength by mass that our tables have not: \"1.06 kg/L\".")]
+        public string? Density { get; init; }
+
+        /// <summary>Open to the air.</summary>
+        [CommandOption("--open")]
+        [Description("The pH wanted is that after hours open to the air, its CO2 gone; without it, that of a closed vessel, or right after stirring.")]
+        public bool Open { get; init; }
 
         /// <summary>Temperature.</summary>
         [CommandOption("--temperature <TEMPERATURE>")]
@@ -104,6 +114,7 @@ internal sealed class WaterAcidVerb : Command<WaterAcidVerb.Settings>
         pen.Number("from", question.Ph, 3);
         pen.Number("to", question.To, 3);
         pen.Number("temperatureC", question.Celsius, 2);
+        pen.Flag("open", question.IsOpen);
         pen.Number("litres", question.Litres, 4);
         pen.Number("ionicStrength", answer.IonicStrength, 6);
         pen.Number("milliequivalentsPerLitre", answer.MilliequivalentsPerLitre, 5);
@@ -114,5 +125,5 @@ internal sealed class WaterAcidVerb : Command<WaterAcidVerb.Settings>
 
     private static string Text(AcidQuestion question, AcidAnswer answer, Caution caution) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{answer.Units:0.00} {(question.Acid!.Unit == DoseUnit.Gram ? "g" : "mL")} of {question.Acid.Id} for {question.Litres:0.##} L, from pH {question.Ph:0.00} to {question.To:0.00} at {question.Celsius:0.#} °C ({answer.MilliequivalentsPerLitre:0.000} mEq/L)\nCaution: {caution.Message}");
+        $"{answer.Units:0.00} {(question.Acid!.Unit == DoseUnit.Gram ? "g" : "mL")} of {question.Acid.Id} for {question.Litres:0.##} L, from pH {question.Ph:0.00} to {question.To:0.00} at {question.Celsius:0.#} °C{(question.IsOpen ? " at rest with the air" : "")} ({answer.MilliequivalentsPerLitre:0.000} mEq/L)\nCaution: {caution.Message}");
 }

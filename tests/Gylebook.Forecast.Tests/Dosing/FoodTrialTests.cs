@@ -144,6 +144,24 @@ public class FoodTrialTests(ITestOutputHelper output)
         Assert.Equal(0, Effect(PeanutFlourOn(100, printedSodium: 0), 0.9, "knock-out", 19).SodiumMgPerL!.Likely, 1e-9);
     }
 
+    /// <summary>
+    /// 2 kg of sweet potato with 337 mg/100 g of potassium (composition tables, from memory) are 6.74 g: 337 mg/L if all of it comes into
+    /// 20 L. Kept in the liquid it is in the package at what the litres there make of it: what the food itself adds to them is the rest.
+    /// </summary>
+    [Fact]
+    public void Known_potassium_of_sweet_potato_in_twenty_litres()
+    {
+        FoodSheet sheet = new()
+        {
+            Id = "sweet-potato", Name = "sweet potato", Family = "vegetable",
+            Composition = new FoodComposition { Water = 77.3, Protein = 1.6, Fat = 0.1, Ash = 1, Carbohydrate = 20.1, Fibre = 3, Sugars = 4.2, PotassiumMilligrams = 337, Source = "composition tables, from memory" },
+        };
+        FoodEffect effect = Effect(FoodMakeups.From(sheet), 2, "knock-out", 20);
+        Assert.InRange(effect.PotassiumMgPerL!.Likely, 337 * 0.90, 337);
+        FoodSheet silent = sheet with { Composition = sheet.Composition with { PotassiumMilligrams = null } };
+        Assert.Null(Effect(FoodMakeups.From(silent), 2, "knock-out", 20).PotassiumMgPerL);
+    }
+
     [Fact]
     public void Nothing_to_put_it_into_or_nothing_to_put_in_is_the_callers_fault()
     {

@@ -131,7 +131,7 @@ public sealed class LiquorTests
     private static (LaidOut LaidOut, WaterOutcome Outcome) Treated(Recipe recipe, WaterPlan water)
     {
         WaterOutcome outcome = WaterTreatment.Of(water, LiquorNeed.Of(recipe.LayOut(Kits.Whole))!);
-        Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. LiquorNeed.KettleLines(outcome)] };
+        Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. LinesOfTheRecipe.Of(outcome)] };
         return (LayOut.Of(salted, Kits.Whole, RandomBrews.Foods, WaterTreatment.MineralsOf(outcome)), outcome);
     }
 

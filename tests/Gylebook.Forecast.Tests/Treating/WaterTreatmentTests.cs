@@ -150,6 +150,27 @@ public sealed class WaterTreatmentTests
         Assert.Contains("gypsum is at its limit", outcome.Findings.First(finding => finding.Where == "mash.calcium").Message, StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// Mash and sparge of one liquor: the salts fall short of either in the same way, and one line says so. Gypsum at 0.1 g/L brings
+    /// 23 mg/L of calcium and 56 of sulphate (by formula): 137 short of 160 is a warning, 4 short of 60 a note.
+    /// </summary>
+    [Fact]
+    public void One_line_an_ion_names_the_places_and_a_small_miss_is_a_note()
+    {
+        WaterOutcome outcome = Plans.Treat("""
+            "sources": [ { "name": "still", "distilled": true } ], "strike": "20 L", "sparge": "10 L",
+            "targets": [ { "ion": "calcium", "amount": "160 mg/L" }, { "ion": "sulphate", "amount": "60 mg/L" }, { "ion": "sodium", "amount": "8 mg/L" } ],
+            "salts": [ { "salt": "gypsum", "most": "0.1 g/L" } ]
+            """);
+        Assert.Equal(
+            ["Warning liquor.calcium", "Note liquor.sodium", "Note liquor.sulphate"],
+            outcome.Findings.Where(finding => finding.Code == "liquor.missed").Select(finding => $"{finding.Severity} {finding.Where}"));
+        string calcium = outcome.Findings.First(finding => finding.Where == "liquor.calcium").Message;
+        Assert.Contains("mash 23.3, sparge 23.3 mg/L where 160 mg/L is wanted", calcium, StringComparison.Ordinal);
+        Assert.Contains("gypsum is at its limit", calcium, StringComparison.Ordinal);
+        Assert.Contains("nothing offered brings it", outcome.Findings.First(finding => finding.Where == "liquor.sodium").Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_food_without_a_titration_is_left_out_and_said()
     {
@@ -180,7 +201,7 @@ public sealed class WaterTreatmentTests
         plan =>
         {
             WaterOutcome outcome = Plans.Treat(plan);
-            foreach (TreatedLiquor liquor in (TreatedLiquor[])[outcome.Mash, outcome.Sparge, outcome.Kettle])
+            foreach (TreatedLiquor liquor in (TreatedLiquor[])[outcome.Mash, outcome.Sparge, outcome.Kettle, outcome.Package])
             {
                 foreach (SaltDose dose in liquor.Salts)
                 {
@@ -232,7 +253,7 @@ public sealed class WaterTreatmentTests
     private static readonly Gen<IonProfile> AnyWater = Gen.Double[0, 150].Array[8].Select(mg =>
         new IonProfile(mg[0], mg[1] / 4, mg[2], mg[3] / 10, 3 * mg[4], 2 * mg[5], mg[6], mg[7] / 10));
 
-    private static readonly Gen<OfferedSalt[]> AnySalts = Gen.Select(Gen.Double[0, 2].Array[6], Gen.Int[0, 3].Array[6]).Select((most, into) =>
+    private static readonly Gen<OfferedSalt[]> AnySalts = Gen.Select(Gen.Double[0, 2].Array[6], Gen.Int[0, 4].Array[6]).Select((most, into) =>
         (OfferedSalt[])[.. new[] { "gypsum", "calcium-chloride", "epsom", "table-salt", "baking-soda", "magnesium-chloride" }.Select((id, i) =>
             new OfferedSalt(BrewingSalts.Find(id), (LiquorPlace)into[i], new(Concentration.FromMilligramsPerLitre(1000 * most[i]), ""), null))]);
 
@@ -243,6 +264,7 @@ public sealed class WaterTreatmentTests
             Sources = [Plans.Water(water, ph)],
             Strike = Typed.Litres(strike),
             Sparge = Typed.Litres(sparge),
+            Package = Typed.Litres(strike * 0.8),
             Targets = [.. Ions.All.Where(ion => ion is not (Ion.Bicarbonate or Ion.Nitrate)).Select(ion => new IonTarget(ion, wanted[ion]))],
             Salts = salts,
             Dilution = asks ? Typed.Share(0.5) : null,

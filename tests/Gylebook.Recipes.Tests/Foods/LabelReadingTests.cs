@@ -39,6 +39,27 @@ public class LabelReadingTests
         Assert.Equal(truth.Fat, printed.Fat, half);
     }
 
+    // 50 mg on 12 g, to the nearest 10: 417 mg/100 g, [375, 458). What is not printed is not known, and listed as taken for none.
+    [Fact]
+    public void Potassium_is_read_where_a_panel_prints_it()
+    {
+        var read = FoodMakeups.From(Sheet("nut or seed flour, defatted", PeanutFlour with { Potassium = P(0.05) }));
+        Assert.Equal(50 / 12.0 * 100, read.Composition!.PotassiumMilligrams!.Value, 1e-6);
+        Assert.Equal(50 / 12.0 * 1000, read.Makeup!.PotassiumMilligramsPerKilogram, 1e-6);
+        Assert.True(read.Makeup.Minerals >= read.Makeup.PotassiumMilligramsPerKilogram / 1e6);
+        Assert.Equal(45 / 12.0 * 1000, read.Ends.Min(end => end.PotassiumMilligramsPerKilogram), 1e-6);
+        Assert.Equal(55 / 12.0 * 1000, read.Ends.Max(end => end.PotassiumMilligramsPerKilogram), 1e-6);
+        Assert.DoesNotContain(read.Makeup.Assumed, entry => entry.What == "potassium");
+        var unsaid = FoodMakeups.From(Sheet("nut or seed flour, defatted", PeanutFlour));
+        Assert.Null(unsaid.Composition!.PotassiumMilligrams);
+        Assert.Contains(unsaid.Makeup!.Assumed, entry => entry is { What: "potassium", Value: "0 mg/100 g" });
+    }
+
+    [Fact]
+    public void Potassium_heavier_than_what_is_left_for_ash_is_impossible() => Assert.Contains(
+        FoodMakeups.From(Sheet("nut or seed flour, defatted", PeanutFlour with { Potassium = P(5) })).Findings,
+        finding => finding is { Code: "food.labelImpossible", Severity: Severity.Error });
+
     // Residue 30 - 2 - 13 = 15 g, 41.7 g/100 g; starch 0.92 of it, 38 g/100 g as printed by hand, to the gram.
     [Fact]
     public void Cereal_gets_its_starch_from_what_the_label_leaves()

@@ -1,5 +1,6 @@
 using CsCheck;
 using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Science.Foods.Labels;
 using Gylebook.Science.Quantities;
@@ -97,7 +98,7 @@ public sealed class FoodFileTests
 
     private static Gen<FoodSheet> AnyFood =>
         from style in Gen.OneOf(PanelStyle.Us, PanelStyle.Eu)
-        from printed in Gen.OneOf(null, "0 g", "3 g", "0.5 g", "250 mg", "<1 g", "less than 5 mg").Array[11]
+        from printed in Gen.OneOf(null, "0 g", "3 g", "0.5 g", "250 mg", "<1 g", "less than 5 mg").Array[12]
         from grams in Gen.Int[0, 10_000].Select(hundredths => hundredths / 100.0).Array[4]
         from analysed in Gen.Bool
         select new FoodSheet
@@ -121,9 +122,11 @@ public sealed class FoodFileTests
                 SugarAlcohols = Printed(printed[8]),
                 Starch = Printed(printed[9]),
                 Protein = Printed(printed[10]),
+                Potassium = Printed(printed[11]),
             },
-            Composition = analysed ? new FoodComposition { Water = grams[1], Starch = grams[2], SodiumMilligrams = grams[3], Source = "a laboratory" } : null,
+            Composition = analysed ? new FoodComposition { Water = grams[1], Starch = grams[2], SodiumMilligrams = grams[3], PotassiumMilligrams = grams[2], Source = "a laboratory" } : null,
             MayContain = analysed ? "sesame, \"nuts\"" : null,
+            Acidity = analysed ? new(4.2, 31.5, 0, Provenance.Entered) : null,
             Assume = new FoodAssume(analysed ? new Entered<Fraction>(Fraction.FromPercent(85), "85 %") : null, analysed ? null : 2.4),
         };
 

@@ -39,6 +39,10 @@ public class UsLabelRoundingTests
     [InlineData(LabelLine.Sodium, 135, 132.5, 137.5)]
     [InlineData(LabelLine.Sodium, 140, 137.5, 145)]
     [InlineData(LabelLine.Sodium, 150, 145, 155)]
+    // (c)(8), from memory: nearest 10 mg; below 2 % of 4700 mg may be 0
+    [InlineData(LabelLine.Potassium, 0, 0, 94)]
+    [InlineData(LabelLine.Potassium, 90, 85, 95)]
+    [InlineData(LabelLine.Potassium, 340, 335, 345)]
     // (c)(6), (c)(7): below 0.5 g is 0; nearest 1
     [InlineData(LabelLine.Carbohydrate, 0, 0, 0.5)]
     [InlineData(LabelLine.Carbohydrate, 1, 0.5, 1.5)]
@@ -72,6 +76,7 @@ public class UsLabelRoundingTests
     [InlineData(LabelLine.Sodium, 145, 150)]
     [InlineData(LabelLine.Sodium, 4.9, 0)]
     [InlineData(LabelLine.Cholesterol, 1.9, 0)]
+    [InlineData(LabelLine.Potassium, 337, 340)]
     [InlineData(LabelLine.Protein, 0.5, 1)]
     [InlineData(LabelLine.Protein, 6.26, 6)]
     public void A_maker_prints(LabelLine line, double amount, double printed) =>

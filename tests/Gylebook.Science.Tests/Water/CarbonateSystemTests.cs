@@ -107,6 +107,9 @@ public class CarbonateSystemTests
     {
         CarbonateConstants constants = CarbonateConstants.At(25);
         double ph = CarbonateSystem.OpenPh(constants, 0, CarbonateSystem.AirCarbonDioxide);
+
+        // All alkalinity gone is pure water again; half of the last digit of pH is 2e-6 mEq/L of the little there is.
+        Assert.Equal(2.000, CarbonateSystem.AcidToOpenPh(constants, 2.000, 5.600, CarbonateSystem.AirCarbonDioxide), 1e-5);
         Assert.Equal(5.600, ph, 0.002);
         double dissolved = 1e6 * CarbonateSystem.AirCarbonDioxide * Math.Pow(10, constants.LogHenry);
         Assert.Equal(16.7, dissolved * (1 + Math.Pow(10, ph - constants.ApparentPk1)), 0.05);

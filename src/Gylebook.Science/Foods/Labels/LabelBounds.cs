@@ -32,6 +32,7 @@ public sealed record LabelBounds
         Starch = parts[(int)MassPart.Starch];
         Remainder = parts[(int)MassPart.Remainder];
         SodiumMilligrams = parts[(int)MassPart.Sodium].Scale(1000);
+        PotassiumMilligrams = parts[(int)MassPart.Potassium].Scale(1000);
         PolyolsAreDeclared = panel.PolyolsGrams.IsPrinted;
         Polyols = PolyolsAreDeclared
             ? parts[(int)MassPart.Polyols]
@@ -87,6 +88,9 @@ public sealed record LabelBounds
     /// <summary>Sodium, mg per 100 g.</summary>
     public Interval SodiumMilligrams { get; }
 
+    /// <summary>Potassium, mg per 100 g.</summary>
+    public Interval PotassiumMilligrams { get; }
+
     /// <summary>Lines that cannot all be right; empty for a possible panel.</summary>
     public IReadOnlyList<LabelContradiction> Contradictions { get; }
 
@@ -97,7 +101,7 @@ public sealed record LabelBounds
     public bool IsPossible => Contradictions.Count == 0;
 
     /// <summary>The possible composition nearest to what is wished of each line, g per 100 g; the first wish goes first.</summary>
-    /// <param name="wishes">Lines that say something about the mass, and g per 100 g (of sodium and salt, g of sodium).</param>
+    /// <param name="wishes">Lines that say something about the mass, and g per 100 g (of sodium and salt, g of sodium; of potassium, g).</param>
     /// <exception cref="InvalidOperationException">The panel is impossible.</exception>
     public LabelPoint PointNear(IEnumerable<(LabelLine Line, double Wish)> wishes)
     {

@@ -53,7 +53,7 @@ internal static class LabelCautions
         LabelLine[] loose =
         [
             .. PanelReading.ReadableMassLines(panel).Where(line =>
-                line is not (LabelLine.Sodium or LabelLine.Salt)
+                line is not (LabelLine.Sodium or LabelLine.Salt or LabelLine.Potassium)
                 && panel[line].Number == 0
                 && PanelReading.Per100Grams(panel, line, mode).High > LooseZeroGrams),
         ];

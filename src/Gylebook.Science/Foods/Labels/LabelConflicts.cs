@@ -92,7 +92,7 @@ internal static class LabelConflicts
         Interval perServing = PanelReading.Per100Grams(panel, line, mode).Scale(panel.ServingGrams).DivideBy(100);
         return line switch
         {
-            LabelLine.Sodium => perServing.DivideBy(1000),
+            LabelLine.Sodium or LabelLine.Potassium => perServing.DivideBy(1000),
             LabelLine.Salt => perServing.DivideBy(EuLabelRounding.SaltPerSodium),
             _ => perServing,
         };

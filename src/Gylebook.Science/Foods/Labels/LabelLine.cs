@@ -24,6 +24,9 @@ public enum LabelLine
     /// <summary>Sodium, mg.</summary>
     Sodium,
 
+    /// <summary>Potassium, mg.</summary>
+    Potassium,
+
     /// <summary>Salt, g: 2.5 times the total sodium.</summary>
     Salt,
 

@@ -16,6 +16,7 @@ internal enum MassPart
     Starch,
     Remainder,
     Sodium,
+    Potassium,
 }
 
 /// <summary>Narrows every part by all the others until nothing moves.</summary>
@@ -31,7 +32,7 @@ internal enum MassPart
 /// </remarks>
 internal static class MassBalance
 {
-    public const int PartCount = (int)MassPart.Sodium + 1;
+    public const int PartCount = (int)MassPart.Potassium + 1;
 
     // The longest chain of relations is six; the rounds beyond that are for the last bits of directed rounding.
     private const int MostRounds = 50;
@@ -51,6 +52,7 @@ internal static class MassBalance
         (MassPart.SaturatedFat, MassPart.Fat),
         (MassPart.Starch, MassPart.StarchAndOther),
         (MassPart.Sodium, MassPart.Remainder),
+        (MassPart.Potassium, MassPart.Remainder),
     ];
 
     /// <summary>Nothing known: each part is from 0 to 100 g.</summary>

@@ -10,6 +10,7 @@ internal static class PanelReading
     [
         LabelLine.Protein, LabelLine.Fat, LabelLine.SaturatedFat, LabelLine.Carbohydrate, LabelLine.Fibre,
         LabelLine.Sugars, LabelLine.AddedSugars, LabelLine.Polyols, LabelLine.Starch, LabelLine.Sodium, LabelLine.Salt,
+        LabelLine.Potassium,
     ];
 
     /// <summary>Lines that are printed, belong to the style and are not negative.</summary>
@@ -60,7 +61,7 @@ internal static class PanelReading
     {
         Interval grams = line switch
         {
-            LabelLine.Sodium => per100Grams.DivideBy(1000),
+            LabelLine.Sodium or LabelLine.Potassium => per100Grams.DivideBy(1000),
             LabelLine.Salt => per100Grams.DivideBy(EuLabelRounding.SaltPerSodium),
             _ => per100Grams,
         };
@@ -82,6 +83,7 @@ internal static class PanelReading
         LabelLine.Polyols => MassPart.Polyols,
         LabelLine.Starch => MassPart.Starch,
         LabelLine.Sodium or LabelLine.Salt => MassPart.Sodium,
+        LabelLine.Potassium => MassPart.Potassium,
         _ => throw new ArgumentOutOfRangeException(nameof(line), line, "That line is no part of the mass."),
     };
 }

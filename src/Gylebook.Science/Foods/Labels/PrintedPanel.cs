@@ -69,6 +69,9 @@ public sealed record PrintedPanel
     /// <summary>Sodium, mg; US.</summary>
     public PrintedValue SodiumMilligrams { get; init; }
 
+    /// <summary>Potassium, mg; US.</summary>
+    public PrintedValue PotassiumMilligrams { get; init; }
+
     /// <summary>Salt, g; EU.</summary>
     public PrintedValue SaltGrams { get; init; }
 
@@ -87,6 +90,7 @@ public sealed record PrintedPanel
         LabelLine.Starch => StarchGrams,
         LabelLine.Protein => ProteinGrams,
         LabelLine.Sodium => SodiumMilligrams,
+        LabelLine.Potassium => PotassiumMilligrams,
         LabelLine.Salt => SaltGrams,
         _ => PrintedValue.Absent,
     };

@@ -81,14 +81,23 @@ public static class CarbonateSystem
     public static double OpenPh(CarbonateConstants constants, double alkalinity, double carbonDioxideAtm)
     {
         double alk = Allowed.Alkalinity.Check(alkalinity);
-        double dissolved = 1000 * Math.Pow(10, constants.LogHenry) * Allowed.Pressure.Check(carbonDioxideAtm);
-        return PhSearch.WhereZero(ph =>
-        {
-            double bicarbonate = dissolved * Math.Pow(10, ph - constants.ApparentPk1);
-            double carbonate = bicarbonate * Math.Pow(10, ph - constants.ApparentPk2);
-            return alk - bicarbonate - (2 * carbonate) - WaterCharge(constants, ph);
-        });
+        double pressure = Allowed.Pressure.Check(carbonDioxideAtm);
+        return PhSearch.WhereZero(ph => alk - OpenAlkalinity(constants, ph, pressure));
     }
+
+    /// <summary>Alkalinity in mEq/L of a water that is at rest with CO2 at a pressure in atm and has that pH.</summary>
+    public static double OpenAlkalinity(CarbonateConstants constants, double ph, double carbonDioxideAtm)
+    {
+        double dissolved = 1000 * Math.Pow(10, constants.LogHenry) * Allowed.Pressure.Check(carbonDioxideAtm);
+        double bicarbonate = dissolved * Math.Pow(10, Allowed.Ph.Check(ph) - constants.ApparentPk1);
+        double carbonate = bicarbonate * Math.Pow(10, ph - constants.ApparentPk2);
+        return bicarbonate + (2 * carbonate) + WaterCharge(constants, ph);
+    }
+
+    /// <summary>Acid in mEq/L that takes a water to a pH once its CO2 is at rest with that of the air; its own pH does not matter.</summary>
+    /// <remarks>Almost all alkalinity must go: what a closed vessel holds back as CO2 escapes, and takes hours. Below zero, alkali.</remarks>
+    public static double AcidToOpenPh(CarbonateConstants constants, double alkalinity, double targetPh, double carbonDioxideAtm) =>
+        Allowed.Alkalinity.Check(alkalinity) - OpenAlkalinity(constants, targetPh, carbonDioxideAtm);
 
     /// <summary>Acid in mEq/L that takes a water from its pH to another, CO2 kept in: for sparge liquor.</summary>
     /// <remarks>

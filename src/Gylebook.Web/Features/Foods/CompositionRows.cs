@@ -19,7 +19,8 @@ internal static class CompositionRows
             ("lactose", food.Lactose), ("sugar alcohols", food.Polyols), ("ethanol", food.Ethanol),
         ];
         return rows.Select(row => (row.Part, row.Grams is { } grams ? $"{shown.Number(grams, 1)}{Shown.Space}g" : NotMeasured))
-            .Append(("sodium", food.SodiumMilligrams is { } sodium ? $"{shown.Number(sodium, 0)}{Shown.Space}mg" : NotMeasured));
+            .Append(("sodium", food.SodiumMilligrams is { } sodium ? $"{shown.Number(sodium, 0)}{Shown.Space}mg" : NotMeasured))
+            .Append(("potassium", food.PotassiumMilligrams is { } potassium ? $"{shown.Number(potassium, 0)}{Shown.Space}mg" : NotMeasured));
     }
 
     /// <summary>In a kilogram, as the balance takes it; what is not in it is left out.</summary>

@@ -20,7 +20,7 @@ public static class EuLabelRounding
 
     /// <summary>Whether the rules print that line.</summary>
     public static bool Prints(LabelLine line) =>
-        line is not (LabelLine.Serving or LabelLine.Cholesterol or LabelLine.Sodium or LabelLine.AddedSugars);
+        line is not (LabelLine.Serving or LabelLine.Cholesterol or LabelLine.Sodium or LabelLine.AddedSugars or LabelLine.Potassium);
 
     /// <summary>True values that a maker prints so; not negative and otherwise unknown if not printed.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not an EU line, or a negative number.</exception>

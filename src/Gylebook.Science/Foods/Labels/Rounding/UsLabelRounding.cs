@@ -5,7 +5,8 @@ namespace Gylebook.Science.Foods.Labels.Rounding;
 /// <para>What: the inverse and the forward direction of the rounding rules, per serving.</para>
 /// <para>Symbols: v, the printed number, in the unit of its line (kcal, g, mg).</para>
 /// <para>Source: 21 CFR 101.9(c)(1) energy, (c)(2) fats, (c)(3) cholesterol, (c)(4) sodium, (c)(6) carbohydrate, fibre,
-/// sugars and sugar alcohols, (c)(7) protein.</para>
+/// sugars and sugar alcohols, (c)(7) protein; (c)(8) potassium, printed since 2020 (from memory: to the nearest 10 mg, and less than
+/// 2 % of 4700 mg may be printed as 0; panels before it went by the sodium rule).</para>
 /// <para>Valid for: amounts per serving as declared. A half rounds up.</para>
 /// <para>Accuracy: exact for a maker who follows the rule. A number off the rule's grid (47 kcal, 3.2 g) was rounded
 /// more finely; it is read as wide as the rule at that size, which is safe and not the tightest.</para>
@@ -15,6 +16,9 @@ namespace Gylebook.Science.Foods.Labels.Rounding;
 /// </remarks>
 public static class UsLabelRounding
 {
+    /// <summary>mg of potassium below which 0 may stand: 2 % of the daily value of 4700 mg (from memory).</summary>
+    private const double PotassiumThatIsNone = 94;
+
     /// <summary>Whether the rules print that line.</summary>
     public static bool Prints(LabelLine line) =>
         line is not (LabelLine.Serving or LabelLine.EnergyKilojoules or LabelLine.Salt or LabelLine.Starch);
@@ -36,6 +40,7 @@ public static class UsLabelRounding
                 LabelLine.Fat or LabelLine.SaturatedFat => Fat(v),
                 LabelLine.Cholesterol => v == 0 ? Interval.HalfOpen(0, 2) : Around(v, 2.5),
                 LabelLine.Sodium => Sodium(v),
+                LabelLine.Potassium => v == 0 ? Interval.HalfOpen(0, PotassiumThatIsNone) : Around(v, 5),
                 _ => v == 0 ? Interval.HalfOpen(0, 0.5) : Around(v, 0.5),
             },
         };
@@ -58,6 +63,7 @@ public static class UsLabelRounding
             LabelLine.Fat or LabelLine.SaturatedFat => amount < 0.5 ? 0 : ToNearest(amount < 5 ? 0.5 : 1, amount),
             LabelLine.Cholesterol => amount < 2 ? 0 : ToNearest(5, amount),
             LabelLine.Sodium => amount < 5 ? 0 : ToNearest(amount <= 140 ? 5 : 10, amount),
+            LabelLine.Potassium => amount < 5 ? 0 : ToNearest(10, amount),
             _ => amount < 0.5 ? 0 : ToNearest(1, amount),
         });
     }

@@ -14,7 +14,7 @@ internal static class AnswerWords
     {
         ["protein"] = "protein", ["fat"] = "fat", ["carbohydrate"] = "carbohydrate, fibre included", ["fibre"] = "fibre", ["sugars"] = "sugars",
         ["sugarAlcohols"] = "sugar alcohols", ["starch"] = "starch", ["starchAndOther"] = "starch and the like",
-        ["waterAshAlcohol"] = "water, ash, alcohol", ["sodium"] = "sodium",
+        ["waterAshAlcohol"] = "water, ash, alcohol", ["sodium"] = "sodium", ["potassium"] = "potassium",
         ["gravityPoints"] = "gravity, clear", ["suspensionPoints"] = "gravity, stirred up", ["finalGravityPoints"] = "final gravity",
         ["fermentableShare"] = "of its extract ferments", ["unfermentableGramsPerLitre"] = "never ferments", ["alcoholByVolume"] = "alcohol by volume",
         ["co2VolumesIfPackaged"] = "gas if it ferments in the package", ["starchGrams"] = "starch it brings",
