@@ -14,10 +14,10 @@ internal static class FieldPath
         "as", "colour", "alpha", "form", "age", "storage", "cells", "amount", "at", "portion",
         "method", "rests", "volume", "in", "carbonation", "temperature", "pack", "lost", "time", "share", "from", "strike", "topUp", "sparge",
         "package", "mash", "liquor", "boil", "stand", "ferment", "portions", "ingredients",
-        "distilled", "boiled", "boiledTo", "report", "balance", "targets", "salts", "acids", "dilution", "mashPh", "spargePh", "grist",
-        "ion", "weight", "into", "least", "most", "assay", "distilledPh", "buffer",
+        "distilled", "boiled", "boiledTo", "report", "balance", "targets", "salts", "acids", "dilution", "mashPh", "spargePh", "wortPh",
+        "mashReading", "wortReading", "malts", "grist", "ion", "weight", "into", "least", "most", "price", "assay", "density", "distilledPh", "buffer",
         "calcium", "magnesium", "hardness", "alkalinity", "bicarbonate", "carbonate", "sulphate", "sulphateSulphur", "chloride",
-        "nitrate", "nitrateNitrogen", "sodium", "potassium", "ph", "conductivity",
+        "nitrate", "nitrateNitrogen", "sodium", "potassium", "ph", "sample", "conductivity",
     ];
 
     /// <summary>The node at a path, or null.</summary>

@@ -117,6 +117,33 @@ public sealed class LiquorPageTests : GylebookTestContext
         Assert.Null(kept.RecipeId);
     }
 
+    /// <summary>Worked mashes M2 and M3 of the science page: 4.5 kg of pale malt (5.75, 40), 15 L of alkalinity 100, Ca 40, Mg 5, pH 7.5.</summary>
+    [Fact]
+    public async Task A_reading_says_what_to_add_now_and_its_malts_are_remembered()
+    {
+        WaterDraft plan = WaterDraft.New("M2")
+            .Put("sources[0].report.alkalinity", "100 mg/L CaCO3").Put("sources[0].report.calcium", "40 mg/L").Put("sources[0].report.magnesium", "5 mg/L").Put("sources[0].report.ph", "7.5")
+            .Put("strike", "15 L").Put("mashPh", "5.642").Add("acids", ("acid", "lactic acid 88 %"))
+            .Add("grist", ("malt", "pale ale malt"), ("amount", "4.5 kg")).Learn([("pale ale malt", "5.75", "40")]);
+        Guid id = await Book.Waters.CreateAsync(plan.Text, cancellation: Cancellation);
+        IRenderedComponent<LiquorPage> page = await OpenAsync(id);
+        page.WaitForAssertion(() => Assert.Contains("3.0\u00A0mL lactic acid 88 %", Text(page.Find(".doses")), StringComparison.Ordinal));
+
+        // Without acid yet the meter reads what M2 comes to: the same 3.0 mL are to be added, and the malt is what it was.
+        Type(page, "pH of the mash", "5.823");
+        Type(page, "Sample of the mash at", "20 °C");
+        Type(page, "Acid in it by then", "0");
+        page.WaitForAssertion(() => Assert.Contains("3.0\u00A0mL lactic acid 88 %", Text(page.Find(".now")), StringComparison.Ordinal));
+
+        // A tenth higher, and more is wanted; the malt is learned.
+        Type(page, "pH of the mash", "5.92");
+        page.WaitForAssertion(() => Assert.DoesNotContain("3.0\u00A0mL", Text(page.Find(".now")), StringComparison.Ordinal));
+        Button(page, "Remember these malts").Click();
+        page.WaitForAssertion(() => Assert.Contains("The plan knows these malts so", page.Markup, StringComparison.Ordinal));
+        await StoredAsync(id, stored => Assert.InRange(double.Parse(stored["malts[0].distilledPh"]!, System.Globalization.CultureInfo.InvariantCulture), 5.76, 6.0));
+        await StoredAsync(id, stored => Assert.Equal(1, stored.CountOf("malts")));
+    }
+
     [Fact]
     public async Task A_second_water_shares_half_and_can_go_again()
     {

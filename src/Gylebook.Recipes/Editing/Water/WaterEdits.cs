@@ -7,13 +7,13 @@ namespace Gylebook.Recipes.Editing;
 public static class WaterEdits
 {
     /// <summary>Fields that hold a number without a unit.</summary>
-    private static readonly string[] Numbers = ["mashPh", "spargePh", "ph", "weight", "distilledPh", "buffer"];
+    private static readonly string[] Numbers = ["mashPh", "spargePh", "wortPh", "ph", "weight", "distilledPh", "buffer"];
 
     /// <summary>Fields a plan cannot do without: emptied, they stay and say so.</summary>
     private static readonly string[] Needed = ["name", "salt", "acid", "ion", "amount", "malt", "food"];
 
     /// <summary>What belongs to one brew.</summary>
-    private static readonly string[] OfOneBrew = ["recipe", "strike", "sparge", "grist"];
+    private static readonly string[] OfOneBrew = ["recipe", "strike", "sparge", "package", "mashReading", "wortReading", "grist"];
 
     /// <summary>Types into a field.</summary>
     /// <param name="draft">The plan.</param>
@@ -118,6 +118,23 @@ public static class WaterEdits
             file.Remove(key);
         }
     });
+
+    /// <summary>Malts with titrations of the brewer's own, in place of what the plan knew of them.</summary>
+    /// <param name="draft">The plan.</param>
+    /// <param name="malts">Name, pH in distilled water and buffer of each, as the file has them.</param>
+    public static WaterDraft Learn(this WaterDraft draft, IReadOnlyList<(string Malt, string DistilledPh, string Buffer)> malts)
+    {
+        WaterDraft learned = draft;
+        for (int known = draft.CountOf("malts") - 1; known >= 0; known--)
+        {
+            if (malts.Any(malt => string.Equals(malt.Malt, draft[$"malts[{known}].malt"], StringComparison.OrdinalIgnoreCase)))
+            {
+                learned = learned.RemoveAt("malts", known);
+            }
+        }
+
+        return malts.Aggregate(learned, (plan, malt) => plan.Add("malts", ("malt", malt.Malt), ("distilledPh", malt.DistilledPh), ("buffer", malt.Buffer)));
+    }
 
     /// <summary>A water that is distilled, or one with a report.</summary>
     public static WaterDraft Distil(this WaterDraft draft, int source, bool isDistilled) => draft.Changed(file =>

@@ -46,6 +46,11 @@ public sealed partial class IonLedger
                 yield return Of("Kettle", outcome.Kettle);
             }
 
+            if (outcome.Package.Salts.Count > 0)
+            {
+                yield return Of("Package", outcome.Package);
+            }
+
             if (Outlook.Brew?.Ions?.Glass is { Count: > 0 } glass)
             {
                 yield return new("Glass", ion => glass.TryGetValue(ion, out double milligrams) ? milligrams : null, null);

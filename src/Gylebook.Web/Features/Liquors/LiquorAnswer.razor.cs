@@ -8,7 +8,7 @@ namespace Gylebook.Web.Features.Liquors;
 public sealed partial class LiquorAnswer
 {
     private static readonly string[] ShownElsewhere =
-        ["name", "sources", "balance", "targets", "salts", "acids", "dilution", "mashPh", "spargePh", "strike", "sparge", "grist"];
+        ["name", "sources", "balance", "targets", "salts", "acids", "dilution", "mashPh", "spargePh", "wortPh", "mashReading", "wortReading", "malts", "strike", "sparge", "package", "grist"];
 
     /// <summary>The plan.</summary>
     [Parameter]
@@ -26,5 +26,5 @@ public sealed partial class LiquorAnswer
         [.. Desk.Beside(ShownElsewhere).Where(f => !ShownElsewhere.Contains(f.Where)), .. Places];
 
     /// <summary>A place's own findings share the first word with a field: <c>sparge.calcium</c> is no finding of the field.</summary>
-    private IEnumerable<Finding> Places => Desk.In("sparge").Where(f => f.Where != "sparge");
+    private IEnumerable<Finding> Places => Desk.In("sparge").Concat(Desk.In("package")).Where(f => f.Where is not ("sparge" or "package"));
 }

@@ -67,7 +67,7 @@ public sealed partial class LiquorPage : IDisposable
 
     private static string Things(WaterOutcome outcome)
     {
-        int count = new[] { outcome.Mash, outcome.Sparge, outcome.Kettle }.Sum(place => place.Salts.Count + place.Acids.Count);
+        int count = new[] { outcome.Mash, outcome.Sparge, outcome.Kettle, outcome.Package }.Sum(place => place.Salts.Count + place.Acids.Count);
         return count == 1 ? "1 thing to weigh out" : $"{count} things to weigh out";
     }
 

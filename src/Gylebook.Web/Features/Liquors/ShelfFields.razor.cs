@@ -10,7 +10,7 @@ namespace Gylebook.Web.Features.Liquors;
 public sealed partial class ShelfFields
 {
     private static readonly PrintedAs GramsPerLitre = new("g/L", "most", "g/L");
-    private static readonly (string, string)[] Places = [("liquor", "mash and sparge"), ("mash", "the mash"), ("sparge", "the sparge"), ("kettle", "the kettle")];
+    private static readonly (string, string)[] Places = [("liquor", "mash and sparge"), ("mash", "the mash"), ("sparge", "the sparge"), ("kettle", "the kettle"), ("package", "the package")];
     private static readonly (string, string) Salt = ("salts", "salt");
     private static readonly (string, string) Acid = ("acids", "acid");
 
@@ -32,6 +32,8 @@ public sealed partial class ShelfFields
         : acid.Id.Contains('-', StringComparison.Ordinal) ? acid.Id : acid.Acid.Name;
 
     private static bool IsCalciumChloride(string name) => name.StartsWith("calcium chloride", StringComparison.OrdinalIgnoreCase);
+
+    private bool Has(string item, params string[] keys) => keys.Any(key => Desk.TextAt($"{item}.{key}") is not null);
 
     private IEnumerable<string> Listed(string list, string key) =>
         Enumerable.Range(0, Desk.Now.CountOf(list)).Select(i => Desk.TextAt($"{list}[{i}].{key}") ?? "");

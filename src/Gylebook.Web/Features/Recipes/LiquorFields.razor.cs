@@ -33,7 +33,7 @@ public sealed partial class LiquorFields
     /// <summary>What goes into mash and sparge, and what the mash comes to, in one breath.</summary>
     private string Water => Desk.Outlook?.Forecast.Water is not { } water ? "" : string.Join(" ", new[]
     {
-        Of("Mash:", water.Mash), Of("Sparge:", water.Sparge), Of("Kettle:", water.Kettle),
+        Of("Mash:", water.Mash), Of("Sparge:", water.Sparge), Of("Kettle:", water.Kettle), Of("Package:", water.Package),
         water.MashPh is { } ph ? $"Mash pH {Desk.Shown.Number(ph.Likely, 2)}, between {Desk.Shown.Number(ph.Low, 2)} and {Desk.Shown.Number(ph.High, 2)}, cooled to 20 °C." : "",
     }.Where(part => part.Length > 0));
 

@@ -1,5 +1,7 @@
 using System.Globalization;
 using Gylebook.Pictures;
+using Gylebook.Recipes.Liquors;
+using Gylebook.Science.Water;
 
 namespace Gylebook.Web.Features.Liquors.Showing;
 
@@ -7,7 +9,12 @@ namespace Gylebook.Web.Features.Liquors.Showing;
 /// <param name="Words">As the page shows it: <c>mg/L as S</c>.</param>
 /// <param name="Key">The key of a report that holds it.</param>
 /// <param name="Symbol">The unit in the file; empty for none.</param>
-public sealed record PrintedAs(string Words, string Key, string Symbol);
+public sealed record PrintedAs(string Words, string Key, string Symbol)
+{
+    /// <summary>How an acid is measured out: mL, or grams of a powder.</summary>
+    public static PrintedAs MeasureOf(string? acid) =>
+        acid is not null && ShelfWords.Sold(acid) is { Unit: DoseUnit.Gram } ? new("g", "acid", "g") : new("mL", "acid", "mL");
+}
 
 /// <summary>A line of a laboratory's report, and the ways it is printed.</summary>
 /// <param name="Label">What it is of.</param>
