@@ -29,11 +29,11 @@ public sealed class BookChanges
 
     private readonly ConcurrentDictionary<Channel<BookChange>, Guid?> _readers = new();
 
-    /// <summary>Changes of one thing from this call on, until cancelled.</summary>
+    /// <summary>Changes of one thing from this call on; the stream ends when cancelled, and throws nothing.</summary>
     public IAsyncEnumerable<BookChange> WatchAsync(Guid id, CancellationToken cancellation) =>
         ReadAsync(Subscribe(id, cancellation), cancellation);
 
-    /// <summary>All changes from this call on, until cancelled.</summary>
+    /// <summary>All changes from this call on; the stream ends when cancelled, and throws nothing.</summary>
     public IAsyncEnumerable<BookChange> WatchAllAsync(CancellationToken cancellation) =>
         ReadAsync(Subscribe(null, cancellation), cancellation);
 
@@ -61,10 +61,17 @@ public sealed class BookChanges
     private async IAsyncEnumerable<BookChange> ReadAsync(
         Channel<BookChange> reader, [EnumeratorCancellation] CancellationToken cancellation)
     {
+        using CancellationTokenRegistration end = cancellation.Register(() => reader.Writer.TryComplete());
         try
         {
-            await foreach (BookChange change in reader.Reader.ReadAllAsync(cancellation))
+            // Not cancelled itself: whoever leaves a page wants no more changes, and no exception either.
+            await foreach (BookChange change in reader.Reader.ReadAllAsync(CancellationToken.None))
             {
+                if (cancellation.IsCancellationRequested)
+                {
+                    yield break;
+                }
+
                 yield return change;
             }
         }

@@ -100,6 +100,17 @@ public sealed class ForecastTests
         }
     }
 
+    [Fact]
+    public void What_verbs_share_they_say_in_the_same_words()
+    {
+        foreach (string verb in new[] { "forecast", "pitch", "check", "label" })
+        {
+            string help = string.Join(' ', GylebookProgram.Run([verb, "--help"]).Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+            Assert.Contains("--json Write one JSON object instead of text", help, StringComparison.Ordinal);
+            Assert.Equal(verb != "label", help.Contains("--kit <FILE> The kit's file; without one the built-in Lantern Shed kit", StringComparison.Ordinal));
+        }
+    }
+
     [Theory]
     [InlineData("forecast")]
     [InlineData("check")]

@@ -56,11 +56,26 @@ public sealed class ChangeTests : IAsyncLifetime
     {
         using var closing = new CancellationTokenSource();
         IAsyncEnumerable<BookChange> tab = _book.Changes.WatchAllAsync(closing.Token);
-        await closing.CancelAsync();
         await SaveAsync(_recipe, 1, "Two");
+        await closing.CancelAsync();
+        await SaveAsync(_recipe, 2, "Three");
 
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(
-            async () => await tab.FirstAsync(CancellationToken.None));
+        Assert.Empty(await tab.ToListAsync(CancellationToken.None));
+    }
+
+    [Fact]
+    public async Task A_tab_that_is_closed_while_it_listens_stops_without_a_word()
+    {
+        using var closing = new CancellationTokenSource();
+        await using IAsyncEnumerator<BookChange> tab = _book.Changes.WatchAllAsync(closing.Token).GetAsyncEnumerator(Bench.Cancellation);
+        await SaveAsync(_recipe, 1, "Two");
+        Assert.True(await tab.MoveNextAsync());
+
+        ValueTask<bool> listening = tab.MoveNextAsync();
+        Assert.False(listening.IsCompleted);
+        await closing.CancelAsync();
+
+        Assert.False(await listening);
     }
 
     [Fact]

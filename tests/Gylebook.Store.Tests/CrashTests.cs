@@ -35,6 +35,9 @@ public sealed class CrashTests : IDisposable
         Assert.All(acknowledged, revision => Assert.Contains(edits, edit => edit.Label == $"Edit {revision}"
             && edit.After.Contains($"\"Revision {revision}\"", StringComparison.Ordinal)));
 
+        // Among many there are some that made one step with the edit before; none of the two is missing.
+        Assert.True(killAfter < 40 || edits.GroupBy(edit => edit.ParentId).Any(step => step.Count() > 1));
+
         // One more may have been saved without the word getting out; draft and log agree all the same.
         Assert.InRange(draft.Revision, acknowledged[^1], acknowledged[^1] + 1);
         Assert.Equal((draft.Document, draft.UndoLabel), (edits[0].After, edits[0].Label));

@@ -65,6 +65,7 @@ internal static class YeastCautions
         }
     }
 
+    // At the racking: only then is the yeast in hand.
     private static IEnumerable<Caution> Harvest(PitchAdvice pitch) => pitch.HarvestDoubts.Count == 0
         ? []
         : [new("yeast.harvest", Severity.Note, "rack", $"Better not pitch this beer's yeast again: {string.Join("; ", pitch.HarvestDoubts)}.", Trade)];

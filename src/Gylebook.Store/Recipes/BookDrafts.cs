@@ -6,7 +6,8 @@ namespace Gylebook.Store;
 /// <summary>The drafts of recipes: one each, shared by all tabs, with a log that forgets nothing.</summary>
 /// <remarks>
 /// Edits form a tree. The draft stands on one edit; undo goes to its parent, redo to its youngest child. An edit made
-/// after an undo becomes the younger child, so redo no longer reaches the older branch, which stays in the log.
+/// after an undo becomes the younger child, so redo no longer reaches the older branch, which stays in the log. An edit that
+/// makes one step with the one before grows beside it: that one becomes such an older branch.
 /// </remarks>
 public sealed class BookDrafts
 {
@@ -30,8 +31,21 @@ public sealed class BookDrafts
     /// <param name="tabId">Which tab.</param>
     /// <param name="cancellation">Stops waiting.</param>
     /// <remarks>A text that comes too late is kept in the log all the same, set aside.</remarks>
+    public Task<DraftSave> SaveAsync(
+        Guid recipeId, long seenRevision, string document, string label, string tabId, CancellationToken cancellation = default) =>
+        SaveAsync(recipeId, seenRevision, document, label, tabId, null, cancellation);
+
+    /// <summary>Saves the whole text, as one step with the tab's last edit if that may be.</summary>
+    /// <param name="recipeId">Whose draft.</param>
+    /// <param name="seenRevision">The revision the tab has read.</param>
+    /// <param name="document">The whole new text.</param>
+    /// <param name="label">What was edited, should it be a step of its own.</param>
+    /// <param name="tabId">Which tab.</param>
+    /// <param name="join">What it is to be joined with; null for nothing.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    /// <remarks>Joined only while the draft still stands on that edit, and soon after it. Nothing is taken from the log.</remarks>
     public async Task<DraftSave> SaveAsync(
-        Guid recipeId, long seenRevision, string document, string label, string tabId, CancellationToken cancellation = default)
+        Guid recipeId, long seenRevision, string document, string label, string tabId, DraftJoin? join, CancellationToken cancellation = default)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(label);
         string name = DocumentText.NameIn(document, DocumentText.Recipe);
@@ -48,17 +62,18 @@ public sealed class BookDrafts
                     return new DraftSave.Saved(draft.Revision);
                 }
 
-                bool isStale = draft.Revision != seenRevision;
-                EditRow edit = Log(context, draft, document, label, tabId, isStale);
-                if (isStale)
+                if (draft.Revision != seenRevision)
                 {
+                    EditTree.Log(context, draft, document, label, tabId, _access.Now).IsSetAside = true;
                     return new DraftSave.Stale(draft.Document, document, draft.Revision);
                 }
 
+                EditRow? joined = join is null ? null : await EditTree.JoinedAsync(context, draft, document, tabId, _access.Now, join, cancellation);
+                EditRow edit = EditTree.Log(context, draft, document, joined is null ? label : join!.Label, tabId, _access.Now, joined);
                 await context.SaveChangesAsync(cancellation);
                 Put(recipe, document, name, edit.Id);
                 changed = true;
-                return new DraftSave.Saved(draft.Revision);
+                return new DraftSave.Saved(draft.Revision, joined is not null);
             },
             cancellation);
         if (changed && answer is DraftSave.Saved saved)
@@ -74,7 +89,7 @@ public sealed class BookDrafts
         Guid recipeId, long seenRevision, string tabId, CancellationToken cancellation = default) =>
         MoveAsync(
             recipeId, seenRevision, tabId,
-            async (context, draft) => await StandsOnAsync(context, draft, cancellation) is { } edit
+            async (context, draft) => await EditTree.StandsOnAsync(context, draft, cancellation) is { } edit
                 ? new Step(edit.Before, edit.ParentId, edit.Label)
                 : null,
             cancellation);
@@ -84,7 +99,7 @@ public sealed class BookDrafts
         Guid recipeId, long seenRevision, string tabId, CancellationToken cancellation = default) =>
         MoveAsync(
             recipeId, seenRevision, tabId,
-            async (context, draft) => await YoungestChildAsync(context, draft, cancellation) is { } edit
+            async (context, draft) => await EditTree.YoungestChildAsync(context, draft, cancellation) is { } edit
                 ? new Step(edit.After, edit.Id, edit.Label)
                 : null,
             cancellation);
@@ -107,7 +122,7 @@ public sealed class BookDrafts
         DraftRow draft = recipe.Draft!;
         if (draft.Document != document)
         {
-            EditRow edit = Log(context, draft, document, label, tabId, isStale: false);
+            EditRow edit = EditTree.Log(context, draft, document, label, tabId, _access.Now);
             await context.SaveChangesAsync(cancellation);
             Put(recipe, document, DocumentText.NameIn(document, DocumentText.Recipe), edit.Id);
         }
@@ -152,19 +167,6 @@ public sealed class BookDrafts
         return answer;
     }
 
-    private EditRow Log(BookContext context, DraftRow draft, string document, string label, string tabId, bool isStale) =>
-        context.Edits.Add(new EditRow
-        {
-            RecipeId = draft.RecipeId,
-            ParentId = draft.EditId,
-            Before = draft.Document,
-            After = document,
-            Label = label,
-            AtTicks = _access.Now,
-            TabId = tabId,
-            IsSetAside = isStale,
-        }).Entity;
-
     private void Put(RecipeRow recipe, string document, string name, long? editId)
     {
         DraftRow draft = recipe.Draft!;
@@ -178,19 +180,10 @@ public sealed class BookDrafts
 
     private static async Task<Draft> ShowAsync(BookContext context, DraftRow draft, CancellationToken cancellation)
     {
-        EditRow? undo = await StandsOnAsync(context, draft, cancellation);
-        EditRow? redo = await YoungestChildAsync(context, draft, cancellation);
+        EditRow? undo = await EditTree.StandsOnAsync(context, draft, cancellation);
+        EditRow? redo = await EditTree.YoungestChildAsync(context, draft, cancellation);
         return new Draft(draft.RecipeId, draft.Document, draft.Revision, draft.UpdatedTicks, undo?.Label, redo?.Label);
     }
-
-    private static Task<EditRow?> StandsOnAsync(BookContext context, DraftRow draft, CancellationToken cancellation) =>
-        context.Edits.SingleOrDefaultAsync(e => e.Id == draft.EditId, cancellation);
-
-    private static Task<EditRow?> YoungestChildAsync(BookContext context, DraftRow draft, CancellationToken cancellation) =>
-        context.Edits
-            .Where(e => e.RecipeId == draft.RecipeId && e.ParentId == draft.EditId && !e.IsSetAside)
-            .OrderByDescending(e => e.Id)
-            .FirstOrDefaultAsync(cancellation);
 
     private sealed record Step(string Document, long? EditId, string Label);
 }

@@ -10,6 +10,15 @@ namespace Gylebook.Store;
 public sealed record Draft(
     Guid RecipeId, string Document, long Revision, DateTimeOffset Updated, string? UndoLabel, string? RedoLabel);
 
+/// <summary>A wish: an edit is to make one step with the same tab's edit of the same field a moment before.</summary>
+/// <param name="Before">The text that earlier edit began with, to which undo is to go back.</param>
+/// <param name="Label">What both did together.</param>
+public sealed record DraftJoin(string Before, string Label)
+{
+    /// <summary>How soon one must follow the other.</summary>
+    public static TimeSpan Within { get; } = TimeSpan.FromSeconds(5);
+}
+
 /// <summary>The answer to a save: it is on disk, or somebody else was there first.</summary>
 public abstract record DraftSave
 {
@@ -19,7 +28,8 @@ public abstract record DraftSave
 
     /// <summary>On disk.</summary>
     /// <param name="Revision">To be named at the next save.</param>
-    public sealed record Saved(long Revision) : DraftSave;
+    /// <param name="IsJoined">Whether it makes one step with the edit before it.</param>
+    public sealed record Saved(long Revision, bool IsJoined = false) : DraftSave;
 
     /// <summary>The text had changed since it was read. Nothing is lost: here are both.</summary>
     /// <param name="Theirs">What the book holds.</param>
@@ -50,11 +60,11 @@ public abstract record DraftMove
 
 /// <summary>One line of a recipe's history.</summary>
 /// <param name="Id">Grows with time.</param>
-/// <param name="ParentId">The edit it was made upon; null for the first.</param>
+/// <param name="ParentId">The edit that undo goes to; null for the first.</param>
 /// <param name="Label">What was edited.</param>
 /// <param name="At">When.</param>
 /// <param name="TabId">Where.</param>
-/// <param name="Before">The text before.</param>
+/// <param name="Before">The text that undo goes to.</param>
 /// <param name="After">The text after.</param>
 /// <param name="IsSetAside">It came too late to be saved and was kept beside the draft.</param>
 public sealed record DraftEdit(

@@ -53,7 +53,7 @@ public sealed class EditRow
 
     public Guid RecipeId { get; set; }
 
-    /// <summary>The edit the draft stood on before; null at the root.</summary>
+    /// <summary>The edit the draft stood on before, or that one's own parent when both are one step; null at the root.</summary>
     public long? ParentId { get; set; }
 
     public required string Before { get; set; }

@@ -3,7 +3,6 @@ using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Terminal;
-using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
@@ -12,17 +11,12 @@ namespace Gylebook.Verbs;
 internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
 {
     /// <summary>What it takes.</summary>
-    internal sealed class Settings : CommandSettings
+    internal sealed class Settings : KitSettings
     {
         /// <summary>The recipe.</summary>
         [CommandArgument(0, "<RECIPE>")]
         [Description("A recipe file. Foods it names are looked up in the folder foods/ beside it, then in the tables.")]
         public required string Recipe { get; init; }
-
-        /// <summary>The kit.</summary>
-        [CommandOption("--kit <FILE>")]
-        [Description("A kit file; without one the built-in Lantern Shed kit is used.")]
-        public string? Kit { get; init; }
 
         /// <summary>The water.</summary>
         [CommandOption("--water <FILE>")]
@@ -54,20 +48,16 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         [Description("Also draw the run into this SVG file.")]
         public string? Svg { get; init; }
 
-        /// <summary>Whether to write JSON.</summary>
-        [CommandOption("--json")]
-        [Description("Write one JSON object instead of tables.")]
-        public bool Json { get; init; }
-
         /// <inheritdoc/>
-        public override ValidationResult Validate() => CommandLine.NoneLacksItsValue(
-            ("--kit", "a file", Kit),
+        protected override IReadOnlyList<(string Name, string Wants, string? Value)> Valued =>
+        [
             ("--water", "a file", Water),
             ("--svg", "a file", Svg),
             ("--seed", "a word", Seed),
             ("--bitterness", "a model", Bitterness),
             ("--style", "a name", Style),
-            ("--glass", "a length", Glass));
+            ("--glass", "a length", Glass),
+        ];
     }
 
     /// <inheritdoc/>

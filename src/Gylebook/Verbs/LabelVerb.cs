@@ -15,7 +15,7 @@ namespace Gylebook.Verbs;
 internal sealed class LabelVerb : Command<LabelVerb.Settings>
 {
     /// <summary>What it takes.</summary>
-    internal sealed class Settings : CommandSettings
+    internal sealed class Settings : JsonSettings
     {
         /// <summary>The food.</summary>
         [CommandArgument(0, "<FOOD>")]
@@ -41,11 +41,6 @@ internal sealed class LabelVerb : Command<LabelVerb.Settings>
         [CommandOption("--legal")]
         [Description("Let the packet lie from its panel by all that the law allows, not by rounding alone.")]
         public bool Legal { get; init; }
-
-        /// <summary>Whether to write JSON.</summary>
-        [CommandOption("--json")]
-        [Description("Write one JSON object instead of tables.")]
-        public bool Json { get; init; }
 
         /// <inheritdoc/>
         public override ValidationResult Validate()

@@ -2,7 +2,6 @@ using System.ComponentModel;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Terminal;
-using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
@@ -14,32 +13,23 @@ internal sealed class PitchVerb : Command<PitchVerb.Settings>
     private static readonly string[] About = ["pitch.", "yeast.", "starter.", "oxygen."];
 
     /// <summary>What it takes.</summary>
-    internal sealed class Settings : CommandSettings
+    internal sealed class Settings : KitSettings
     {
         /// <summary>The recipe.</summary>
         [CommandArgument(0, "<RECIPE>")]
         [Description("A recipe file.")]
         public required string Recipe { get; init; }
 
-        /// <summary>The kit.</summary>
-        [CommandOption("--kit <FILE>")]
-        [Description("A kit file; without one the built-in Lantern Shed kit is used.")]
-        public string? Kit { get; init; }
-
         /// <summary>The largest starter.</summary>
         [CommandOption("--starter <VOLUME>")]
         [Description("The largest starter your vessel takes; \"4 L\" when unsaid.")]
         public string? Starter { get; init; }
 
-        /// <summary>Whether to write JSON.</summary>
-        [CommandOption("--json")]
-        [Description("Write one JSON object instead of lines.")]
-        public bool Json { get; init; }
-
         /// <inheritdoc/>
-        public override ValidationResult Validate() => CommandLine.NoneLacksItsValue(
-            ("--kit", "a file", Kit),
-            ("--starter", "a volume", Starter));
+        protected override IReadOnlyList<(string Name, string Wants, string? Value)> Valued =>
+        [
+            ("--starter", "a volume", Starter),
+        ];
     }
 
     /// <inheritdoc/>

@@ -13,7 +13,7 @@ namespace Gylebook.Verbs;
 internal sealed class WaterAcidVerb : Command<WaterAcidVerb.Settings>
 {
     /// <summary>What it takes.</summary>
-    internal sealed class Settings : CommandSettings
+    internal sealed class Settings : JsonSettings
     {
         /// <summary>Alkalinity.</summary>
         [CommandOption("--alkalinity <AMOUNT>", isRequired: true)]
@@ -84,11 +84,6 @@ internal sealed class WaterAcidVerb : Command<WaterAcidVerb.Settings>
         [CommandOption("--chloride <AMOUNT>")]
         [Description("Chloride, mg/L.")]
         public string? Chloride { get; init; }
-
-        /// <summary>Whether to write JSON.</summary>
-        [CommandOption("--json")]
-        [Description("Write one JSON object instead of lines.")]
-        public bool Json { get; init; }
     }
 
     /// <inheritdoc/>

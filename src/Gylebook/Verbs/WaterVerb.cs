@@ -2,7 +2,6 @@ using System.ComponentModel;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Terminal;
-using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
@@ -11,25 +10,12 @@ namespace Gylebook.Verbs;
 internal sealed class WaterVerb : Command<WaterVerb.Settings>
 {
     /// <summary>What it takes.</summary>
-    internal sealed class Settings : CommandSettings
+    internal sealed class Settings : KitSettings
     {
         /// <summary>The plan.</summary>
         [CommandArgument(0, "<PLAN>")]
         [Description("A water plan. A recipe it names is looked up beside it.")]
         public required string Plan { get; init; }
-
-        /// <summary>The kit the recipe is planned on.</summary>
-        [CommandOption("--kit <FILE>")]
-        [Description("The kit for the recipe's litres; without one the built-in Lantern Shed kit.")]
-        public string? Kit { get; init; }
-
-        /// <summary>Whether to write JSON.</summary>
-        [CommandOption("--json")]
-        [Description("Write one JSON object instead of lines.")]
-        public bool Json { get; init; }
-
-        /// <inheritdoc/>
-        public override ValidationResult Validate() => CommandLine.NoneLacksItsValue(("--kit", "a file", Kit));
     }
 
     /// <inheritdoc/>

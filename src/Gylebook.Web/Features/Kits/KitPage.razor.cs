@@ -63,7 +63,7 @@ public sealed partial class KitPage : IDisposable
     {
         if (firstRender)
         {
-            _ = WatchAsync(_page.Token);
+            _ = Book.Changes.WatchAllAsync(_page.Token).HearAsync(change => _open?.IsNews(change) == true, () => InvokeAsync(ReloadAsync));
         }
     }
 
@@ -118,25 +118,9 @@ public sealed partial class KitPage : IDisposable
         await LoadAsync();
     }
 
-    private async Task WatchAsync(CancellationToken cancellation)
+    private async Task ReloadAsync()
     {
-        try
-        {
-            await foreach (BookChange change in Book.Changes.WatchAllAsync(cancellation))
-            {
-                if (_open?.IsNews(change) == true)
-                {
-                    await InvokeAsync(async () =>
-                    {
-                        await LoadAsync();
-                        StateHasChanged();
-                    });
-                }
-            }
-        }
-        catch (OperationCanceledException)
-        {
-            // The page is gone.
-        }
+        await LoadAsync();
+        StateHasChanged();
     }
 }

@@ -3,6 +3,7 @@ using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;
 using Gylebook.Store;
 using Gylebook.Web.Features.Liquors.Showing;
+using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Features.Liquors;
@@ -61,7 +62,7 @@ public sealed partial class LiquorPage : IDisposable
     {
         if (firstRender)
         {
-            _ = WatchAsync(_page.Token);
+            _ = Book.Changes.WatchAllAsync(_page.Token).HearAsync(change => _desk?.IsNews(change) == true, () => InvokeAsync(ReloadAsync));
         }
     }
 
@@ -102,25 +103,9 @@ public sealed partial class LiquorPage : IDisposable
         await LoadAsync();
     }
 
-    private async Task WatchAsync(CancellationToken cancellation)
+    private async Task ReloadAsync()
     {
-        try
-        {
-            await foreach (BookChange change in Book.Changes.WatchAllAsync(cancellation))
-            {
-                if (_desk?.IsNews(change) == true)
-                {
-                    await InvokeAsync(async () =>
-                    {
-                        await LoadAsync();
-                        StateHasChanged();
-                    });
-                }
-            }
-        }
-        catch (OperationCanceledException)
-        {
-            // The page is gone.
-        }
+        await LoadAsync();
+        StateHasChanged();
     }
 }

@@ -8,6 +8,7 @@ using Gylebook.Web.Features.Foods;
 using Gylebook.Web.Features.Kits;
 using Gylebook.Web.Features.Recipes.Drafting;
 using Gylebook.Web.Features.Recipes.Showing;
+using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -132,7 +133,7 @@ public sealed partial class RecipePage : IAsyncDisposable
         WaterPlan? water = await Book.Waters.OfRecipeAsync(Id) is { } plan ? WaterDraft.Of(plan.Document).Plan : null;
         Put(new RecipeDesk(draft, kit.Kit, foods.Find, Shown, water, asked));
         await RecallAsync(_desk!);
-        _ = ListenAsync(changes);
+        _ = changes.HearAsync(change => change.TabId != _tab, () => InvokeAsync(TakeChangeAsync));
     }
 
     /// <inheritdoc/>
@@ -181,24 +182,6 @@ public sealed partial class RecipePage : IAsyncDisposable
                 desk.Recall(earlier);
                 return;
             }
-        }
-    }
-
-    private async Task ListenAsync(IAsyncEnumerable<BookChange> changes)
-    {
-        try
-        {
-            await foreach (BookChange change in changes)
-            {
-                if (change.TabId != _tab)
-                {
-                    await InvokeAsync(TakeChangeAsync);
-                }
-            }
-        }
-        catch (OperationCanceledException)
-        {
-            // The page was left.
         }
     }
 

@@ -139,8 +139,17 @@ public sealed class BeerPartsTests : GylebookTestContext
         string[] kept = [.. panel.FindAll(".starter tbody th").Select(th => th.TextContent.Split(',')[0]).Distinct()];
         Assert.Equal(["Left to stand", "On a stirrer"], kept);
         Assert.Equal(pitch.Starters.Sum(s => s.Steps.Count), panel.FindAll(".starter tbody tr").Count);
-        Assert.Equal(pitch.HarvestDoubts, panel.FindAll(".harvest li").Select(li => li.TextContent));
-        Assert.NotEmpty(pitch.HarvestDoubts);
+    }
+
+    [Fact]
+    public async Task What_speaks_against_harvesting_is_said_once_where_the_yeast_is_in_hand()
+    {
+        RecipeDesk desk = await DeskAsync();
+        string doubt = Assert.Single(desk.Outlook!.Forecast.Pitch!.HarvestDoubts);
+        Assert.Contains(doubt, Assert.Single(desk.CautionsAt(RecipeStage.Package), c => c.Code == "yeast.harvest").Message, StringComparison.Ordinal);
+        IRenderedComponent<PitchPanel> panel = RenderMetric<PitchPanel>(p => p.Add(x => x.Desk, desk));
+        Assert.DoesNotContain(doubt, panel.Markup, StringComparison.Ordinal);
+        Assert.Contains("stands under Package", panel.Find(".harvest").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -27,6 +27,46 @@ public sealed class OpenDraftTests : GylebookTestContext
     }
 
     [Fact]
+    public async Task A_pause_in_mid_word_is_in_the_log_but_is_no_step_of_its_own()
+    {
+        using OpenDraft draft = await OpenAsync("one");
+        string before = draft.Now.Text;
+        object field = new();
+        draft.Focus(field);
+        await draft.EditFocusedAsync(field, d => d.Put(PaleAle, "4 k"));
+        Clock.Step(TimeSpan.FromSeconds(2));
+        await draft.EditFocusedAsync(field, d => d.Put(PaleAle, "4 kg"));
+        Assert.Equal("pale ale malt: 3.6 kg → 4 kg", draft.UndoLabel);
+        Assert.Equal(["4 kg", "4 k"], (await Book.Drafts.HistoryAsync(draft.Id, cancellation: Cancellation)).Select(e => RecipeDraft.Of(e.After)[PaleAle]));
+        await draft.UndoAsync();
+        Assert.Equal((before, null), (draft.Now.Text, draft.UndoLabel));
+        await draft.RedoAsync();
+        Assert.Equal("4 kg", draft.Now[PaleAle]);
+    }
+
+    [Fact]
+    public async Task Typing_on_much_later_or_elsewhere_or_after_another_tab_is_a_step_of_its_own()
+    {
+        using OpenDraft one = await OpenAsync("one");
+        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        object field = new();
+        object other = new();
+        await one.EditFocusedAsync(field, d => d.Put(PaleAle, "4 kg"));
+        Clock.Step(TimeSpan.FromSeconds(6));
+        await one.EditFocusedAsync(field, d => d.Put(PaleAle, "5 kg"));
+        Assert.Equal("pale ale malt: 4 kg → 5 kg", one.UndoLabel);
+        await one.EditFocusedAsync(other, d => d.Put(Munich, "700 g"));
+        await one.EditFocusedAsync(field, d => d.Put(PaleAle, "6 kg"));
+        Assert.Equal("pale ale malt: 5 kg → 6 kg", one.UndoLabel);
+        await two.AdoptAsync();
+        await two.EditAsync(d => d.Put(Munich, "800 g"));
+        await one.EditFocusedAsync(field, d => d.Put(PaleAle, "7 kg"));
+        Assert.Equal(("pale ale malt: 6 kg → 7 kg", "800 g"), (one.UndoLabel, one.Now[Munich]));
+        await one.EditAsync(d => d.Put(PaleAle, "8 kg"));
+        Assert.Equal("pale ale malt: 7 kg → 8 kg", one.UndoLabel);
+    }
+
+    [Fact]
     public async Task Different_fields_changed_in_two_tabs_are_both_saved()
     {
         using OpenDraft one = await OpenAsync("one");

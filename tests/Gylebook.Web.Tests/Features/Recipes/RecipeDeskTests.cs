@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using Gylebook.Forecast.Running;
+using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
@@ -36,6 +38,30 @@ public sealed class RecipeDeskTests : GylebookTestContext
         desk.Preview(PaleAle, "4.6 kg");
         desk.Preview(PaleAle, "3.6 kg");
         Assert.Equal(before, desk.Outlook!["originalGravity"]!.Likely);
+    }
+
+    [Fact]
+    public async Task What_was_reckoned_while_it_was_typed_is_not_reckoned_again_when_saved()
+    {
+        RecipeDesk desk = await DeskAsync();
+        int told = 0;
+        desk.Changed += () => told++;
+        desk.Preview(PaleAle, "4.6 kg");
+        await desk.CommitAsync(this, PaleAle, "4.6 kg");
+        Assert.Equal((2, 2), (desk.Reckoned, told));
+        await desk.UndoAsync();
+        Assert.Equal(3, desk.Reckoned);
+        // The same text on another kit, in other units or by another model is another question.
+        desk.Use(desk.Kit with { Name = "Another" });
+        desk.Show(new Shown(ReaderUnits.Metric with { Mass = MassUnit.Pound }));
+        desk.Ask(ForecastRequest.Usual with { Bitterness = BitternessModel.Isomerisation });
+        Assert.Equal(6, desk.Reckoned);
+        // What another field made of the draft meanwhile is reckoned, and so is a text that cannot be read.
+        desk.Preview(PaleAle, "5 kg");
+        await desk.CommitAsync(this, "boil.time", "70 min");
+        Assert.Equal(8, desk.Reckoned);
+        await desk.CommitAsync(this, PaleAle, "much");
+        Assert.Equal((9, true), (desk.Reckoned, desk.IsStale));
     }
 
     [Fact]

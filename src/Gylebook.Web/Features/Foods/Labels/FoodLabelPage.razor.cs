@@ -3,6 +3,7 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Science.Foods.Labels;
 using Gylebook.Store;
+using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -109,7 +110,7 @@ public sealed partial class FoodLabelPage : IDisposable
     {
         if (firstRender)
         {
-            _ = WatchAsync(_page.Token);
+            _ = Book.Changes.WatchAllAsync(_page.Token).HearAsync(change => _desk?.Sheet.IsNews(change) == true, () => InvokeAsync(ReloadAsync));
         }
 
         if (_script is null && _desk?.Food is not null)
@@ -175,25 +176,9 @@ public sealed partial class FoodLabelPage : IDisposable
 
     private Task KeepYoursAsync() => _desk!.KeepMineAsync();
 
-    private async Task WatchAsync(CancellationToken cancellation)
+    private async Task ReloadAsync()
     {
-        try
-        {
-            await foreach (BookChange change in Book.Changes.WatchAllAsync(cancellation))
-            {
-                if (_desk is { } desk && desk.Sheet.IsNews(change))
-                {
-                    await InvokeAsync(async () =>
-                    {
-                        await LoadAsync();
-                        StateHasChanged();
-                    });
-                }
-            }
-        }
-        catch (OperationCanceledException)
-        {
-            // The page is gone.
-        }
+        await LoadAsync();
+        StateHasChanged();
     }
 }

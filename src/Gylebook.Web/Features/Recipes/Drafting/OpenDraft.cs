@@ -3,12 +3,6 @@ using Gylebook.Store;
 
 namespace Gylebook.Web.Features.Recipes.Drafting;
 
-/// <summary>Two texts that both changed the same field: a person has to choose.</summary>
-/// <param name="Basis">What this tab had seen.</param>
-/// <param name="Yours">What it wanted to save.</param>
-/// <param name="Label">What was edited here.</param>
-public sealed record DraftClash(RecipeDraft Basis, RecipeDraft Yours, string Label);
-
 /// <summary>A recipe's draft as one tab has it open: edits, saves, undo, and what other tabs do meanwhile.</summary>
 /// <remarks>
 /// Saves go by compare-and-set. When somebody else was there first and changed other fields, both edits are made one and
@@ -19,6 +13,7 @@ public sealed class OpenDraft : IDisposable
 {
     private readonly Book _book;
     private readonly SemaphoreSlim _turn = new(1, 1);
+    private readonly TypingRun _typing = new();
     private object? _focused;
     private Seen? _atFocus;
     private string _unsavedLabel = "";
@@ -77,16 +72,17 @@ public sealed class OpenDraft : IDisposable
 
     /// <summary>Edits what this tab shows, and saves it.</summary>
     /// <param name="make">Makes the edit; null for none.</param>
-    public Task EditAsync(Func<RecipeDraft, RecipeEdit?> make) => InTurnAsync(() => SaveAsync(new Seen(Now, Revision), make));
+    public Task EditAsync(Func<RecipeDraft, RecipeEdit?> make) => InTurnAsync(() => SaveAsync(new Seen(Now, Revision), make, null));
 
     /// <summary>Edits what stood there when the field got the focus, whatever other tabs did since, and saves it.</summary>
+    /// <remarks>Typed on a moment after a save of the same field, both are one step.</remarks>
     /// <param name="field">Which field.</param>
     /// <param name="make">Makes the edit; null for none.</param>
     public Task EditFocusedAsync(object field, Func<RecipeDraft, RecipeEdit?> make)
     {
         // Asked now, not in turn: by then the next field may have the focus.
         Seen? seen = _focused == field ? _atFocus : null;
-        return InTurnAsync(() => SaveAsync(seen ?? new Seen(Now, Revision), make));
+        return InTurnAsync(() => SaveAsync(seen ?? new Seen(Now, Revision), make, field));
     }
 
     /// <summary>Saves again what could not be saved.</summary>
@@ -143,15 +139,16 @@ public sealed class OpenDraft : IDisposable
         }
     }
 
-    private async Task SaveAsync(Seen seen, Func<RecipeDraft, RecipeEdit?> make)
+    private async Task SaveAsync(Seen seen, Func<RecipeDraft, RecipeEdit?> make, object? field)
     {
         if (make(seen.Draft) is { } edit)
         {
-            await StoreAsync(edit.After, seen.Revision, edit.Label, seen.Draft);
+            DraftJoin? join = _typing.Join(field, make, edit.After);
+            _typing.Took(field, seen.Draft, await StoreAsync(edit.After, seen.Revision, edit.Label, seen.Draft, join));
         }
     }
 
-    private async Task StoreAsync(RecipeDraft text, long seenRevision, string label, RecipeDraft basis)
+    private async Task<DraftSave> StoreAsync(RecipeDraft text, long seenRevision, string label, RecipeDraft basis, DraftJoin? join = null)
     {
         if (seenRevision == Revision)
         {
@@ -160,17 +157,18 @@ public sealed class OpenDraft : IDisposable
             _unsavedLabel = label;
         }
 
-        switch (await _book.Drafts.SaveAsync(Id, seenRevision, text.Text, label, TabId))
+        DraftSave answer = await _book.Drafts.SaveAsync(Id, seenRevision, text.Text, label, TabId, join);
+        if (answer is DraftSave.Stale stale)
         {
-            case DraftSave.Stale stale:
-                await TogetherAsync(basis, RecipeDraft.Of(stale.Theirs), text, label);
-                break;
-            default:
-                Take((await _book.Drafts.FindAsync(Id))!);
-                break;
+            await TogetherAsync(basis, RecipeDraft.Of(stale.Theirs), text, label);
+        }
+        else
+        {
+            Take((await _book.Drafts.FindAsync(Id))!);
         }
 
         _atFocus = _atFocus is null ? null : new Seen(Now, Revision);
+        return answer;
     }
 
     private async Task TogetherAsync(RecipeDraft basis, RecipeDraft theirs, RecipeDraft yours, string label)

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
@@ -18,7 +19,7 @@ namespace Gylebook.Web.Features.Recipes.Showing;
 public sealed class RecipeDesk : IFieldDesk
 {
     private IReadOnlyList<Finding> _findings = [];
-    private RecipeDraft? _shown;
+    private RecipeDraft _shown;
 
     /// <summary>A desk with that draft on it.</summary>
     /// <param name="draft">The draft.</param>
@@ -30,7 +31,7 @@ public sealed class RecipeDesk : IFieldDesk
     public RecipeDesk(OpenDraft draft, Kit kit, Func<string, FoodMakeup?> foods, Shown shown, WaterPlan? water = null, ForecastRequest? asked = null)
     {
         (Draft, Kit, Foods, Shown, Water, Asked) = (draft, kit, foods, shown, water, asked ?? ForecastRequest.Usual);
-        Reckon();
+        Reckon(Now);
     }
 
     /// <summary>Something on the desk is not what it was.</summary>
@@ -106,7 +107,7 @@ public sealed class RecipeDesk : IFieldDesk
         RecipeDraft typed = Now.Put(path, text)?.After ?? Now;
         if (typed.Recipe is not null)
         {
-            Reckon(typed);
+            ReckonWhenNew(typed);
             Changed?.Invoke();
         }
     }
@@ -173,7 +174,7 @@ public sealed class RecipeDesk : IFieldDesk
     private async Task DoAsync(Task work)
     {
         await work;
-        Reckon();
+        ReckonWhenNew(Now);
         Changed?.Invoke();
     }
 
@@ -181,10 +182,20 @@ public sealed class RecipeDesk : IFieldDesk
     private static bool IsShownHere(Finding finding) =>
         finding.Severity == Severity.Error || !finding.Where.StartsWith("water.", StringComparison.Ordinal);
 
-    private void Reckon(RecipeDraft? text = null)
+    /// <summary>What was reckoned while it was typed is not reckoned again when it is saved.</summary>
+    private void ReckonWhenNew(RecipeDraft text)
+    {
+        if (text.Text != _shown.Text)
+        {
+            Reckon(text);
+        }
+    }
+
+    [MemberNotNull(nameof(_shown))]
+    private void Reckon(RecipeDraft text)
     {
         Reckoned++;
-        _shown = text ?? Now;
+        _shown = text;
         if (_shown.Recipe is not { } recipe)
         {
             _findings = [.. _shown.Findings.Select(FindingWords.Plain)];
