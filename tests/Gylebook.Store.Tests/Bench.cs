@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using Gylebook.Store.Sqlite;
 using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 
 namespace Gylebook.Store.Tests;
@@ -69,7 +70,12 @@ internal sealed class Bench : IDisposable
 
     public void Dispose()
     {
-        SqliteConnection.ClearAllPools();
+        // Only this book's: the pools of all would close books that other tests hold open, and take their logs away.
+        using (BookContext rows = Rows())
+        {
+            SqliteConnection.ClearPool((SqliteConnection)rows.Database.GetDbConnection());
+        }
+
         Directory.Delete(Folder, recursive: true);
     }
 }

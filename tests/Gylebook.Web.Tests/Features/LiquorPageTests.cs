@@ -98,6 +98,11 @@ public sealed class LiquorPageTests : GylebookTestContext
         IRenderedComponent<RecipePage> after = RenderMetric<RecipePage>(p => p.Add(r => r.Id, recipe));
         after.WaitForAssertion(() => Assert.Contains("gypsum", after.Find(".water").TextContent, StringComparison.Ordinal));
         Assert.Contains("Mash pH", after.Find(".water").TextContent, StringComparison.Ordinal);
+
+        // The page that was open all along hears of it, and of its end.
+        before.WaitForAssertion(() => Assert.Contains("gypsum", before.Find(".water").TextContent, StringComparison.Ordinal));
+        await Book.Waters.DeleteAsync(plan.Id, Cancellation);
+        before.WaitForAssertion(() => Assert.DoesNotContain("gypsum", before.Find(".water").TextContent, StringComparison.Ordinal));
     }
 
     [Fact]

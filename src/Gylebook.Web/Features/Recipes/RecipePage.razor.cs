@@ -21,6 +21,7 @@ public sealed partial class RecipePage : IAsyncDisposable
     private readonly string _tab = Guid.CreateVersion7().ToString();
     private RecipeDesk? _desk;
     private RecipeLine? _recipe;
+    private string? _water;
     private IngredientSearch _search = new([]);
     private Guid? _kitId;
     private bool _isMissing;
@@ -118,7 +119,7 @@ public sealed partial class RecipePage : IAsyncDisposable
             return;
         }
 
-        IAsyncEnumerable<BookChange> changes = Book.Changes.WatchAsync(Id, _leaving.Token);
+        IAsyncEnumerable<BookChange> changes = Book.Changes.WatchAllAsync(_leaving.Token);
         if (await OpenDraft.OpenAsync(Book, Id, _tab) is not { } draft)
         {
             _isMissing = true;
@@ -130,10 +131,10 @@ public sealed partial class RecipePage : IAsyncDisposable
         OwnFoods foods = await OwnFoods.OfAsync(Book);
         _kitId = kit.Id;
         _search = new IngredientSearch(await OwnNamesAsync());
-        WaterPlan? water = await Book.Waters.OfRecipeAsync(Id) is { } plan ? WaterDraft.Of(plan.Document).Plan : null;
+        (_water, WaterPlan? water) = await WaterAsync();
         Put(new RecipeDesk(draft, kit.Kit, foods.Find, Shown, water, asked));
         await RecallAsync(_desk!);
-        _ = changes.HearAsync(change => change.TabId != _tab, () => InvokeAsync(TakeChangeAsync));
+        _ = changes.HearAsync(IsNews, () => InvokeAsync(TakeChangeAsync));
     }
 
     /// <inheritdoc/>
@@ -185,12 +186,28 @@ public sealed partial class RecipePage : IAsyncDisposable
         }
     }
 
+    private bool IsNews(BookChange change) => (change.Id == Id && change.TabId != _tab) || change.Noun == BookNoun.Water;
+
+    private async Task TakeWaterAsync(RecipeDesk desk)
+    {
+        (string? text, WaterPlan? plan) = await WaterAsync();
+        if (text != _water)
+        {
+            _water = text;
+            desk.Use(plan);
+        }
+    }
+
+    private async Task<(string? Text, WaterPlan? Plan)> WaterAsync() =>
+        await Book.Waters.OfRecipeAsync(Id) is { } plan ? (plan.Document, WaterDraft.Of(plan.Document).Plan) : (null, null);
+
     private async Task TakeChangeAsync()
     {
         if (_desk is { } desk)
         {
             _recipe = await Book.Recipes.FindAsync(Id);
             await desk.AdoptAsync();
+            await TakeWaterAsync(desk);
             StateHasChanged();
         }
     }

@@ -115,8 +115,12 @@ public sealed class LiquorDesk : IFieldDesk
         }
 
         Now = edited;
-        Reckon(Now);
-        Changed?.Invoke();
+        if (edited.Text != _shown.Text)
+        {
+            Reckon(edited);
+            Changed?.Invoke();
+        }
+
         await SaveAsync(_sheet.SaveAsync);
     }
 

@@ -47,7 +47,7 @@ public sealed class RecipeDesk : IFieldDesk
     public Kit Kit { get; private set; }
 
     /// <summary>The recipe's water; null to count liquor as pure.</summary>
-    public WaterPlan? Water { get; }
+    public WaterPlan? Water { get; private set; }
 
     /// <summary>The brewer's own foods, by id.</summary>
     public Func<string, FoodMakeup?> Foods { get; }
@@ -137,6 +137,14 @@ public sealed class RecipeDesk : IFieldDesk
     public void Use(Kit kit)
     {
         Kit = kit;
+        Reckon(_shown);
+        Changed?.Invoke();
+    }
+
+    /// <summary>Brews with another water; null for pure liquor.</summary>
+    public void Use(WaterPlan? water)
+    {
+        Water = water;
         Reckon(_shown);
         Changed?.Invoke();
     }
