@@ -80,7 +80,7 @@ internal sealed class RunReading(BrewForecast forecast, Shown shown)
     {
         IEnumerable<string?> parts = row.Stage switch
         {
-            "strike" or "mash" or "stand" => [Warmth(row)],
+            "strike" or "mash" or "sour" or "stand" => [Warmth(row)],
             "lift" or "copperUp" or "knockOut" => [shown.Gravity(row.Gravity)],
             "cast" => [shown.Gravity(row.Gravity), Warmth(row)],
             "ferment" => [shown.Gravity(row.Gravity), shown.Percent(row.AlcoholByVolume) + " alcohol"],

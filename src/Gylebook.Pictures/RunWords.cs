@@ -12,7 +12,7 @@ internal static class RunWords
     private static readonly (string Stage, string? Name)[] Order =
     [
         ("strike", "Strike"), ("mash", "Mash"), ("lift", "Grain out"), ("rinse", null), ("runOff", null), ("topUp", null),
-        ("copperUp", "Copper-up"), ("boil", null), ("knockOut", "Knock-out"), ("stand", "Stand"), ("chill", null),
+        ("copperUp", "Copper-up"), ("sour", "Soured"), ("boil", null), ("knockOut", "Knock-out"), ("stand", "Stand"), ("chill", null),
         ("cast", "Cast"), ("blend", null), ("split", "Parted"), ("ferment", "Fermented"), ("crash", null), ("rack", "Racked"),
         ("package", "Packaged"), ("condition", null), ("pour", "In the glass"),
     ];

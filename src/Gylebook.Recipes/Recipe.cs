@@ -21,6 +21,9 @@ public sealed record Recipe
     /// <summary>Liquor the brewer fixes by hand; null to have it planned backwards from the package.</summary>
     public LiquorPlan? Liquor { get; init; }
 
+    /// <summary>Souring in the kettle between run-off and boil; null for none.</summary>
+    public SouringPlan? Souring { get; init; }
+
     /// <summary>The boil; null for none.</summary>
     public BoilPlan? Boil { get; init; }
 
@@ -103,6 +106,22 @@ public enum SpargeMethod
 /// <param name="Strike">Liquor the mash starts in, or the kettle when there is no mash; null to plan it.</param>
 /// <param name="TopUp">Liquor added to the kettle at copper-up; null to plan it where the method has one.</param>
 public sealed record LiquorPlan(Entered<VolumeAt20C>? Strike, Entered<VolumeAt20C>? TopUp);
+
+/// <summary>Wort soured by lactic bacteria in the kettle.</summary>
+/// <param name="Culture">What sours it, by the table of lactic cultures.</param>
+/// <param name="Temperature">At which it is kept.</param>
+/// <param name="Ph">pH at which it is boiled, sample cooled to 20 °C.</param>
+/// <param name="Time">How long the brewer thinks that takes: nothing is reckoned from it.</param>
+public sealed record SouringPlan(string Culture, Entered<Temperature> Temperature, PhTarget Ph, Entered<Duration> Time);
+
+/// <summary>A pH to reach, as typed.</summary>
+/// <param name="Value">pH.</param>
+/// <param name="Text">As typed.</param>
+public sealed record PhTarget(double Value, string Text)
+{
+    /// <inheritdoc/>
+    public override string ToString() => Text;
+}
 
 /// <summary>The boil.</summary>
 /// <param name="Time">From the first bubble to knock-out.</param>

@@ -15,6 +15,7 @@ public static class RecipeCheck
         var findings = new FindingList();
         PackageCheck.Check(recipe, findings);
         MashCheck.Check(recipe, findings);
+        SouringCheck.Check(recipe, findings);
         BoilCheck.Check(recipe, findings);
         FermentCheck.Check(recipe, findings);
         PortionCheck.Check(recipe, findings);

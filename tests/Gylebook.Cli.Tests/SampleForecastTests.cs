@@ -22,6 +22,8 @@ public sealed class SampleForecastTests
         { "edges/fixed-strike", BuiltIn, 0, [] },
         // 29 L packaged wants more grain, liquor and wort than 35 L to the brim, and a fermenter of 26 L.
         { "edges/kettle-too-small", BuiltIn, 1, ["fermenter.tooSmall", "kettle.brim", "mash.brim"] },
+        { "edges/kettle-sour", BuiltIn, 0, [] },
+        { "edges/kettle-sour-mixed", BuiltIn, 0, [] },
         { "edges/lactose-stout", BuiltIn, 0, [] },
         { "edges/low-alcohol", BuiltIn, 0, [] },
         { "edges/no-boil", BuiltIn, 0, [] },

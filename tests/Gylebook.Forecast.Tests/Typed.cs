@@ -25,6 +25,9 @@ internal static class Typed
 
     public static Rest Days(double celsius, double days) => new(new(Temperature.FromCelsius(celsius), $"{celsius} °C"), new(Duration.FromDays(days), $"{days} d"));
 
+    public static SouringPlan Souring(string culture, double celsius, double ph) => new(
+        culture, new(Temperature.FromCelsius(celsius), $"{celsius} °C"), new PhTarget(ph, $"{ph}"), Minutes(1800));
+
     public static IngredientLine Line(IngredientKind kind, string of, double kilograms, AdditionPoint at, double count = 0) => new()
     {
         Kind = kind,

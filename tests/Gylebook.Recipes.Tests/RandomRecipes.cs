@@ -37,6 +37,7 @@ public static class RandomRecipes
         from mash in Mash(litres)
         from strike in Gen.Int[0, 3]
         from boil in Gen.Int[15, 120]
+        from souring in Souring
         from stand in RestOf(70, 95, 10, 60, "min", 1)
         from ferment in RestOf(8, 30, 3, 30, "d", 1440).List[1, 3]
         from share in Gen.Int[10, 90]
@@ -47,12 +48,22 @@ public static class RandomRecipes
             Package = new PackageWish(Litres(litres), "bottle", carbonation),
             Mash = mashed ? mash : null,
             Liquor = strike == 0 ? new LiquorPlan(Litres(litres * 1.5), Litres(1)) : null,
+            Souring = souring,
             Boil = boiled ? new BoilPlan(Minutes(boil)) : null,
             Stand = stood ? stand : null,
             Ferment = ferment,
             Portions = parted ? [new PortionShare("first", Percent(share)), new PortionShare("second", Percent(100 - share))] : [],
             Ingredients = [],
         };
+
+    private static Gen<SouringPlan?> Souring { get; } =
+        from isSoured in Gen.Int[0, 3]
+        from culture in Gen.OneOf("lactobacillus", "Lactobacillus brevis", "yoghurt")
+        from degrees in Gen.Int[25, 48]
+        from ph in Gen.OneOf("3.3", "3,3", " 3.6", "4")
+        select isSoured > 0 ? null : new SouringPlan(
+            culture, Celsius(degrees),
+            new PhTarget(double.Parse(ph.Replace(',', '.'), System.Globalization.CultureInfo.InvariantCulture), ph), Minutes(1440));
 
     private static Gen<MashPlan> Mash(int litres) =>
         from method in Gen.OneOf(MashMethod.Bag, MashMethod.Tun, MashMethod.Part)

@@ -10,20 +10,6 @@ namespace Gylebook.Forecast.LayingOut;
 /// <summary>Finds finings, salts, acids and plain liquor.</summary>
 internal static class Chemistry
 {
-    private static readonly Dictionary<Acid, Component> AcidParts = new()
-    {
-        [Acids.Lactic] = Component.LacticAcid,
-        [Acids.Acetic] = Component.AceticAcid,
-        [Acids.Citric] = Component.CitricAcid,
-        [Acids.Malic] = Component.MalicAcid,
-        [Acids.Tartaric] = Component.TartaricAcid,
-        [Acids.Phosphoric] = Component.PhosphoricAcid,
-
-        // Strong acids leave nothing of themselves but their anion.
-        [Acids.Hydrochloric] = Component.Minerals,
-        [Acids.Sulphuric] = Component.Minerals,
-    };
-
     /// <summary>Looks a line up.</summary>
     public static LaidLine? Find(int number, IngredientLine line, string path, List<Finding> findings) => line.Kind switch
     {
@@ -72,23 +58,13 @@ internal static class Chemistry
             ?? line.Amount.Volume!.Value.Value.Millilitres * sold!.MillimolesPerUnit * acid.MolarMass / 1e6 / share;
         double millimoles = kilograms * share * 1e6 / acid.MolarMass;
         Wort makeup = default;
-        PutAcid(ref makeup, acid, millimoles);
+        AcidsCarried.Put(ref makeup, acid, millimoles);
         makeup[Component.Water] = kilograms * (1 - share);
         return new LaidLine(number, line, line.As ?? line.Of, kilograms)
         {
             Makeup = makeup,
             Acid = new MashPhAcid(new AcidAsSold(acid.Id, acid, 1, DoseUnit.Gram), millimoles),
         };
-    }
-
-    /// <summary>Puts so many millimoles of an acid into a makeup, with the ion it leaves.</summary>
-    internal static void PutAcid(ref Wort makeup, Acid acid, double millimoles)
-    {
-        makeup[AcidParts[acid]] += millimoles * acid.MolarMass / 1e6;
-        if (acid.Anion is Ion anion)
-        {
-            makeup[IonTracers.Of(anion)] += millimoles * anion.MolarMass();
-        }
     }
 
     private static LaidLine Pure(int number, IngredientLine line, Component component)

@@ -32,7 +32,7 @@ internal sealed class KettleHeat
     public KettleHeat(Recipe recipe, Kit kit)
     {
         _boil = BoilingPoint.CelsiusAt(kit.Altitude?.Value.Metres ?? 0);
-        double last = recipe.Boil is not null ? _boil : recipe.Mash?.Rests.LastOrDefault()?.Temperature.Value.Celsius ?? TapCelsius;
+        double last = recipe.Boil is not null ? _boil : recipe.Souring?.Temperature.Value.Celsius ?? recipe.Mash?.Rests.LastOrDefault()?.Temperature.Value.Celsius ?? TapCelsius;
         _stand = recipe.Stand?.Temperature.Value.Celsius ?? last;
         _pitch = recipe.Ferment.FirstOrDefault()?.Temperature.Value.Celsius;
         _chill = new WortChill(kit);

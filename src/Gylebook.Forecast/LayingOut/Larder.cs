@@ -39,6 +39,33 @@ internal static class Larder
         return found;
     }
 
+    /// <summary>The culture that sours; null for none, or with a finding when it is not in the table.</summary>
+    public static LacticCulture? Culture(SouringPlan? souring, List<Finding> findings)
+    {
+        if (souring is null)
+        {
+            return null;
+        }
+
+        Found<LacticCulture> found = LacticCultures.Find(souring.Culture);
+        if (found.Match is not { } culture)
+        {
+            string nearest = string.Join(", ", found.Nearest);
+            findings.Add(new("culture.unknown", Severity.Error, "souring.culture", $"{souring.Culture}; not in the tables. Nearest: {nearest}", souring.Culture, nearest));
+            return null;
+        }
+
+        // Where nothing at all would live has been said already.
+        double celsius = souring.Temperature.Value.Celsius;
+        if (findings.TrueForAll(f => f.Where != "souring.temperature") && (celsius < culture.Low.Celsius || celsius > culture.High.Celsius))
+        {
+            string usual = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{culture.Low.Celsius:0} °C to {culture.High.Celsius:0} °C");
+            findings.Add(new("culture.temperature", Severity.Warning, "souring.temperature", $"{souring.Temperature}; {culture.Name} is usually kept at {usual}", souring.Temperature.Text, usual));
+        }
+
+        return culture;
+    }
+
     private static LaidLine? Malt(int number, IngredientLine line, string path, List<Finding> findings)
     {
         if (Match(Malts.Find(line.Of), "malt", line, path, findings) is not Malt malt)
@@ -68,6 +95,7 @@ internal static class Larder
         one[Component.Lactose] = sugar.Lactose;
         one[Component.Protein] = sugar.Protein;
         one[Component.Minerals] = sugar.Minerals;
+        one[Component.MaltBuffer] = sugar.IsMaltExtract ? (1 - sugar.Water) * StartingValues.Of("ph.extractAsMalt").Value : 0;
         one[Component.MaltColour] = line.At.Point < AdditionPoint.KnockOut ? (line.Colour?.Value ?? sugar.Colour)?.Lovibond ?? 0 : 0;
         return Weighed(line, path, one, findings) is not double kg
             ? null

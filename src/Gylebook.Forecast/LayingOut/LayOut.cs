@@ -29,17 +29,20 @@ public static class LayOut
         List<Finding> findings = [.. RecipeCheck.Findings(recipe), .. KitCheck.Findings(kit).Select(f => f with { Where = $"kit.{f.Where}" })];
         IReadOnlyList<LaidLine> lines = [.. Larder.Find(recipe, foods, findings).Where(line => line.Kilograms > 0)];
         CheckMeans(recipe, kit, findings);
+        LacticCulture? culture = Larder.Culture(recipe.Souring, findings);
         if (findings.Any(f => f.Severity == Severity.Error))
         {
             return new(recipe, kit, lines, null, [], new Dictionary<int, string>(), default, findings);
         }
 
+        Minerals liquors = minerals ?? Minerals.None;
         ParameterList parameters = new();
         RunParameters.SetAll(parameters, recipe, kit);
+        SourStep? souring = culture is null ? null : RunParameters.Souring(parameters, recipe, culture, MaltWort.Of(liquors, lines));
         KettleHeat heat = new(recipe, kit);
-        StepList steps = new(recipe, lines, parameters, heat);
+        StepList steps = new(recipe, lines, parameters, heat, souring);
         steps.Write(YeastByPortion(recipe, kit, lines, parameters));
-        RunPlan plan = Assemble(recipe, kit, lines, parameters, steps, minerals ?? Minerals.None);
+        RunPlan plan = Assemble(recipe, kit, lines, parameters, steps, liquors);
         PlanOutcome outcome = PlanLiquor(recipe, kit, plan, lines);
         if (steps.CoolingSteep is int cooling)
         {
@@ -79,6 +82,7 @@ public static class LayOut
             Additions = [.. steps.Additions.Rows],
             Mash = MashOf(lines),
             Rinse = RinseOf(recipe),
+            Sourings = [.. steps.Sourings],
             BoilMinutes = [.. steps.BoilMinutes],
             BoilHeats = [.. steps.BoilHeats],
             Steeps = [.. steps.Steeps],

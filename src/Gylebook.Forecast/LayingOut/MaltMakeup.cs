@@ -53,6 +53,7 @@ public static class MaltMakeup
         malted[Component.Water] = moisture;
         malted[Component.Grain] = 1 - moisture - (scale * native);
         malted[Component.MaltColour] = lovibond;
+        malted[Component.MaltBuffer] = 1;
         return malted;
     }
 

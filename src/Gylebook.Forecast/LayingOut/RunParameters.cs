@@ -62,6 +62,19 @@ internal static class RunParameters
                 gas);
     }
 
+    /// <summary>Souring: a boil behind it drives all gas off; without one the wort keeps what it holds at its temperature.</summary>
+    public static SourStep Souring(ParameterList parameters, Recipe recipe, LacticCulture culture, MaltWort wort)
+    {
+        SouringPlan plan = recipe.Souring!;
+        double kept = recipe.Boil is null ? CarbonDioxideInWater.VolumesUnderOneAtmosphere(plan.Temperature.Value.Celsius) : 0;
+        return new SourStep(
+            plan.Ph.Value,
+            culture.IsMixed,
+            parameters.Of("sour.startPh", wort.LikelyAlone, "pH", new("pH of the malt's wort, docs/science/beer-ph.md", "computed")),
+            parameters.Starting("ph.buffer.wort"),
+            parameters.Of("sour.gasKept", kept, "volumes", new("Weiss 1974 at the souring's temperature; 0 when it is boiled", "seen")));
+    }
+
     private static void SetKit(ParameterList parameters, Recipe recipe, Kit kit)
     {
         Provenance own = new($"kit {kit.Name}", "entered");

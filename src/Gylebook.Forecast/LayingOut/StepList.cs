@@ -7,7 +7,8 @@ using Gylebook.Science.Boiling;
 namespace Gylebook.Forecast.LayingOut;
 
 /// <summary>The moves of a run in order, with the rows they point to.</summary>
-internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, ParameterList parameters, KettleHeat heat)
+internal sealed class StepList(
+    Recipe recipe, IReadOnlyList<LaidLine> lines, ParameterList parameters, KettleHeat heat, SourStep? souring)
 {
     private const int Main = 0;
     private const int Bed = 1;
@@ -18,6 +19,8 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
 
     /// <summary>What goes in.</summary>
     public AdditionList Additions { get; } = new(parameters);
+
+    public List<SourStep> Sourings { get; } = [];
 
     public List<double> BoilMinutes { get; } = [];
 
@@ -86,6 +89,12 @@ internal sealed class StepList(Recipe recipe, IReadOnlyList<LaidLine> lines, Par
 
         AddAll(AdditionPoint.CopperUp);
         Move(StepKind.CopperUp, Main);
+        if (souring is { } step)
+        {
+            Sourings.Add(step);
+            Move(StepKind.Sour, Main);
+        }
+
         WriteBoil();
         Move(StepKind.KnockOut, Main);
         AddAll(AdditionPoint.KnockOut);

@@ -67,6 +67,9 @@ public enum Stage
     /// <summary>All the wort in the kettle.</summary>
     CopperUp,
 
+    /// <summary>Wort soured in the kettle.</summary>
+    Sour,
+
     /// <summary>The boil.</summary>
     Boil,
 
@@ -131,7 +134,7 @@ public enum Loss
     /// <summary>Break and food solids left in the kettle, and the wort they hold.</summary>
     KettleSolids,
 
-    /// <summary>Carbon dioxide that left the fermenter.</summary>
+    /// <summary>Carbon dioxide that left fermenter or souring kettle.</summary>
     Gas,
 
     /// <summary>What settled, and the beer it holds.</summary>

@@ -8,6 +8,9 @@ namespace Gylebook.Forecast.Running;
 /// <param name="TopUp">In the liquor the kettle is filled up with: as it comes from the source.</param>
 public sealed record Minerals(Wort Strike, Wort Rinse, Wort TopUp)
 {
+    /// <summary>pH of the mash in this liquor and how much of it that was reckoned for, litres; null when nobody knows.</summary>
+    public (Telling.Band Ph, double StrikeLitres)? Mash { get; init; }
+
     /// <summary>Liquor of which nothing is known, counted as pure water.</summary>
     public static Minerals None { get; } = new(default, default, default);
 

@@ -70,6 +70,7 @@ internal ref struct RunState<TLog>
             case StepKind.Rinse: RinseBed(step); break;
             case StepKind.SpentGrain: DropGrain(step); break;
             case StepKind.CopperUp: _figures.AtCopperUp(step.To, _portions[step.To].Wort); Reach(Stage.CopperUp, step.To); break;
+            case StepKind.Sour: SourIt(step); break;
             case StepKind.Boil: BoilOn(step); break;
             case StepKind.KnockOut: KnockOut(step); break;
             case StepKind.Stand: Reach(Stage.Stand, step.To); break;
@@ -104,6 +105,12 @@ internal ref struct RunState<TLog>
         _marks[step.Index] = new BoilMark(portion.BoiledMinutes, portion.GravityMinutes);
         _plan.Additions[step.Index].Into(ref portion, step.To, _draw, ref _log);
         Isomerisation.Dose(ref portion.Wort, _plan.HopDoses[step.Index], _draw);
+    }
+
+    private readonly void SourIt(in Step step)
+    {
+        Sour.To(ref _portions[step.To].Wort, step.To, _plan.Sourings[step.Index], _plan.Reactions, _draw, ref _log);
+        Reach(Stage.Sour, step.To);
     }
 
     private readonly void BoilOn(in Step step)
@@ -191,7 +198,7 @@ internal ref struct RunState<TLog>
         ref Wort wort = ref _portions[step.To].Wort;
         FermentStep yeast = _plan.Ferments[step.Index];
         Ferment.Out(ref wort, yeast, _plan.Reactions, _draw);
-        Ferment.Vent(ref wort, step.To, yeast, _draw, ref _log);
+        Ferment.Vent(ref wort, Stage.Ferment, step.To, _draw[yeast.ResidualGas], ref _log);
     }
 
     private readonly void EndFerment(in Step step)

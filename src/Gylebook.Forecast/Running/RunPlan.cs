@@ -40,6 +40,9 @@ public sealed record RunPlan
     /// <summary>The rinse.</summary>
     public required RinseStep Rinse { get; init; }
 
+    /// <summary>Sourings, for sour steps; none when nothing is soured.</summary>
+    public SourStep[] Sourings { get; init; } = [];
+
     /// <summary>Minutes, for boil steps.</summary>
     public required double[] BoilMinutes { get; init; }
 

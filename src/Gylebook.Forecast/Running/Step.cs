@@ -34,6 +34,9 @@ public enum StepKind
     /// <summary>All wort in the kettle.</summary>
     CopperUp,
 
+    /// <summary>Lactic bacteria sour the wort in the kettle.</summary>
+    Sour,
+
     /// <summary>Some minutes of boil.</summary>
     Boil,
 

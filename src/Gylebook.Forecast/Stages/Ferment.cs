@@ -58,15 +58,20 @@ public static class Ferment
         }
     }
 
-    /// <summary>Lets the gas go that the beer cannot hold without pressure.</summary>
-    public static void Vent<TLog>(ref Wort wort, int portion, in FermentStep yeast, ReadOnlySpan<double> draw, ref TLog log)
+    /// <summary>Lets the gas go that the liquid cannot hold without pressure.</summary>
+    /// <param name="wort">Wort or beer.</param>
+    /// <param name="stage">Where.</param>
+    /// <param name="portion">Which portion.</param>
+    /// <param name="keptVolumes">Volumes of gas that stay in solution.</param>
+    /// <param name="log">Who watches.</param>
+    public static void Vent<TLog>(ref Wort wort, Stage stage, int portion, double keptVolumes, ref TLog log)
         where TLog : struct, IRunLog
     {
-        double holds = draw[yeast.ResidualGas] * Carbonation.GramsPerLitreInOneVolume / 1000 * wort.Litres;
+        double holds = keptVolumes * Carbonation.GramsPerLitreInOneVolume / 1000 * wort.Litres;
         double leaves = wort[Component.CarbonDioxide] - holds;
         if (leaves > Rounding * holds)
         {
-            Parting.Leave(ref wort, Stage.Ferment, portion, Loss.Gas, Component.CarbonDioxide, leaves, ref log);
+            Parting.Leave(ref wort, stage, portion, Loss.Gas, Component.CarbonDioxide, leaves, ref log);
         }
     }
 }

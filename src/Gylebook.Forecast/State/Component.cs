@@ -137,6 +137,12 @@ public enum Component
 
     /// <summary>Iso-alpha acid that the kinetics make of it, milligrams.</summary>
     IsoAlphaAcid,
+
+    /// <summary>Malt whose buffering the liquid carries, kilograms as weighed: what acids work against.</summary>
+    MaltBuffer,
+
+    /// <summary>Protons that strong acids brought, milliequivalents; their anions and mass are counted elsewhere.</summary>
+    StrongAcid,
 }
 
 /// <summary>Where a component goes when a portion is parted.</summary>

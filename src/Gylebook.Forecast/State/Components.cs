@@ -20,7 +20,7 @@ public readonly record struct ComponentRow(
 public static class Components
 {
     /// <summary>How many there are.</summary>
-    public const int Count = (int)Component.IsoAlphaAcid + 1;
+    public const int Count = (int)Component.StrongAcid + 1;
 
     /// <summary>Litres per kilogram of water at 20 °C, the reciprocal of the Plato table's 998.234 kg/m³.</summary>
     private const double WaterSpecificVolume = 1 / Wort.WaterKilogramsPerLitre;
@@ -44,7 +44,7 @@ public static class Components
         new(Component.Protein, "protein", "kg", Phase.Liquid, true, 0.73),
         new(Component.CoagulableProtein, "coagulable protein", "kg", Phase.Liquid, false, 0.73),
         new(Component.Minerals, "minerals", "kg", Phase.Liquid, true, 0.35),
-        new(Component.LacticAcid, "lactic acid", "kg", Phase.Liquid, true, 0.76),
+        new(Component.LacticAcid, "lactic acid", "kg", Phase.Liquid, false, 0.76),
         new(Component.AceticAcid, "acetic acid", "kg", Phase.Liquid, true, 0.86),
         new(Component.CitricAcid, "citric acid", "kg", Phase.Liquid, true, 0.59),
         new(Component.MalicAcid, "malic acid", "kg", Phase.Liquid, true, 0.62),
@@ -75,6 +75,8 @@ public static class Components
         new(Component.BagHold, "bag hold", "kg", Phase.Food, true, 0),
         new(Component.AlphaAcid, "alpha acid", "mg", Phase.Liquid, false, 0),
         new(Component.IsoAlphaAcid, "iso-alpha acid", "mg", Phase.Liquid, false, 0),
+        new(Component.MaltBuffer, "malt that buffers", "kg of malt", Phase.Liquid, true, 0),
+        new(Component.StrongAcid, "protons of strong acids", "mEq", Phase.Liquid, true, 0),
     ];
 
     /// <summary>1 for what counts as mass, 0 for tracers.</summary>

@@ -10,6 +10,20 @@ public readonly record struct ReactionTerm(Component Component, double PerKilogr
 /// <param name="Terms">All it makes and uses, the reactant itself included.</param>
 public sealed record Reaction(Component Reactant, ReactionTerm[] Terms)
 {
+    /// <summary>Kilograms of a product that a kilogram of the reactant makes; 0 when it makes none.</summary>
+    public double Makes(Component product)
+    {
+        foreach (ReactionTerm term in Terms)
+        {
+            if (term.Component == product)
+            {
+                return term.PerKilogram;
+            }
+        }
+
+        return 0;
+    }
+
     /// <summary>Lets that many kilograms of the reactant react.</summary>
     public void Run(ref Wort wort, double kilograms)
     {

@@ -8,14 +8,18 @@ namespace Gylebook.Forecast.State;
 /// <param name="Fermentation">Balling's reaction, sugar by sugar.</param>
 /// <param name="Conditioning">Sugar to gas in the package, by stoichiometry.</param>
 /// <param name="Refusal">Sugar a yeast has been offered and does not take.</param>
+/// <param name="Souring">Sugar to lactic acid alone, in the order in which it is taken.</param>
+/// <param name="MixedSouring">Sugar to lactic acid, ethanol and carbon dioxide, in the same order.</param>
 /// <remarks>
 /// Fermentation: 1 kg of maltose-equivalent makes 1 : 0.9565 : 0.11 over 2.0665 of ethanol, carbon dioxide and dry yeast
 /// [balling1865]. Sugars enter as maltose-equivalent by the water they take up or give off. Conditioning: sugar to
-/// ethanol and carbon dioxide by molar mass alone, the larger and so the safer figure. Molar masses in g/mol from IUPAC
-/// conventional atomic masses.
+/// ethanol and carbon dioxide by molar mass alone, the larger and so the safer figure. Souring: a hexose makes two of lactic
+/// acid (180.156 = 2 × 90.078), or one of lactic acid, one of ethanol and one of carbon dioxide; textbook stoichiometry, without
+/// growth, acetic acid or mannitol. Molar masses in g/mol from IUPAC conventional atomic masses.
 /// </remarks>
 public sealed record Reactions(
-    Reaction[] Conversion, Reaction Coagulation, Reaction[] Fermentation, Reaction[] Conditioning, Reaction[] Refusal)
+    Reaction[] Conversion, Reaction Coagulation, Reaction[] Fermentation, Reaction[] Conditioning, Reaction[] Refusal,
+    Reaction[] Souring, Reaction[] MixedSouring)
 {
     private const double StarchUnit = 162.141;
     private const double Water = 18.015;
@@ -46,7 +50,9 @@ public sealed record Reactions(
         new(Component.CoagulableProtein, [new(Component.CoagulableProtein, -1), new(Component.Break, 1)]),
         [.. Fermentable.Select(Ferment)],
         [.. Fermentable.Select(Condition)],
-        [.. Refusable.Select(Refuse)]);
+        [.. Refusable.Select(Refuse)],
+        [.. Sourable.Select(Sour)],
+        [.. Sourable.Select(SourMixed)]);
 
     /// <summary>Sugars a yeast may take, in the order of the fermentation tables.</summary>
     public static IReadOnlyList<Component> Fermentable =>
@@ -56,6 +62,10 @@ public sealed record Reactions(
 
     /// <summary>Sugars of which a yeast may leave a part; the others it always takes whole.</summary>
     public static IReadOnlyList<Component> Refusable => [Component.Maltose, Component.Maltotriose, Component.Dextrin];
+
+    /// <summary>Sugars that lactic bacteria are counted as taking, the first one first: our choice, for pH hangs on the acid alone.</summary>
+    public static IReadOnlyList<Component> Sourable =>
+        [Component.Glucose, Component.Fructose, Component.Sucrose, Component.Maltose];
 
     private static Reaction Hydrolysis(Component product)
     {
@@ -82,6 +92,23 @@ public sealed record Reactions(
             new(Component.Water, 1 - hexose),
             new(Component.Ethanol, hexose * 2 * EthanolMolar / Hexose),
             new(Component.CarbonDioxide, hexose * 2 * CarbonDioxideMolar / Hexose));
+    }
+
+    private static Reaction Sour(Component sugar)
+    {
+        double hexose = HydrationOf(Component.Glucose) / HydrationOf(sugar);
+        return Row(sugar, new(Component.Water, 1 - hexose), new(Component.LacticAcid, hexose));
+    }
+
+    private static Reaction SourMixed(Component sugar)
+    {
+        double hexose = HydrationOf(Component.Glucose) / HydrationOf(sugar);
+        return Row(
+            sugar,
+            new(Component.Water, 1 - hexose),
+            new(Component.LacticAcid, hexose / 2),
+            new(Component.Ethanol, hexose * EthanolMolar / Hexose),
+            new(Component.CarbonDioxide, hexose * CarbonDioxideMolar / Hexose));
     }
 
     /// <summary>One kilogram used up, and what becomes of it; what comes to nothing has no entry.</summary>

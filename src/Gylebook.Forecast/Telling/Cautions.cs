@@ -18,13 +18,14 @@ internal static class Cautions
 
     /// <summary>All cautions, in the order of the run.</summary>
     public static IReadOnlyList<Caution> Of(
-        LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling) =>
-        [.. All(laidOut, record, figures, water, pitch, chilling).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
+        LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhTold ph) =>
+        [.. All(laidOut, record, figures, water, pitch, chilling, ph).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
 
     private static IEnumerable<Caution> All(
-        LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling) =>
+        LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhTold ph) =>
     [
         .. HotSide(laidOut, record),
+        .. AcidityCautions.Of(laidOut, record, ph),
         .. Boil(laidOut, figures),
         .. BitternessCautions.Of(laidOut, figures),
         .. ChillCautions.Of(chilling),

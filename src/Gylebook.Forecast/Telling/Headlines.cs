@@ -8,6 +8,8 @@ namespace Gylebook.Forecast.Telling;
 public static class Headlines
 {
     private const string MashPh = "mashPh";
+    private const string WortPh = "wortPh";
+    private const string BeerPh = "beerPh";
 
     private static readonly Line[] Order =
     [
@@ -20,8 +22,9 @@ public static class Headlines
         new("alcoholByVolume", "alcohol by volume, in the glass", Figure.AlcoholByVolume, "%", 2),
         new("bitterness", "bitterness", Figure.Bitterness, "IBU", 1),
         new("colourSrm", "colour", Figure.Colour, "SRM", 1),
-        new(MashPh, "pH of the mash", null, "pH", 2),
-        new("beerPh", "pH of the beer", null, "pH", 2),
+        new(MashPh, "pH of the mash", null, PhTold.Unit, 2),
+        new(WortPh, "pH of the wort in the fermenter", null, PhTold.Unit, 1),
+        new(BeerPh, "pH of the beer", null, PhTold.Unit, 1),
         new("copperUpLitres", "wort at copper-up", Figure.CopperUpLitres, "L at 20 °C", 2),
         new("copperUpGravity", "gravity at copper-up", Figure.CopperUpGravity, "SG", 4),
         new("castLitres", "wort in the fermenter", Figure.CastLitres, "L at 20 °C", 2),
@@ -38,10 +41,14 @@ public static class Headlines
     public static IReadOnlyList<Headline> Unknown { get; } = [.. Order.Select(line => line.With(null))];
 
     /// <summary>The headline of a run.</summary>
-    public static IReadOnlyList<Headline> Of(LaidOut laidOut, HeadlineFigures figures, WaterOutcome? water) =>
-        [.. Order.Select(line => line.With(
-            line.Name == MashPh ? water?.MashPh
-            : IsKnown(laidOut, line.Figure, water) ? Band.Point(figures[line.Figure!.Value], line.Unit) : null))];
+    internal static IReadOnlyList<Headline> Of(LaidOut laidOut, HeadlineFigures figures, WaterOutcome? water, PhTold ph) =>
+        [.. Order.Select(line => line.With(line.Name switch
+        {
+            MashPh => water?.MashPh,
+            WortPh => ph.Wort,
+            BeerPh => ph.Beer,
+            _ => IsKnown(laidOut, line.Figure, water) ? Band.Point(figures[line.Figure!.Value], line.Unit) : null,
+        }))];
 
     /// <summary>Sodium is told only where something brings some, or the liquor is known.</summary>
     private static bool IsKnown(LaidOut laidOut, Figure? figure, WaterOutcome? water) => figure switch

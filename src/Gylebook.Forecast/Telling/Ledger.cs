@@ -23,7 +23,7 @@ public sealed record Ledger(double MassIn, double MassOut, double RelativeError,
         Wort left = Sum(record.Losses.Select(l => l.What).Concat(record.Stages.Where(s => s.Stage == Stage.Pour).Select(s => s.State.Wort)));
         double worst = RelativeDifference(entered.Mass, left.Mass);
         string where = "mass";
-        foreach (ComponentRow row in Components.Table.Where(row => row.Conserved))
+        foreach (ComponentRow row in Components.Table.Where(row => row.Conserved || IsConservedHere(row, record)))
         {
             double error = RelativeDifference(entered[row.Component], left[row.Component]);
             if (error > worst)
@@ -34,6 +34,10 @@ public sealed record Ledger(double MassIn, double MassOut, double RelativeError,
 
         return new Ledger(entered.Mass, left.Mass, worst, where);
     }
+
+    /// <summary>Nothing but souring makes lactic acid.</summary>
+    private static bool IsConservedHere(ComponentRow row, RunRecord record) =>
+        row.Component == Component.LacticAcid && !record.Stages.Exists(s => s.Stage == Stage.Sour);
 
     private static Wort Sum(IEnumerable<Wort> parts)
     {

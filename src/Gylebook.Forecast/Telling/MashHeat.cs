@@ -115,5 +115,6 @@ internal sealed class MashHeat
         : null;
 
     private double? BoilMinutes(in Wort copperUp) => _laidOut.Recipe.Boil is null ? null : HeatMinutes(
-        copperUp.Mass * WortHeat.OfWort(Math.Clamp(copperUp.RealExtractPlato, 0, 100)), CelsiusOf(_rests.Count - 1), Boiling);
+        copperUp.Mass * WortHeat.OfWort(Math.Clamp(copperUp.RealExtractPlato, 0, 100)),
+        _laidOut.Recipe.Souring?.Temperature.Value.Celsius ?? CelsiusOf(_rests.Count - 1), Boiling);
 }

@@ -76,6 +76,7 @@ public static class Teller
     {
         PitchAdvice? pitch = PitchTold.Of(laidOut, figures, asked);
         MashHeat heat = new(laidOut);
+        PhTold ph = PhTold.Of(laidOut, record);
         IReadOnlyList<StageRow> stages = StageRows.Of(laidOut, record);
         Chilling? chilling = ChillTold.Of(laidOut, record);
         PackageOutlook package = PackageOf(laidOut, figures);
@@ -84,7 +85,7 @@ public static class Teller
             Recipe = laidOut.Recipe.Name,
             Kit = laidOut.Kit.Name,
             Seed = seed,
-            Headline = Headlines.Of(laidOut, figures, water),
+            Headline = Headlines.Of(laidOut, figures, water, ph),
             Stages = stages,
             Losses = StageRows.LossesOf(laidOut, record),
             Additions = AdditionRows.Of(laidOut, record),
@@ -99,7 +100,7 @@ public static class Teller
             MashSchedule = heat.Schedule(record.At(Stage.CopperUp)),
             Chilling = chilling,
             Allergens = AllergenNotice.Of(laidOut.Lines),
-            Cautions = Cautions.Of(laidOut, record, figures, water, pitch, chilling),
+            Cautions = Cautions.Of(laidOut, record, figures, water, pitch, chilling, ph),
             Findings = [.. laidOut.Findings, .. (water?.Findings ?? []).Select(f => f with { Where = $"water.{f.Where}" }), .. VesselCheck.Findings(laidOut, figures, stages, package)],
             Balance = Ledger.Of(record),
         };

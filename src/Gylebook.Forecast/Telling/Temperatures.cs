@@ -15,7 +15,8 @@ internal sealed class Temperatures(LaidOut laidOut)
         Stage.Lift or Stage.RunOff or Stage.CopperUp => LastRest ?? Boiling,
         Stage.Rinse => LastRest,
         Stage.TopUp => null,
-        Stage.Boil or Stage.KnockOut => laidOut.Recipe.Boil is null ? LastRest : Boiling,
+        Stage.Sour => Souring,
+        Stage.Boil or Stage.KnockOut => laidOut.Recipe.Boil is null ? Souring ?? LastRest : Boiling,
         Stage.Stand => laidOut.Recipe.Stand?.Temperature.Value.Celsius,
         Stage.Chill or Stage.Cast or Stage.Split => Pitching,
         Stage.Ferment => LastWarm,
@@ -28,6 +29,8 @@ internal sealed class Temperatures(LaidOut laidOut)
     private double Boiling => BoilingPoint.CelsiusAt(laidOut.Kit.Altitude?.Value.Metres ?? 0);
 
     private double? FirstRest => laidOut.Recipe.Mash?.Rests.FirstOrDefault()?.Temperature.Value.Celsius;
+
+    private double? Souring => laidOut.Recipe.Souring?.Temperature.Value.Celsius;
 
     private double? LastRest => laidOut.Recipe.Mash?.Rests.LastOrDefault()?.Temperature.Value.Celsius;
 

@@ -44,6 +44,7 @@ public static class Words
     {
         [Of(Stage.RunOff)] = "run-off",
         [Of(Stage.CopperUp)] = "copper-up",
+        [Of(Stage.Sour)] = "soured",
         [Of(Stage.KnockOut)] = "knock-out",
         [Of(Stage.TopUp)] = "top-up",
         [Of(Loss.HeldInGrain)] = "held in the grain",

@@ -104,7 +104,7 @@ internal sealed class MashTreatment(WaterPlan plan, SourceLiquor source, LiquorN
         return (BandOf(MashPhBand.Of(mix, mending.Reading)), told, mend);
     }
 
-    private static Band BandOf(MashPhBand band) => new(band.Low, band.Likely, band.High, "pH at 20 °C", BandKind.Bounds);
+    private static Band BandOf(MashPhBand band) => new(band.Low, band.Likely, band.High, PhTold.Unit, BandKind.Bounds);
 
     private (OfferedSalt? Offer, double Most) AlkaliLeft(Correction then)
     {

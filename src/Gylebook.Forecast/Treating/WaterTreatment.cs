@@ -54,7 +54,10 @@ public static class WaterTreatment
 
     /// <summary>What the run's liquors carry, in each kilogram of water.</summary>
     public static Minerals MineralsOf(WaterOutcome outcome) => new(
-        Carried(outcome.Mash), Carried(outcome.Sparge), Carried(outcome.Source.Ions));
+        Carried(outcome.Mash), Carried(outcome.Sparge), Carried(outcome.Source.Ions))
+    {
+        Mash = outcome.MashPh is { } ph ? (ph, outcome.Mash.Litres) : null,
+    };
 
     /// <summary>A grist that no liquor could wet has no pH of a mash.</summary>
     private static LiquorNeed Stirrable(LiquorNeed need, List<Finding> findings)
@@ -88,7 +91,7 @@ public static class WaterTreatment
         foreach (AcidDose dose in liquor.Acids)
         {
             double millimoles = dose.Units * dose.Acid.Acid.MillimolesPerUnit / liquor.Litres / Wort.WaterKilogramsPerLitre;
-            LayingOut.Chemistry.PutAcid(ref carried, dose.Acid.Acid.Acid, millimoles);
+            AcidsCarried.Put(ref carried, dose.Acid.Acid.Acid, millimoles);
         }
 
         return carried;

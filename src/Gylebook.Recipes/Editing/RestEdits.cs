@@ -55,6 +55,14 @@ public static class RestEdits
         return new RecipeEdit(changed, "portions: one more");
     }
 
+    /// <summary>Adds souring in the kettle.</summary>
+    public static RecipeEdit AddSouring(this RecipeDraft draft) => new(
+        draft.Changed(file => FieldPath.Put(file, "souring", new JsonObject
+        {
+            ["culture"] = "lactobacillus", ["temperature"] = "38 °C", ["ph"] = "3.4", ["time"] = "24 h",
+        })),
+        "souring: added");
+
     /// <summary>Adds a boil.</summary>
     public static RecipeEdit AddBoil(this RecipeDraft draft) =>
         new(draft.Changed(file => FieldPath.Set(file, "boil.time", "60 min")), "boil: added");

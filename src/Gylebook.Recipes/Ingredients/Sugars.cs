@@ -12,6 +12,9 @@ public sealed record Sugar
     /// <summary>Trade name: <c>white sugar</c>.</summary>
     public required string Name { get; init; }
 
+    /// <summary>Whether it is a malt extract, and so brings malt's buffering and not only sugar.</summary>
+    public bool IsMaltExtract => Id.Contains("malt-extract", StringComparison.Ordinal);
+
     /// <summary>Water.</summary>
     public required double Water { get; init; }
 

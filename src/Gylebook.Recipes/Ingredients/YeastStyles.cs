@@ -23,6 +23,9 @@ public sealed record YeastStyle(
     /// <summary>High end of its usual apparent attenuation; null when unknown.</summary>
     public Fraction? AttenuationHigh { get; init; }
 
+    /// <summary>Whether it is a bottom-fermenting yeast; the others are top-fermenting, and count as that where they are neither.</summary>
+    public required bool IsBottomFermenting { get; init; }
+
     /// <summary>How readily it settles.</summary>
     public required Flocculation Flocculation { get; init; }
 
@@ -68,6 +71,12 @@ public static class YeastStyles
     {
         AttenuationLow = Percent(row.NumberOrNull("attenuationLow")),
         AttenuationHigh = Percent(row.NumberOrNull("attenuationHigh")),
+        IsBottomFermenting = row.Text("works") switch
+        {
+            "bottom" => true,
+            "top" => false,
+            var other => throw row.Wrong("works", $"is not top or bottom: {other}"),
+        },
         Flocculation = row.Text("flocculation") switch
         {
             "low" => Flocculation.Low,

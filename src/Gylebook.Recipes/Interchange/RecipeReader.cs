@@ -13,6 +13,7 @@ internal static class RecipeReader
         Package = file.Object("package", Package),
         Mash = file.OptionalObject("mash", Mash),
         Liquor = file.OptionalObject("liquor", Liquor),
+        Souring = file.OptionalObject("souring", Souring),
         Boil = file.OptionalObject("boil", at => new BoilPlan(at.Quantity<Duration>("time"))),
         Stand = file.OptionalObject("stand", Rest),
         Ferment = file.ListOfObjects("ferment", Rest),
@@ -38,6 +39,15 @@ internal static class RecipeReader
     private static LiquorPlan Liquor(ObjectReader at) => new(
         at.OptionalQuantity<VolumeAt20C>("strike"),
         at.OptionalQuantity<VolumeAt20C>("topUp"));
+
+    private static SouringPlan Souring(ObjectReader at) => new(
+        at.Name("culture"),
+        at.Quantity<Temperature>("temperature"),
+        at.Need("ph") is { } ph ? PhText.Read(ph) ?? Unread : Unread,
+        at.Quantity<Duration>("time"));
+
+    /// <summary>Stands where a pH could not be read; the list knows why.</summary>
+    private static readonly PhTarget Unread = new(0, "");
 
     private static Rest Rest(ObjectReader at) => new(
         at.Quantity<Temperature>("temperature"),

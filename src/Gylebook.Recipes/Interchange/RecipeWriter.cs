@@ -16,6 +16,7 @@ internal static class RecipeWriter
             .Put("package", Package(recipe.Package))
             .Put("mash", recipe.Mash is { } mash ? Mash(mash) : null)
             .Put("liquor", recipe.Liquor is { } liquor ? Liquor(liquor) : null)
+            .Put("souring", recipe.Souring is { } souring ? Souring(souring) : null)
             .Put("boil", recipe.Boil is { } boil ? new ObjectWriter().Put("time", boil.Time).Done : null)
             .Put("stand", recipe.Stand is { } stand ? Rest(stand) : null)
             .PutList("ferment", recipe.Ferment, Rest);
@@ -53,6 +54,13 @@ internal static class RecipeWriter
     private static JsonObject Liquor(LiquorPlan liquor) => new ObjectWriter()
         .Put("strike", liquor.Strike)
         .Put("topUp", liquor.TopUp)
+        .Done;
+
+    private static JsonObject Souring(SouringPlan souring) => new ObjectWriter()
+        .Put("culture", souring.Culture)
+        .Put("temperature", souring.Temperature)
+        .Put("ph", souring.Ph.Text)
+        .Put("time", souring.Time)
         .Done;
 
     private static JsonObject Rest(Rest rest) => new ObjectWriter()

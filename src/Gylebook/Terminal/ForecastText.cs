@@ -94,7 +94,11 @@ internal static class ForecastText
         Table table = Ruled("The beer", "likely", "");
         foreach (Headline headline in forecast.Headline.Where(h => h.Band is not null))
         {
-            table.AddRow(Cells(headline.Title, headline.Band!.Likely.ToString($"F{headline.Decimals}", CultureInfo.InvariantCulture), headline.Band.Unit));
+            table.AddRow(Cells(headline.Title, Rounded(headline.Band!.Likely), Unit(headline)));
+
+            string Rounded(double value) => value.ToString($"F{headline.Decimals}", CultureInfo.InvariantCulture);
+
+            string Unit(Headline told) => told.Band is { Kind: BandKind.Bounds } band ? $"{band.Unit}, {Rounded(band.Low)} to {Rounded(band.High)}" : told.Band!.Unit;
         }
 
         return table;

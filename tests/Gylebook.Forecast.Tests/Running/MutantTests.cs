@@ -29,6 +29,7 @@ public sealed class MutantTests(ITestOutputHelper output)
             Stage.Ferment, Stage.Rack, Stage.Package, Stage.Condition,
         ];
         Assert.Empty(wanted.Except(entered));
+        Assert.Contains(records.SelectMany(r => r.Losses), l => l.Stage == Stage.Sour && l.What.Mass > 0);
     }
 
     [Theory]
@@ -80,6 +81,8 @@ public sealed class MutantTests(ITestOutputHelper output)
         .. Of(right.Fermentation, "fermentation", rows => right with { Fermentation = rows }),
         .. Of(right.Conditioning, "conditioning", rows => right with { Conditioning = rows }),
         .. Of(right.Refusal, "refusal", rows => right with { Refusal = rows }),
+        .. Of(right.Souring, "souring", rows => right with { Souring = rows }),
+        .. Of(right.MixedSouring, "mixed souring", rows => right with { MixedSouring = rows }),
     ];
 
     private static IEnumerable<(string Name, Reactions Wrong)> Of(Reaction[] rows, string table, Func<Reaction[], Reactions> with)

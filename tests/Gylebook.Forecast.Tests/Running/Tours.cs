@@ -15,7 +15,7 @@ internal sealed record Tour(string Name, RunPlan Plan, double[] Draw, LaidOut La
 internal static class Tours
 {
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Tour> All { get; } = [TunTour(), BagTour(), PartTour()];
+    public static IReadOnlyList<Tour> All { get; } = [TunTour(), BagTour(), PartTour(), SourTour("lactobacillus"), SourTour("Lactobacillus brevis")];
 
     private static Tour TunTour() => Of(
         new Recipe
@@ -78,6 +78,25 @@ internal static class Tours
             Typed.Yeast("English ale"),
         ],
     });
+
+    private static Tour SourTour(string culture) => Of(
+        new Recipe
+        {
+            Name = $"soured by {culture}",
+            Package = new PackageWish(Typed.Litres(20), "bottle", Typed.Volumes(2.4)),
+            Mash = new MashPlan(MashMethod.Bag, [Typed.Rest(66, 60)], SpargePlan.None),
+            Souring = Typed.Souring(culture, 38, 3.2),
+            Boil = new BoilPlan(Typed.Minutes(30)),
+            Ferment = [Typed.Days(19, 14)],
+            Ingredients =
+            [
+                Typed.Malt("pilsner malt", 4),
+                Typed.Line(IngredientKind.Sugar, "invert syrup", 0.1, AdditionPoint.CopperUp),
+                Typed.Yeast("American ale"),
+            ],
+        },
+        // A draw: wort so stiff that acid is made of every sugar that lactic bacteria are counted as taking.
+        ("ph.buffer.wort", 400));
 
     private static Tour Of(Recipe recipe, params (string Id, double Value)[] drawn)
     {

@@ -7,6 +7,7 @@ public sealed class RecipeCheckTests
     private static readonly string Bitter = Samples.Text("samples", "recipes", "plain-bitter.json");
     private static readonly string Wheat = Samples.Text("samples", "recipes", "apricot-cardamom-wheat.json");
     private static readonly string Extract = Samples.Text("samples", "recipes", "edges", "extract-only.json");
+    private static readonly string Sour = Samples.Text("samples", "recipes", "edges", "kettle-sour.json");
     private static readonly string NoBoil = Samples.Text("samples", "recipes", "edges", "no-boil.json");
 
     [Fact]
@@ -16,6 +17,28 @@ public sealed class RecipeCheckTests
     [Fact]
     public void Hops_kept_nobody_knows_how_are_taken_as_kept_badly() => Assert.Equal(
         "hop.storageUnsaid", Assert.Single(Check(Bitter.Replace("\"whole\", \"amount\": \"45 g\"", "\"whole\", \"age\": \"90 d\", \"amount\": \"45 g\"", StringComparison.Ordinal))).Code);
+
+    [Theory]
+    [InlineData("\"3.4\"", "\"2.9\"", "souring.ph", "souring.ph", "2.9", "3.0 to 5.0")]
+    [InlineData("\"3.4\"", "5.1", "souring.ph", "souring.ph", "5.1", "3.0 to 5.0")]
+    [InlineData("\"3.4\"", "\"4,7\"", "souring.phHigh", "souring.ph", "4,7", "4.6")]
+    [InlineData("\"40 °C\"", "\"9 °C\"", "souring.temperature", "souring.temperature", "9 °C", "10 °C to 55 °C")]
+    [InlineData("\"40 °C\"", "\"56 °C\"", "souring.temperature", "souring.temperature", "56 °C", "10 °C to 55 °C")]
+    [InlineData("\"30 h\"", "\"8 d\"", "souring.long", "souring.time", "8 d", "7 d")]
+    [InlineData("\"boil 20 min\"", "\"copper-up\"", "souring.hops", "ingredients[2].at", "Saaz", "boil or later")]
+    public void Souring_that_cannot_be_meant_names_field_value_and_limit(string was, string wrong, string code, string where, string value, string limit)
+    {
+        var finding = Assert.Single(Check(Replaced(Sour, was, wrong)));
+        Assert.Equal((code, where, value, limit), (finding.Code, finding.Where, finding.Value, finding.Limit));
+        Assert.Contains(value, finding.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("\"3.4\"", "\"3\"")]
+    [InlineData("\"3.4\"", "4.6")]
+    [InlineData("\"40 °C\"", "\"10 °C\"")]
+    [InlineData("\"30 h\"", "\"7 d\"")]
+    public void Souring_just_within_is_let_pass(string was, string other) => Assert.Empty(Check(Replaced(Sour, was, other)));
 
     [Fact]
     public void A_sound_recipe_has_no_findings() => Assert.Empty(Check(Bitter));

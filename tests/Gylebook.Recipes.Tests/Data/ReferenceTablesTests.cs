@@ -26,8 +26,8 @@ public class ReferenceTablesTests
     [Fact]
     public void All_tables_travel_in_the_assembly() => Assert.Equal(
         [
-            "finings.csv", "food-families.csv", "foods-stimulants.csv", "foods.csv", "hops.csv", "ingredient-words.csv", "malt-titration.csv",
-            "malts.csv", "starting-values.csv", "style-statistics.csv", "sugars.csv", "water-balances.csv", "yeasts.csv",
+            "finings.csv", "food-families.csv", "foods-stimulants.csv", "foods.csv", "hops.csv", "ingredient-words.csv", "lactic-cultures.csv",
+            "malt-titration.csv", "malts.csv", "starting-values.csv", "style-statistics.csv", "sugars.csv", "water-balances.csv", "yeasts.csv",
         ],
         Files.Select(row => row.Data).Order(StringComparer.Ordinal));
 

@@ -38,6 +38,19 @@ public sealed class RecipeDraftTests
         Assert.Equal(kept, Hedgerow.Put(path, typed)!.After[path]);
 
     [Fact]
+    public void Souring_is_added_typed_into_and_taken_out()
+    {
+        RecipeEdit added = Hedgerow.AddSouring();
+        Assert.Equal("souring: added", added.Label);
+        Assert.True(added.After.Text.IndexOf("\"souring\"", StringComparison.Ordinal) < added.After.Text.IndexOf("\"boil\"", StringComparison.Ordinal));
+        RecipeEdit sourer = added.After.Put("souring.ph", "3,2")!;
+        Assert.Equal("souring, pH: 3.4 → 3,2", sourer.Label);
+        Assert.Equal(3.2, sourer.After.Recipe!.Souring!.Ph.Value);
+        Assert.Contains(sourer.After.Put("souring.ph", "very")!.After.Findings, f => f.Where == "souring.ph");
+        Assert.Equal(Hedgerow.Text, sourer.After.Drop("souring")!.After.Text);
+    }
+
+    [Fact]
     public void A_bare_number_over_a_text_without_a_unit_stays_bare_and_is_a_finding()
     {
         RecipeDraft draft = Hedgerow.Put("boil.time", "an hour")!.After.Put("boil.time", "75")!.After;

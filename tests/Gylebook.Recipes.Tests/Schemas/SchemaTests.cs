@@ -8,7 +8,7 @@ namespace Gylebook.Recipes.Tests.Schemas;
 public sealed class SchemaTests
 {
     // Well-formed and of the right shape: what is wrong with these is written twice, or does not make sense.
-    private static readonly string[] BeyondASchema = ["key-twice.json", "absurd.json", "hops-absurd.json", "kit-absurd.json", "water-absurd.json"];
+    private static readonly string[] BeyondASchema = ["key-twice.json", "absurd.json", "hops-absurd.json", "kit-absurd.json", "souring-absurd.json", "water-absurd.json"];
 
     /// <summary>Every broken file that is JSON at all, and whose fault is one of form.</summary>
     public static TheoryData<string> BadForms() =>

@@ -18,7 +18,7 @@ public sealed partial class RecipeStages
         [("none", "none"), ("pour", "pour over the bag"), ("dunk", "dunk the bag"), ("batch", "batch"), ("continuous", "continuous")];
 
     private static readonly string[] WishFields = ["package.volume", "package.in", "package.carbonation"];
-    private static readonly string[] BoilFields = ["boil.time"];
+    private static readonly string[] BoilFields = ["souring.culture", "souring.temperature", "souring.ph", "souring.time", "boil.time"];
     private static readonly string[] StandFields = ["stand.temperature", "stand.time"];
     private static readonly string[] PackageFields = WishFields;
 

@@ -46,7 +46,7 @@ public static class StagePlaces
         return first.Split('.', '[')[0] switch
         {
             "mash" or "liquor" => RecipeStage.Mash,
-            "boil" or "kettle" => RecipeStage.Boil,
+            "souring" or "culture" or "boil" or "kettle" => RecipeStage.Boil,
             "stand" => RecipeStage.KnockOut,
             "ferment" or "fermenter" or "yeast" or "portions" => RecipeStage.Ferment,
             "package" or "carbonation" => RecipeStage.Package,
@@ -64,7 +64,7 @@ public static class StagePlaces
     private static RecipeStage OfWord(string word) => word switch
     {
         "strike" or "mash" or "lift" or "rinse" or "runOff" => RecipeStage.Mash,
-        "copper-up" or "copperUp" or "boil" => RecipeStage.Boil,
+        "copper-up" or "copperUp" or "sour" or "boil" => RecipeStage.Boil,
         "knock-out" or "knockOut" or "stand" => RecipeStage.KnockOut,
         "cast" or "pitch" or "ferment" or "crash" => RecipeStage.Ferment,
         _ => RecipeStage.Package,

@@ -1,0 +1,30 @@
+using Gylebook.Science.Water;
+
+namespace Gylebook.Science.Acidity;
+
+/// <summary>Acids and alkalinity that a wort or a beer carries on top of what its malt is itself.</summary>
+/// <param name="Lactic">mmol of lactic acid, free and as lactate.</param>
+/// <param name="Acetic">mmol of acetic acid.</param>
+/// <param name="Citric">mmol of citric acid.</param>
+/// <param name="Malic">mmol of malic acid.</param>
+/// <param name="Tartaric">mmol of tartaric acid.</param>
+/// <param name="Phosphoric">mmol of phosphoric acid that was added; not the malt's own phosphate.</param>
+/// <param name="Strong">mEq of protons that strong acids brought.</param>
+/// <param name="Alkalinity">mEq of residual alkalinity that liquor and salts brought: all of it is used up once CO2 is driven off, and
+/// calcium and magnesium set protons free against it.</param>
+/// <param name="Litres">Litres of liquid they lie in.</param>
+public readonly record struct AcidLoad(
+    double Lactic, double Acetic, double Citric, double Malic, double Tartaric, double Phosphoric,
+    double Strong, double Alkalinity, double Litres)
+{
+    /// <summary>mEq of protons that the load has given to the wort at a pH, less its alkalinity: rises with pH, and with every acid.</summary>
+    public double Given(double ph) =>
+        Strong - Alkalinity
+        + Of(Lactic, Acids.Lactic, ph) + Of(Acetic, Acids.Acetic, ph) + Of(Citric, Acids.Citric, ph)
+        + Of(Malic, Acids.Malic, ph) + Of(Tartaric, Acids.Tartaric, ph) + Of(Phosphoric, Acids.Phosphoric, ph);
+
+    /// <summary>mEq of protons that are free in the liquid at a pH, less hydroxide: activity 1, pKw 14.</summary>
+    public double Free(double ph) => 1000 * Litres * (Math.Pow(10, -ph) - Math.Pow(10, ph - 14));
+
+    private static double Of(double millimoles, Acid acid, double ph) => millimoles == 0 ? 0 : millimoles * acid.ProtonsGivenUp(ph);
+}
