@@ -1,6 +1,8 @@
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Liquors;
+using Gylebook.Science.Acidity;
 using Gylebook.Science.Mashing;
 using Gylebook.Science.Quantities;
 using Gylebook.Science.Water;
@@ -21,7 +23,7 @@ internal sealed class KettleTreatment(WaterPlan plan, LiquorNeed need, List<Find
     public (TreatedLiquor Liquor, WortSouring? Wort) Treat(TreatedMash mash, TreatedLiquor sparge, double acidUsed)
     {
         TreatedLiquor kettle = Salted(mash.Liquor, sparge);
-        WortSouring? wort = plan.WortPh is double wanted ? Souring(wanted, mash, acidUsed) : null;
+        WortSouring? wort = plan.WortPh is double wanted ? Souring(wanted, mash, kettle.Litres, acidUsed) : null;
         return wort is { Units: > 0 } ? (Soured(kettle, wort), wort) : (kettle, wort);
     }
 
@@ -49,7 +51,7 @@ internal sealed class KettleTreatment(WaterPlan plan, LiquorNeed need, List<Find
 
     private static IonProfile Together(IonProfile mash, IonProfile sparge, double share) => (mash * share) + (sparge * (1 - share));
 
-    private WortSouring? Souring(double wanted, TreatedMash mash, double acidUsed)
+    private WortSouring? Souring(double wanted, TreatedMash mash, double litres, double acidUsed)
     {
         Mass grist = Mass.FromKilograms(need.Grist.Sum(line => line.Amount.Kilograms));
         if (PhBefore(mash) is not { } before || grist.Kilograms <= 0)
@@ -64,14 +66,17 @@ internal sealed class KettleTreatment(WaterPlan plan, LiquorNeed need, List<Find
             findings.Add(new("wort.sourAlready", Severity.Note, "wortPh", $"the wort is at {now} before any acid, below the {asked} wanted; acid only lowers it", now, asked));
         }
 
-        double Units(double from, double buffer) =>
-            _acid?.Acid.UnitsFor(WortAcid.Milliequivalents(grist, from, wanted, buffer), wanted) ?? 0;
+        StartingValue buffer = StartingValues.Of("ph.buffer.wort");
+        AcidLoad nothing = default(AcidLoad) with { Litres = litres };
+        double Units(double from, double each) => _acid?.Acid.UnitsFor(
+            WortAcidity.MilliequivalentsTo(nothing, each * grist.Kilograms, from, wanted), wanted) ?? 0;
         Band amount = new(
-            Units(before.Low, WortAcid.SmallestBuffer), Units(before.Likely, WortAcid.LikelyBuffer), Units(before.High, WortAcid.LargestBuffer),
+            Units(before.Low, buffer.Low!.Value), Units(before.Likely, buffer.Value), Units(before.High, buffer.High!.Value),
             _acid is { Acid.Unit: DoseUnit.Gram } ? "g" : "mL", BandKind.Bounds);
         double most = Math.Max(0, (_acid?.MostMillilitres ?? double.MaxValue) - acidUsed);
         double units = MashTreatment.Rounded(Math.Min(amount.Likely, most), most);
-        double reached = WortAcid.PhWith(grist, before.Likely, units * (_acid?.Acid.MilliequivalentsPerUnit(wanted) ?? 0));
+        AcidLoad given = nothing with { Strong = units * (_acid?.Acid.MilliequivalentsPerUnit(wanted) ?? 0) };
+        double reached = WortAcidity.PhOf(given, buffer.Value * grist.Kilograms, before.Likely);
         if (reached - wanted > CloseEnough)
         {
             findings.Add(PhMissed.Finding("wort", reached, wanted, "acid"));

@@ -53,9 +53,18 @@ public static class WortAcidity
     /// <param name="anchor">a.</param>
     /// <param name="target">t.</param>
     /// <exception cref="ArgumentOutOfRangeException">A pH outside 0 to 14.</exception>
-    public static double LacticTo(in AcidLoad load, double buffering, double anchor, double target)
+    public static double LacticTo(in AcidLoad load, double buffering, double anchor, double target) =>
+        MilliequivalentsTo(load, buffering, anchor, target) / Acids.Lactic.ProtonsGivenUp(target);
+
+    /// <summary>mEq of any acid to bring it from the anchor to a target pH; none when the load has brought it there already.</summary>
+    /// <param name="load">What is carried besides.</param>
+    /// <param name="buffering">B, mEq/pH.</param>
+    /// <param name="anchor">a.</param>
+    /// <param name="target">t.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A pH outside 0 to 14.</exception>
+    public static double MilliequivalentsTo(in AcidLoad load, double buffering, double anchor, double target)
     {
         double taken = (buffering * (Ph.Check(anchor) - Ph.Check(target))) + load.Free(target) - load.Free(anchor);
-        return Math.Max(0, (taken - load.Given(target)) / Acids.Lactic.ProtonsGivenUp(target));
+        return Math.Max(0, taken - load.Given(target));
     }
 }

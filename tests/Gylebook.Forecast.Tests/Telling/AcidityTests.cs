@@ -3,7 +3,6 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Liquors;
-using Gylebook.Science.Mashing;
 using Gylebook.Tests.Shared;
 
 namespace Gylebook.Forecast.Tests.Telling;
@@ -135,14 +134,6 @@ public sealed class AcidityTests
         Near.Equal(whole.Likely, parted.Likely, 0.005);
         Near.Equal(whole.Low, parted.Low, 0.005);
         Near.Equal(whole.High, parted.High, 0.005);
-    }
-
-    /// <summary>Acid that a water plan finds for the wort and the pH of that wort rest on the same print.</summary>
-    [Fact]
-    public void A_water_plan_and_the_run_know_one_buffer_of_wort()
-    {
-        StartingValue wort = StartingValues.Of("ph.buffer.wort");
-        Assert.Equal((WortAcid.SmallestBuffer, WortAcid.LikelyBuffer, WortAcid.LargestBuffer), (wort.Low!.Value, wort.Value, wort.High!.Value));
     }
 
     [Fact]

@@ -49,6 +49,8 @@ public sealed record HeadlineCell(string Name, string Label, string Value)
                 ? energy with { Note = "in 100 mL" }
                 : null,
             Cell(outlook, "sludgeLitres", "Sludge", shown.Litres, 0, null),
+            Cell(outlook, "mashPh", "pH of the mash, at 20 °C", ph => shown.Number(ph, 2), 4.8, 6.2),
+            Cell(outlook, "beerPh", "pH of the beer, at 20 °C", ph => shown.Number(ph, 1), 3, 5),
         ];
         return [.. cells.OfType<HeadlineCell>()];
     }
