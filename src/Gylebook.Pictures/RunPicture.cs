@@ -95,8 +95,8 @@ public sealed record RunLoss(string Name, double Litres, double Kilograms)
     public string Text(Shown shown) => $"{Name} {(Litres > 0 ? shown.Litres(Litres) : shown.Kilograms(Kilograms))}";
 }
 
-/// <summary>A caution pinned to its stage; those with the same code are one mark.</summary>
-/// <param name="Code">Its stable name.</param>
+/// <summary>A caution pinned to its stage; those that say the same are one mark.</summary>
+/// <param name="Code">Its stable name; the first of those it stands for.</param>
 /// <param name="IsHazard">A hazard, rather than a limit of a model.</param>
 /// <param name="Message">What to look out for; several messages a line each.</param>
 public sealed record RunCaution(string Code, bool IsHazard, string Message)

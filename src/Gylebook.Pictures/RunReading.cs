@@ -117,8 +117,8 @@ internal sealed class RunReading(BrewForecast forecast, Shown shown)
 
         return
         [
-            .. forecast.Cautions.Where(c => between(RunWords.StageOfCaution(c.Where))).GroupBy(c => c.Code).Select(g => new RunCaution(
-                g.Key, g.Any(c => c.Severity != Severity.Note), string.Join("\n", g.Select(c => c.Message).Distinct()))),
+            .. forecast.Cautions.Where(c => between(RunWords.StageOfCaution(c.Where))).GroupBy(c => CautionWords.Of(c.Code)).Select(g => new RunCaution(
+                g.First().Code, g.Any(c => c.Severity != Severity.Note), string.Join("\n", g.Select(c => c.Message).Distinct()))),
         ];
     }
 }

@@ -41,7 +41,9 @@ internal static class RunWords
     /// </summary>
     public static string StageOfCaution(string where) => where.Split(' ')[0] switch
     {
-        "copper-up" => "copperUp",
+        "copper-up" or "kettle" => "copperUp",
+        "sparge" => "rinse",
+        "mashReading" => "mash",
         "knock-out" => "knockOut",
         "pitch" => "ferment",
         string word => PlaceOf(word) >= 0 ? word : Order[0].Stage,

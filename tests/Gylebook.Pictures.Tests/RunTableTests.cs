@@ -32,6 +32,24 @@ public sealed class RunTableTests
         RunPicture.Of(SampleForecasts.Of(recipe)).Steps.SelectMany(s => s.Cautions).Where(c => c.Code.Contains('.', StringComparison.Ordinal)),
         c => Assert.NotEqual(c.Code.Replace('.', ' '), c.Says));
 
+    [Theory]
+    [InlineData("hard-well.json")]
+    [InlineData("soft-blend.json")]
+    [InlineData("measured-mash.json")]
+    [InlineData("glass-and-kettle.json")]
+    public void Cautions_of_the_water_have_words_and_a_stage_of_their_own(string water)
+    {
+        RunPicture picture = RunPicture.Of(SampleForecasts.Of("hedgerow-brown.json", water: water));
+        Assert.All(picture.Steps, step =>
+        {
+            Assert.Equal(step.Cautions.Count, step.Cautions.Select(c => c.Says).Distinct().Count());
+            Assert.All(step.Cautions.Where(c => c.Code.Contains('.', StringComparison.Ordinal)), c => Assert.NotEqual(c.Code.Replace('.', ' '), c.Says));
+        });
+        RunStep[] acid = [.. picture.Steps.Where(step => step.Cautions.Any(c => c.Code == "acid.handle"))];
+        Assert.NotEmpty(acid);
+        Assert.All(acid, step => Assert.NotEqual("strike", step.Stage));
+    }
+
     [Fact]
     public void Names_the_portion_only_where_the_cast_was_parted()
     {

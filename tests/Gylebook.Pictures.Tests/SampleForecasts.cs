@@ -24,8 +24,9 @@ internal static class SampleForecasts
             .Order(StringComparer.Ordinal),
     ];
 
-    public static BrewForecast Of(string recipe, string kit = "lantern-shed.json") => Teller.Forecast(
-        RecipeFile.Read(Text("recipes", recipe)).Value!, KitFile.Read(Text("kits", kit)).Value!, Food, "samples");
+    public static BrewForecast Of(string recipe, string kit = "lantern-shed.json", string? water = null) => Teller.Forecast(
+        RecipeFile.Read(Text("recipes", recipe)).Value!, KitFile.Read(Text("kits", kit)).Value!, Food, "samples",
+        water is null ? null : WaterFile.Read(Text("water", water)).Value!);
 
     private static string Text(string folder, string name) => File.ReadAllText(RepositoryFile.PathOf(Path.Combine("samples", folder, name)));
 

@@ -63,8 +63,8 @@ public static class StagePlaces
 
     private static RecipeStage OfWord(string word) => word switch
     {
-        "strike" or "mash" or "lift" or "rinse" or "runOff" => RecipeStage.Mash,
-        "copper-up" or "copperUp" or "sour" or "boil" => RecipeStage.Boil,
+        "strike" or "mash" or "mashReading" or "lift" or "rinse" or "sparge" or "runOff" => RecipeStage.Mash,
+        "copper-up" or "copperUp" or "kettle" or "sour" or "boil" => RecipeStage.Boil,
         "knock-out" or "knockOut" or "stand" => RecipeStage.KnockOut,
         "cast" or "pitch" or "ferment" or "crash" => RecipeStage.Ferment,
         _ => RecipeStage.Package,
