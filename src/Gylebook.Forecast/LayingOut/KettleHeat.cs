@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Gylebook.Forecast.Cooling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
@@ -23,6 +24,9 @@ internal sealed class KettleHeat
     private const double NeverMinutes = 500;
     private const double MostMinutes = 7 * 24 * 60;
 
+    /// <summary>Coolings that do not ask how much wort there is: the same kit cools the same at every keystroke.</summary>
+    private static readonly ConcurrentDictionary<(double Start, double Towards, double Rate), IsomerisationStep> Cooled = new();
+
     private readonly double _boil;
     private readonly double _stand;
     private readonly double? _pitch;
@@ -40,6 +44,9 @@ internal sealed class KettleHeat
 
     /// <summary>Whether cooling starts hot enough to matter.</summary>
     public bool CoolsFromHot => _stand > FollowedTo;
+
+    /// <summary>Whether how fast it cools hangs on how much there is.</summary>
+    public bool AsksForWort => _chill.RunsThrough || _chill.Coil is not null;
 
     /// <summary>Minutes of boil.</summary>
     public IsomerisationStep Boil(double minutes) => IsomerisationStep.At(minutes, _boil);
@@ -64,20 +71,21 @@ internal sealed class KettleHeat
 
         if (_chill.Coil is { } coil && wort.IsThere)
         {
-            return Towards(coil.CoolantCelsius, 1 / coil.CoolingMinutes(wort.Kilograms, wort.KilojoulesPerKilogramKelvin));
+            return Towards(_stand, coil.CoolantCelsius, 1 / coil.CoolingMinutes(wort.Kilograms, wort.KilojoulesPerKilogramKelvin));
         }
 
-        return _chill switch
+        (double towards, double rate) = _chill switch
         {
-            { AloneHours: { } hours } => Towards(_chill.Room, 1 / (60 * hours)),
-            { Kind: ChillerKind.None } => Towards(WortCooling.AloneEndsAtCelsius, alone),
-            _ => Towards(_chill.CoolerCelsius ?? TapCelsius, StartingValues.Of("chill.rate").Value),
+            { AloneHours: { } hours } => (_chill.Room, 1 / (60 * hours)),
+            { Kind: ChillerKind.None } => (WortCooling.AloneEndsAtCelsius, alone),
+            _ => (_chill.CoolerCelsius ?? TapCelsius, StartingValues.Of("chill.rate").Value),
         };
+        return Cooled.GetOrAdd((_stand, towards, rate), cooling => Towards(cooling.Start, cooling.Towards, cooling.Rate));
     }
 
-    private IsomerisationStep Towards(double celsius, double perMinute)
+    private static IsomerisationStep Towards(double start, double celsius, double perMinute)
     {
-        double minutes = celsius < FollowedTo ? Math.Log((_stand - celsius) / (FollowedTo - celsius)) / perMinute : NeverMinutes;
-        return IsomerisationStep.Along(Math.Min(MostMinutes, minutes), t => WortCooling.TowardsCelsius(_stand, celsius, perMinute, t));
+        double minutes = celsius < FollowedTo ? Math.Log((start - celsius) / (FollowedTo - celsius)) / perMinute : NeverMinutes;
+        return IsomerisationStep.Along(Math.Min(MostMinutes, minutes), t => WortCooling.TowardsCelsius(start, celsius, perMinute, t));
     }
 }

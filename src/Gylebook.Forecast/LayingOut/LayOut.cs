@@ -46,7 +46,7 @@ public static class LayOut
         PlanOutcome outcome = PlanLiquor(recipe, kit, plan, lines);
         if (steps.CoolingSteep is int cooling)
         {
-            plan.Steeps[cooling] = heat.Chill(outcome.Solved ? HotWort.Of(plan) : default);
+            plan.Steeps[cooling] = heat.Chill(outcome.Solved && heat.AsksForWort ? HotWort.Of(plan) : default);
         }
 
         if (!outcome.Solved)

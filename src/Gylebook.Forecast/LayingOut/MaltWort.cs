@@ -74,6 +74,11 @@ internal sealed record MaltWort
 
     private static Band Moved(Band ordinary, AcidLoad load, double malt)
     {
+        if (load.IsNothing)
+        {
+            return ordinary;
+        }
+
         StartingValue mash = StartingValues.Of("ph.buffer.mash");
 
         // So much acid or alkali that no pH balances it is no mash: it is left as an ordinary one.

@@ -17,6 +17,9 @@ public readonly record struct AcidLoad(
     double Lactic, double Acetic, double Citric, double Malic, double Tartaric, double Phosphoric,
     double Strong, double Alkalinity, double Litres)
 {
+    /// <summary>Whether nothing is carried that moves a pH.</summary>
+    public bool IsNothing => this == default(AcidLoad) with { Litres = Litres };
+
     /// <summary>mEq of protons that the load has given to the wort at a pH, less its alkalinity: rises with pH, and with every acid.</summary>
     public double Given(double ph) =>
         Strong - Alkalinity

@@ -26,10 +26,10 @@ public readonly record struct IsomerisationStep(double AlphaLeft, double IsoFrom
     public static IsomerisationStep At(double minutes, double celsius)
     {
         Argument.MustNotBeNegative(minutes);
-        return new IsomerisationStep(
-            IsomerisationKinetics.AlphaAcidLeft(minutes, celsius),
-            IsomerisationKinetics.IsoAlphaAcid(minutes, celsius),
-            Math.Exp(-IsomerisationKinetics.LossPerMinute(celsius) * minutes));
+        double k1 = IsomerisationKinetics.IsomerisationPerMinute(celsius);
+        double k2 = IsomerisationKinetics.LossPerMinute(celsius);
+        double alpha = Math.Exp(-k1 * minutes), iso = Math.Exp(-k2 * minutes);
+        return new IsomerisationStep(alpha, k1 / (k2 - k1) * (alpha - iso), iso);
     }
 
     /// <summary>Minutes along a falling temperature, in isothermal slices.</summary>
