@@ -27,7 +27,7 @@ public sealed partial class RecipePage : IAsyncDisposable
     private bool _isMissing;
     private bool _isNarrow;
     private ElementReference _root;
-    private IJSObjectReference? _script;
+    private PageScript? _script;
     private DotNetObjectReference<RecipePage>? _self;
 
     /// <summary>Which recipe.</summary>
@@ -61,27 +61,11 @@ public sealed partial class RecipePage : IAsyncDisposable
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
+        _script?.Leave();
         await _leaving.CancelAsync();
         Put(null);
         _self?.Dispose();
         _leaving.Dispose();
-        if (_script is not null)
-        {
-            // Not waited for: when the program stops there is nobody left in the browser to answer.
-            _ = ReleaseAsync(_script);
-        }
-    }
-
-    private static async Task ReleaseAsync(IJSObjectReference script)
-    {
-        try
-        {
-            await script.DisposeAsync();
-        }
-        catch (Exception gone) when (gone is JSDisconnectedException or OperationCanceledException or ObjectDisposedException)
-        {
-            // The page is gone, and its script with it.
-        }
     }
 
     /// <summary>Ctrl+Z outside of any field.</summary>
@@ -140,11 +124,10 @@ public sealed partial class RecipePage : IAsyncDisposable
     /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (_script is null && _desk is not null)
+        if (_desk is not null)
         {
-            _self = DotNetObjectReference.Create(this);
-            _script = await Script.InvokeAsync<IJSObjectReference>("import", "./Features/Recipes/RecipePage.razor.js");
-            await _script.InvokeVoidAsync("enter", _root, _self);
+            _script ??= new PageScript(Script, "./Features/Recipes/RecipePage.razor.js");
+            await _script.EnterAsync(_root, _self ??= DotNetObjectReference.Create(this));
         }
     }
 

@@ -18,7 +18,7 @@ public sealed partial class FoodLabelPage : IDisposable
     private LabelDesk? _desk;
     private FoodQuestion _question = FoodQuestion.Read(null, null, null, null);
     private ElementReference _form;
-    private IJSObjectReference? _script;
+    private PageScript? _script;
 
     /// <summary>Which sheet; null for a new one.</summary>
     [Parameter]
@@ -85,10 +85,7 @@ public sealed partial class FoodLabelPage : IDisposable
     {
         _page.Cancel();
         _page.Dispose();
-        if (_script is not null)
-        {
-            _ = ReleaseAsync(_script);
-        }
+        _script?.Leave();
     }
 
     /// <inheritdoc/>
@@ -113,22 +110,10 @@ public sealed partial class FoodLabelPage : IDisposable
             _ = Book.Changes.WatchAllAsync(_page.Token).HearAsync(change => _desk?.Sheet.IsNews(change) == true, () => InvokeAsync(ReloadAsync));
         }
 
-        if (_script is null && _desk?.Food is not null)
+        if (_desk?.Food is not null)
         {
-            _script = await Script.InvokeAsync<IJSObjectReference>("import", "./Features/Foods/Labels/FoodLabelPage.razor.js");
-            await _script.InvokeVoidAsync("enter", _form);
-        }
-    }
-
-    private static async Task ReleaseAsync(IJSObjectReference script)
-    {
-        try
-        {
-            await script.DisposeAsync();
-        }
-        catch (Exception gone) when (gone is JSDisconnectedException or OperationCanceledException or ObjectDisposedException)
-        {
-            // The page is gone, and its script with it.
+            _script ??= new PageScript(Script, "./Features/Foods/Labels/FoodLabelPage.razor.js");
+            await _script.EnterAsync(_form);
         }
     }
 
