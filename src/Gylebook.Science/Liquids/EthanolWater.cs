@@ -6,21 +6,21 @@ namespace Gylebook.Science.Liquids;
 /// <remarks>
 /// <para>ρ(p, t) = Σ Aₖ p^(k−1) + Σ Bₖ (t − 20)^k + Σᵢ Σₖ Cᵢₖ p^k (t − 20)^i</para>
 /// <para>Symbols: ρ density in a vacuum, kg/m³; p ethanol by mass, 0 to 1; t temperature, °C.
-/// Alcohol by volume at 20 °C is 100·p·ρ(p, 20)/789.239.</para>
+/// Alcohol by volume at 20 °C is 100·p·ρ(p, 20)/ρ(1, 20).</para>
 /// <para>Source: <c>oiml-r22</c>, the general formula; also <c>eec-76-766</c>, Annex, section 4.</para>
 /// <para>Valid for: the whole range of strength, −20 to 40 °C.</para>
 /// <para>Accuracy: the last printed digit of every independent table it was tried on (<c>usp29-alcoholometric</c>:
 /// four decimals of gravity, two of per cent).</para>
 /// <para>Notes: part of the coefficients were entered from memory; the whole set stands because a printed example
-/// at 15.5 °C is met to 1e-5 kg/m³. Pure ethanol is 789.239 kg/m³ here and 789.24 where printed.</para>
+/// at 15.5 °C is met to 1e-5 kg/m³. Pure ethanol is 789.2391 kg/m³ here and 789.24 where printed.</para>
 /// </remarks>
 public static class EthanolWater
 {
     /// <summary>Density of pure water in this formula at 20 °C, kg/m³.</summary>
     public const double WaterKilogramsPerCubicMetre = 998.20123;
 
-    /// <summary>Density of pure ethanol at 20 °C, kg/m³.</summary>
-    public const double EthanolKilogramsPerCubicMetre = 789.239;
+    /// <summary>Density of pure ethanol at 20 °C, kg/m³: the sum of A, so that 100 % by mass is 100 % by volume and the way back ends there too.</summary>
+    public const double EthanolKilogramsPerCubicMetre = 789.2391233;
 
     private const double WaterInAir = WaterKilogramsPerCubicMetre - SucroseSolution.AirKilogramsPerCubicMetre;
 

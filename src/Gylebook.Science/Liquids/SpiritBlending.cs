@@ -4,7 +4,7 @@ namespace Gylebook.Science.Liquids;
 
 /// <summary>Spirit with water, and spirit in beer.</summary>
 /// <remarks>
-/// <para>Exact: p = Σmᵢpᵢ/Σmᵢ, V = Σmᵢ/ρ(p), ABV = 100·p·ρ(p)/789.239. By litres: ABV = ΣVᵢABVᵢ/ΣVᵢ.</para>
+/// <para>Exact: p = Σmᵢpᵢ/Σmᵢ, V = Σmᵢ/ρ(p), ABV = 100·p·ρ(p)/ρ(1). By litres: ABV = ΣVᵢABVᵢ/ΣVᵢ.</para>
 /// <para>Symbols: m mass, kg; p ethanol by mass, 0 to 1; V litres at 20 °C; ρ density, kg/L; ABV per cent by volume.</para>
 /// <para>Source: conservation of mass with <see cref="EthanolWater"/>. By litres: the trade's rule, also known as
 /// Pearson's square when solved for the spirit; <c>common practice, no source</c>.</para>

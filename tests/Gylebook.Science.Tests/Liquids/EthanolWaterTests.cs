@@ -158,4 +158,12 @@ public class EthanolWaterTests
     private static double InAirAtSixty(double byMass) =>
         (EthanolWater.KilogramsPerLitreAt(byMass, SixtyFahrenheit) - 0.0012)
         / (EthanolWater.KilogramsPerLitreAt(0, SixtyFahrenheit) - 0.0012);
+
+    /// <summary>Limits: pure spirit is pure by either count, and comes back so.</summary>
+    [Fact]
+    public void Pure_ethanol_is_all_of_it_by_mass_and_by_volume()
+    {
+        Assert.Equal(100, EthanolWater.PercentByVolumeOf(100), 1e-9);
+        Assert.Equal(100, EthanolWater.PercentByMassOf(100), 1e-9);
+    }
 }
