@@ -13,7 +13,7 @@ internal sealed class WortChill(Kit kit)
     public string Word => kit.Chiller?.Kind ?? "none";
 
     /// <summary>Whether wort runs through it out of a kettle that stays hot.</summary>
-    public bool RunsThrough => Kind is ChillerKind.Counterflow or ChillerKind.Plate;
+    public bool RunsThrough => Kind.RunsThrough();
 
     /// <summary>Hours in which a closed vessel's warmth over the room falls to 1/e; null when the kit does not say, or when it has a chiller.</summary>
     public double? AloneHours => Kind == ChillerKind.None ? kit.WortCooling?.Value.Hours : null;

@@ -35,7 +35,7 @@ internal sealed class KettleHeat
     /// <summary>The heat of a recipe on a kit.</summary>
     public KettleHeat(Recipe recipe, Kit kit)
     {
-        _boil = BoilingPoint.CelsiusAt(kit.Altitude?.Value.Metres ?? 0);
+        _boil = BoilingPoint.CelsiusAt(kit.MetresAboveSea);
         double last = recipe.Boil is not null ? _boil : recipe.Souring?.Temperature.Value.Celsius ?? recipe.Mash?.Rests.LastOrDefault()?.Temperature.Value.Celsius ?? TapCelsius;
         _stand = recipe.Stand?.Temperature.Value.Celsius ?? last;
         _pitch = recipe.Ferment.FirstOrDefault()?.Temperature.Value.Celsius;

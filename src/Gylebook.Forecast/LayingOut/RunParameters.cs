@@ -50,7 +50,7 @@ internal static class RunParameters
     {
         double warmest = recipe.Ferment.Count == 0 ? 20 : recipe.Ferment.Max(r => r.Temperature.Value.Celsius);
         int gas = parameters.Of(
-            "ferment.residualGas", ResidualCarbonDioxide.VolumesAt(warmest, BoilingPoint.PressureKilopascals(kit.Altitude?.Value.Metres ?? 0)), "volumes",
+            "ferment.residualGas", ResidualCarbonDioxide.VolumesAt(warmest, BoilingPoint.PressureKilopascals(kit.MetresAboveSea)), "volumes",
             new("residual table at the warmest rest, under the air of the kit's height", "seen"));
         YeastStyle? yeast = yeasts.Select(l => l.Yeast!).OrderByDescending(y => y.MaltotrioseShare.Ratio + y.DextrinShare.Ratio + y.MaltoseShare.Ratio).FirstOrDefault();
         return yeast is null

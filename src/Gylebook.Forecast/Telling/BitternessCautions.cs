@@ -34,7 +34,7 @@ internal static class BitternessCautions
     /// <summary>The table is of kettles near sea level; kinetics say how much less an hour makes where wort boils cooler.</summary>
     private static IEnumerable<Caution> Height(LaidOut laidOut, List<LaidLine> hops)
     {
-        double boils = BoilingPoint.CelsiusAt(laidOut.Kit.Altitude?.Value.Metres ?? 0);
+        double boils = BoilingPoint.CelsiusAt(laidOut.Kit.MetresAboveSea);
         double share = IsomerisationKinetics.IsoAlphaAcid(60, boils) / IsomerisationKinetics.IsoAlphaAcid(60, 100);
         if (share < WorthAWord && hops.Exists(l => l.Line.At.Point is AdditionPoint.CopperUp or AdditionPoint.Boil))
         {

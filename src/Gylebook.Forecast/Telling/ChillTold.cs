@@ -37,7 +37,7 @@ public sealed record Chilling(string Kind, double FromCelsius, double ToCelsius)
     public IReadOnlyList<string> Needs { get; init; } = [];
 
     /// <summary>Whether wort runs through a chiller out of a hot kettle.</summary>
-    public bool RunsThrough => ChillerKinds.Of(Kind) is ChillerKind.Counterflow or ChillerKind.Plate;
+    public bool RunsThrough => ChillerKinds.Of(Kind).RunsThrough();
 
     /// <summary>Whether nothing cools it but the room.</summary>
     public bool IsAlone => ChillerKinds.Of(Kind) is ChillerKind.None;

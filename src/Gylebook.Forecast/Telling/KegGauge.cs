@@ -23,7 +23,7 @@ public sealed record KegGauge(double Celsius, double GaugeBar)
 
         double last = laidOut.Recipe.Ferment.Count > 0 ? laidOut.Recipe.Ferment[^1].Temperature.Value.Celsius : ColdCelsius;
         double celsius = KegPressure.IsWithinPublishedRange(last) ? last : ColdCelsius;
-        double air = BoilingPoint.PressureKilopascals(laidOut.Kit.Altitude?.Value.Metres ?? 0) / 100;
+        double air = BoilingPoint.PressureKilopascals(laidOut.Kit.MetresAboveSea) / 100;
         return new KegGauge(celsius, KegPressure.GaugeBar(figures[Figure.CarbonationVolumes], celsius, air));
     }
 }

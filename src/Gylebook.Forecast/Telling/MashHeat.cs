@@ -30,7 +30,7 @@ internal sealed class MashHeat
     }
 
     /// <summary>The boil at this kit's altitude.</summary>
-    private double Boiling => BoilingPoint.CelsiusAt(_kit.Altitude?.Value.Metres ?? 0);
+    private double Boiling => BoilingPoint.CelsiusAt(_kit.MetresAboveSea);
 
     private double Liquor => _laidOut.Plan is { } plan ? plan.Liquors[0] : 0;
 

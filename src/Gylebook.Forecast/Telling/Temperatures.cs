@@ -26,7 +26,7 @@ internal sealed class Temperatures(LaidOut laidOut)
     };
 
     /// <summary>The boil at this kit's altitude.</summary>
-    private double Boiling => BoilingPoint.CelsiusAt(laidOut.Kit.Altitude?.Value.Metres ?? 0);
+    private double Boiling => BoilingPoint.CelsiusAt(laidOut.Kit.MetresAboveSea);
 
     private double? FirstRest => laidOut.Recipe.Mash?.Rests.FirstOrDefault()?.Temperature.Value.Celsius;
 

@@ -72,7 +72,7 @@ internal sealed class KettleTreatment(WaterPlan plan, LiquorNeed need, List<Find
             WortAcidity.MilliequivalentsTo(nothing, each * grist.Kilograms, from, wanted), wanted) ?? 0;
         Band amount = new(
             Units(before.Low, buffer.Low!.Value), Units(before.Likely, buffer.Value), Units(before.High, buffer.High!.Value),
-            _acid is { Acid.Unit: DoseUnit.Gram } ? "g" : "mL", BandKind.Bounds);
+            _acid?.Acid.UnitSymbol ?? "mL", BandKind.Bounds);
         double most = Math.Max(0, (_acid?.MostMillilitres ?? double.MaxValue) - acidUsed);
         double units = MashTreatment.Rounded(Math.Min(amount.Likely, most), most);
         AcidLoad given = nothing with { Strong = units * (_acid?.Acid.MilliequivalentsPerUnit(wanted) ?? 0) };

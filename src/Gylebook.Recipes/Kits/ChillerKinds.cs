@@ -29,4 +29,7 @@ public static class ChillerKinds
 
     /// <summary>The kind a word means; null when it is none of them.</summary>
     public static ChillerKind? Of(string word) => Table.Value(word);
+
+    /// <summary>Whether wort runs through it out of a kettle that stays hot.</summary>
+    public static bool RunsThrough(this ChillerKind? kind) => kind is ChillerKind.Counterflow or ChillerKind.Plate;
 }

@@ -38,8 +38,11 @@ public sealed record Kit
     /// <summary>What the beer can be packaged in.</summary>
     public required IReadOnlyList<PackageKind> Packages { get; init; }
 
-    /// <summary>Height above the sea.</summary>
+    /// <summary>Height above the sea; null when nobody said.</summary>
     public Entered<Length>? Altitude { get; init; }
+
+    /// <summary>The same in metres; the sea's where nobody said.</summary>
+    public double MetresAboveSea => Altitude?.Value.Metres ?? 0;
 
     /// <summary>Temperature of the grain before it is mashed.</summary>
     public required Entered<Temperature> GrainTemperature { get; init; }

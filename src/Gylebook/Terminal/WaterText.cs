@@ -56,7 +56,7 @@ internal static class WaterText
         [
             .. liquor.ShareDistilled > 0 ? [Text($"{liquor.ShareDistilled * liquor.Litres:0.0} L of it distilled water")] : Array.Empty<string>(),
             .. liquor.Salts.Select(dose => Text($"{dose.Grams:0.0} g {dose.Salt.Name}")),
-            .. liquor.Acids.Select(dose => Text($"{dose.Units:0.0} {(dose.Acid.Acid.Unit == DoseUnit.Gram ? "g" : "mL")} {dose.Acid.Name}")),
+            .. liquor.Acids.Select(dose => Text($"{dose.Units:0.0} {dose.Acid.Acid.UnitSymbol} {dose.Acid.Name}")),
         ];
         if (liquor.Litres > 0 && (place != "kettle" || parts.Length > 0))
         {

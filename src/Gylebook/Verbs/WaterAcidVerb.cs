@@ -120,5 +120,5 @@ internal sealed class WaterAcidVerb : Command<WaterAcidVerb.Settings>
 
     private static string Text(AcidQuestion question, AcidAnswer answer, Caution caution) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{answer.Units:0.00} {(question.Acid!.Unit == DoseUnit.Gram ? "g" : "mL")} of {question.Acid.Id} for {question.Litres:0.##} L, from pH {question.Ph:0.00} to {question.To:0.00} at {question.Celsius:0.#} °C{(question.IsOpen ? " at rest with the air" : "")} ({answer.MilliequivalentsPerLitre:0.000} mEq/L)\nCaution: {caution.Message}");
+        $"{answer.Units:0.00} {question.Acid!.UnitSymbol} of {question.Acid.Id} for {question.Litres:0.##} L, from pH {question.Ph:0.00} to {question.To:0.00} at {question.Celsius:0.#} °C{(question.IsOpen ? " at rest with the air" : "")} ({answer.MilliequivalentsPerLitre:0.000} mEq/L)\nCaution: {caution.Message}");
 }

@@ -43,6 +43,9 @@ public sealed record AcidAsSold(string Id, Acid Acid, double MillimolesPerUnit, 
         return new(id, acid, 1000 * purity.Ratio / (acid.MolarMass + (waters * AtomicMass.Water)), DoseUnit.Gram);
     }
 
+    /// <summary>What it is measured out in: <c>mL</c>, or <c>g</c> of a powder.</summary>
+    public string UnitSymbol => Unit == DoseUnit.Gram ? "g" : "mL";
+
     /// <summary>mEq of protons given up by each mL (or gram) at a pH.</summary>
     public double MilliequivalentsPerUnit(double ph) => MillimolesPerUnit * Acid.ProtonsGivenUp(ph);
 

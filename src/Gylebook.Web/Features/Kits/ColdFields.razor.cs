@@ -29,7 +29,7 @@ public sealed partial class ColdFields
 
     private bool IsAlone => Kit.Chiller is null or { Means: ChillerKind.None };
 
-    private bool RunsThrough => Kit.Chiller?.Means is ChillerKind.Counterflow or ChillerKind.Plate;
+    private bool RunsThrough => Kit.Chiller?.Means.RunsThrough() == true;
 
     private Caution Hazard => IsAlone ? HotVessel : FirstWater;
 

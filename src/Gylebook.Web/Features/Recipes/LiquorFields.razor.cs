@@ -3,7 +3,6 @@ using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
 using Gylebook.Science.Quantities;
-using Gylebook.Science.Water;
 using Gylebook.Web.Features.Recipes.Showing;
 using Microsoft.AspNetCore.Components;
 
@@ -40,7 +39,7 @@ public sealed partial class LiquorFields
     private string Of(string place, TreatedLiquor liquor)
     {
         IEnumerable<string> doses = liquor.Salts.Select(dose => $"{Desk.Shown.Number(dose.Grams, 1)} g {dose.Salt.Name}")
-            .Concat(liquor.Acids.Select(dose => $"{Desk.Shown.Number(dose.Units, 1)} {(dose.Acid.Acid.Unit == DoseUnit.Gram ? "g" : "mL")} {dose.Acid.Name}"));
+            .Concat(liquor.Acids.Select(dose => $"{Desk.Shown.Number(dose.Units, 1)} {dose.Acid.Acid.UnitSymbol} {dose.Acid.Name}"));
         string all = string.Join(", ", doses);
         return all.Length == 0 ? "" : $"{place} {all}.";
     }

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Liquors;
-using Gylebook.Science.Water;
 
 namespace Gylebook.Web.Features.Liquors.Showing;
 
@@ -12,8 +11,11 @@ namespace Gylebook.Web.Features.Liquors.Showing;
 public sealed record PrintedAs(string Words, string Key, string Symbol)
 {
     /// <summary>How an acid is measured out: mL, or grams of a powder.</summary>
-    public static PrintedAs MeasureOf(string? acid) =>
-        acid is not null && ShelfWords.Sold(acid) is { Unit: DoseUnit.Gram } ? new("g", "acid", "g") : new("mL", "acid", "mL");
+    public static PrintedAs MeasureOf(string? acid)
+    {
+        string symbol = (acid is null ? null : ShelfWords.Sold(acid)?.UnitSymbol) ?? "mL";
+        return new(symbol, "acid", symbol);
+    }
 }
 
 /// <summary>A line of a laboratory's report, and the ways it is printed.</summary>
