@@ -2,6 +2,7 @@ using Gylebook.Pictures;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Store;
+using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Features.Kits;
@@ -48,7 +49,7 @@ public sealed partial class KitsPage
 
     private async Task NewAsync()
     {
-        Guid id = await Book.Kits.CreateAsync(KitFile.Write(BuiltInKit.LanternShed with { Name = FreeName("My kit") }));
+        Guid id = await Book.Kits.CreateAsync(KitFile.Write(BuiltInKit.LanternShed with { Name = FreeName.Of("My kit", _kits) }));
         Navigation.NavigateTo(PageUrls.Kit(id));
     }
 
@@ -60,7 +61,7 @@ public sealed partial class KitsPage
             return;
         }
 
-        string name = FreeName($"{sheet.Name}, copy");
+        string name = FreeName.Of($"{sheet.Name}, copy", _kits);
         await Book.Kits.CreateAsync(KitFile.Write(kit with { Name = name }));
         _said = $"{name} is made.";
         await LoadAsync();
@@ -79,8 +80,4 @@ public sealed partial class KitsPage
         _said = $"{sheet.Name} is back.";
         await LoadAsync();
     }
-
-    private string FreeName(string wanted) => Enumerable.Range(1, _kits.Count + 1)
-        .Select(n => n == 1 ? wanted : $"{wanted} {n.ToString(System.Globalization.CultureInfo.InvariantCulture)}")
-        .First(name => _kits.All(kit => kit.Name != name));
 }

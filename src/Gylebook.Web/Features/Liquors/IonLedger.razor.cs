@@ -18,6 +18,11 @@ public sealed partial class IonLedger
     [EditorRequired]
     public required LiquorOutlook Outlook { get; set; }
 
+    private IReadOnlyList<Column> _columns = [];
+
+    /// <inheritdoc/>
+    protected override void OnParametersSet() => _columns = [.. Columns];
+
     private sealed record Column(string Title, Func<Ion, double?> At, double? Residual);
 
     private IEnumerable<Column> Columns
@@ -62,14 +67,7 @@ public sealed partial class IonLedger
 
     private bool IsSour => Outlook.Outcome is { } outcome && outcome.Mash.Ions.Bicarbonate < 0;
 
-    private string Balance
-    {
-        get
-        {
-            double percent = ChargeBalance.Of(Outlook.Source.Ions).ErrorPercent;
-            return (percent > 0 ? "+" : "") + Desk.Shown.Number(percent, 1);
-        }
-    }
+    private string Balance => ChargeText.Of(ChargeBalance.Of(Outlook.Source.Ions), Desk.Shown);
 
     private double? Wanted(Ion ion) => Outlook.Plan.Targets.FirstOrDefault(target => target.Ion == ion)?.MilligramsPerLitre;
 }

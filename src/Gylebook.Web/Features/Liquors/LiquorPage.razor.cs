@@ -76,7 +76,7 @@ public sealed partial class LiquorPage : IDisposable
     {
         _desk = await LiquorDesk.OpenAsync(Book, Id, Shown, Clock);
         _isMissing = _desk is null;
-        _others = [.. (await Book.Waters.ListWithRecipesAsync()).Where(water => water.Sheet.Id != Id)];
+        await ListOthersAsync();
         if (_desk is not null)
         {
             _desk.Changed += () => _ = InvokeAsync(StateHasChanged);
@@ -86,10 +86,12 @@ public sealed partial class LiquorPage : IDisposable
     private async Task KeepAsync()
     {
         WaterDraft kept = WaterDraft.New(_desk!.TextAt("sources[0].name") ?? _desk.Now.Name).TakeSources(_desk.Now).TakeShelf(_desk.Now);
-        Guid id = await Book.Waters.CreateAsync(kept.Text);
-        _others = [.. (await Book.Waters.ListWithRecipesAsync()).Where(water => water.Sheet.Id != Id)];
-        _said = $"Kept as {(await Book.Waters.FindAsync(id))!.Name}. The plan of another recipe can start from it.";
+        await Book.Waters.CreateAsync(kept.Text);
+        await ListOthersAsync();
+        _said = $"Kept as {kept.Name}. The plan of another recipe can start from it.";
     }
+
+    private async Task ListOthersAsync() => _others = [.. (await Book.Waters.ListWithRecipesAsync()).Where(water => water.Sheet.Id != Id)];
 
     private async Task DeleteAsync()
     {

@@ -1,8 +1,9 @@
+using Gylebook.Forecast.Treating;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;
 using Gylebook.Science.Water;
 using Gylebook.Store;
-using Gylebook.Web.Features.Liquors.Showing;
+using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Features.Liquors;
@@ -26,6 +27,8 @@ public sealed partial class LiquorsPage
     [CascadingParameter]
     public required Shown Shown { get; set; }
 
+    private IEnumerable<Sheet> Sheets => _waters.Select(water => water.Sheet);
+
     /// <inheritdoc/>
     protected override Task OnInitializedAsync() => LoadAsync();
 
@@ -38,17 +41,17 @@ public sealed partial class LiquorsPage
     private string About(WaterOf water)
     {
         string what = water.Recipe is { } recipe ? $"for {recipe}" : "kept for any recipe";
-        string reading = WaterDraft.Of(water.Sheet.Document).Plan is { } plan && LiquorOutlook.Of(plan, null).Source.Ions is var ions
+        string reading = WaterDraft.Of(water.Sheet.Document).Plan is { } plan && SourceLiquor.Of(plan, []).Ions is var ions
             ? $"alkalinity {Shown.Number(ions.AlkalinityMilliequivalents / HardnessUnits.MilligramsCalciumCarbonate, 0)} mg/L CaCO3, calcium {Shown.Number(ions.Calcium, 0)} mg/L"
             : "cannot be read as it stands";
         return string.Join(" · ", new[] { what, reading, water.Sheet.IsDemo ? "demo" : null }.Where(part => part is not null));
     }
 
-    private async Task NewAsync() => Navigation.NavigateTo(PageUrls.Liquor(await Book.Waters.CreateAsync(WaterDraft.New("My water").Text)));
+    private async Task NewAsync() => Navigation.NavigateTo(PageUrls.Liquor(await Book.Waters.CreateAsync(WaterDraft.New(FreeName.Of("My water", Sheets)).Text)));
 
     private async Task CopyAsync(WaterOf water)
     {
-        string name = $"{water.Sheet.Name}, copy";
+        string name = FreeName.Of($"{water.Sheet.Name}, copy", Sheets);
         await Book.Waters.CreateAsync(WaterDraft.Of(water.Sheet.Document).Put("name", name).Text);
         _said = $"{name} is made, kept for any recipe.";
         await LoadAsync();

@@ -37,10 +37,6 @@ public sealed partial class SourceFields
         ? balance
         : null;
 
-    private string? Balance => Charges is { } balance ? $"{(balance.ErrorPercent > 0 ? "+" : "")}{Desk.Shown.Number(balance.ErrorPercent, 1)}{Pictures.Shown.Space}%" : null;
-
-    private bool IsBalanced => Charges is { IsAccepted: true };
-
     private string Field(string key) => $"sources[{Number}].{key}";
 
     private bool IsPrinted(ReportLine line) => line.WayOf(key => Desk.TextAt(Field($"report.{key}"))) is not null;

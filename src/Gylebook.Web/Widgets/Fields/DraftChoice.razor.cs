@@ -5,27 +5,6 @@ namespace Gylebook.Web.Widgets.Fields;
 /// <summary>A field with few possible words.</summary>
 public sealed partial class DraftChoice
 {
-    private readonly string _id = FieldIds.Next();
-
-    /// <summary>The desk its file lies on.</summary>
-    [Parameter]
-    [EditorRequired]
-    public required IFieldDesk Desk { get; set; }
-
-    /// <summary>Which field, as in findings.</summary>
-    [Parameter]
-    [EditorRequired]
-    public required string Path { get; set; }
-
-    /// <summary>What it is.</summary>
-    [Parameter]
-    [EditorRequired]
-    public required string Label { get; set; }
-
-    /// <summary>Whether the label is for the ear only.</summary>
-    [Parameter]
-    public bool HidesLabel { get; set; }
-
     /// <summary>The words of the draft, and what people read; an empty word for "says nothing".</summary>
     [Parameter]
     [EditorRequired]

@@ -1,4 +1,3 @@
-using Gylebook.Recipes;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Widgets.Fields;
@@ -10,7 +9,6 @@ namespace Gylebook.Web.Widgets.Fields;
 /// </remarks>
 public sealed partial class DraftField : IDisposable
 {
-    private readonly string _id = FieldIds.Next();
     private readonly string _noteId = FieldIds.Next();
     private readonly TypingPause _pause = new();
     private ElementReference _input;
@@ -18,25 +16,6 @@ public sealed partial class DraftField : IDisposable
     private bool _isFocused;
     private bool _isTyping;
     private bool _wantsFocus;
-
-    /// <summary>The desk its file lies on.</summary>
-    [Parameter]
-    [EditorRequired]
-    public required IFieldDesk Desk { get; set; }
-
-    /// <summary>Which field, as in findings: <c>boil.time</c>.</summary>
-    [Parameter]
-    [EditorRequired]
-    public required string Path { get; set; }
-
-    /// <summary>What it is; always there for those who hear the page.</summary>
-    [Parameter]
-    [EditorRequired]
-    public required string Label { get; set; }
-
-    /// <summary>Whether the label is for the ear only.</summary>
-    [Parameter]
-    public bool HidesLabel { get; set; }
 
     /// <summary>How its text is shown and kept.</summary>
     [Parameter]
@@ -83,10 +62,6 @@ public sealed partial class DraftField : IDisposable
     public required TimeProvider Clock { get; init; }
 
     private string InputMode => As == FieldText.Plain && WholeOf is null ? "text" : "decimal";
-
-    private IReadOnlyList<Finding> Findings => Desk.At(Path);
-
-    private bool HasError => Findings.Any(f => f.Severity == Severity.Error);
 
     /// <inheritdoc/>
     public void Dispose() => _pause.Dispose();
