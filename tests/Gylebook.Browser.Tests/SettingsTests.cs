@@ -28,8 +28,8 @@ public sealed class SettingsTests(ChromiumFixture chromium)
         await other.OpenAsync("/");
         await page.OpenAsync("/settings");
         await page.GetByLabel("dark", new PageGetByLabelOptions { Exact = true }).CheckAsync();
-        await page.WaitForFunctionAsync("paper => getComputedStyle(document.body).backgroundColor === paper", PaperByNight);
-        await other.WaitForFunctionAsync("paper => getComputedStyle(document.body).backgroundColor === paper", PaperByNight);
+        await Assertions.Expect(page.Locator("body")).ToHaveCSSAsync("background-color", PaperByNight);
+        await Assertions.Expect(other.Locator("body")).ToHaveCSSAsync("background-color", PaperByNight);
         await page.ReloadAsync();
         Assert.Equal(PaperByNight, await page.StyleAsync("body", "background-color"));
     }

@@ -63,5 +63,8 @@ internal sealed class RecipeTab(IPage page)
         long.Parse((await page.Locator("[data-revision]").GetAttributeAsync("data-revision"))!, CultureInfo.InvariantCulture);
 
     public Task SavedAfterAsync(long revision) => page.WaitForFunctionAsync(
-        "seen => Number(document.querySelector('[data-revision]').dataset.revision) > seen", revision);
+        "seen => Number(document.querySelector('[data-revision]').dataset.revision) > seen",
+        revision,
+        // By the clock: a busy machine may draw no frame for long.
+        new PageWaitForFunctionOptions { PollingInterval = 50 });
 }

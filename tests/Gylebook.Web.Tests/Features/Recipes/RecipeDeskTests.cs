@@ -65,6 +65,20 @@ public sealed class RecipeDeskTests : GylebookTestContext
     }
 
     [Fact]
+    public async Task What_another_tab_saves_while_somebody_types_takes_nothing_typed_out_of_the_numbers()
+    {
+        RecipeDesk desk = await DeskAsync();
+        using OpenDraft other = (await OpenDraft.OpenAsync(Book, desk.Draft.Id, "two"))!;
+        desk.Preview(PaleAle, "4.6 kg");
+        double typed = desk.Outlook!["originalGravity"]!.Likely;
+        await other.EditAsync(d => d.Put("ferment[0].time", "12 d"));
+        await desk.AdoptAsync();
+        Assert.Equal(("12 d", "3.6 kg", typed), (desk.Now["ferment[0].time"], desk.Now[PaleAle], desk.Outlook!["originalGravity"]!.Likely));
+        await desk.CommitAsync(this, PaleAle, "4.6 kg");
+        Assert.Equal(("12 d", "4.6 kg", typed), (desk.Now["ferment[0].time"], desk.Now[PaleAle], desk.Outlook!["originalGravity"]!.Likely));
+    }
+
+    [Fact]
     public async Task Half_a_text_while_typing_leaves_the_numbers_alone()
     {
         RecipeDesk desk = await DeskAsync();

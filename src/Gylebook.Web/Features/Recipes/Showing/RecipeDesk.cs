@@ -14,12 +14,14 @@ namespace Gylebook.Web.Features.Recipes.Showing;
 /// <summary>The recipe on the desk: the draft a tab has open, and what comes of it on the kit in use.</summary>
 /// <remarks>
 /// While somebody types, <see cref="Preview"/> reckons with the text as it stands and nothing is saved; a change or a pause
-/// commits it. When the draft cannot be read, what was last readable stays in view and <see cref="IsStale"/> says so.
+/// commits it. What others save meanwhile is reckoned together with it. When the draft cannot be read, what was last
+/// readable stays in view and <see cref="IsStale"/> says so.
 /// </remarks>
 public sealed class RecipeDesk : IFieldDesk
 {
     private IReadOnlyList<Finding> _findings = [];
     private RecipeDraft _shown;
+    private Typed? _typed;
 
     /// <summary>A desk with that draft on it.</summary>
     /// <param name="draft">The draft.</param>
@@ -107,6 +109,7 @@ public sealed class RecipeDesk : IFieldDesk
         RecipeDraft typed = Now.Put(path, text)?.After ?? Now;
         if (typed.Recipe is not null)
         {
+            _typed = new Typed(Now, typed);
             ReckonWhenNew(typed);
             Changed?.Invoke();
         }
@@ -128,7 +131,7 @@ public sealed class RecipeDesk : IFieldDesk
     public Task RetryAsync() => DoAsync(Draft.RetryAsync());
 
     /// <summary>Another tab changed the draft.</summary>
-    public Task AdoptAsync() => DoAsync(Draft.AdoptAsync());
+    public Task AdoptAsync() => DoAsync(Draft.AdoptAsync(), endsTyping: false);
 
     /// <summary>Ends a clash.</summary>
     public Task ChooseAsync(Func<int, bool> isYours) => DoAsync(Draft.ChooseAsync(isYours));
@@ -179,10 +182,11 @@ public sealed class RecipeDesk : IFieldDesk
         }
     }
 
-    private async Task DoAsync(Task work)
+    private async Task DoAsync(Task work, bool endsTyping = true)
     {
         await work;
-        ReckonWhenNew(Now);
+        _typed = endsTyping ? null : _typed;
+        ReckonWhenNew(_typed?.On(Now) ?? Now);
         Changed?.Invoke();
     }
 
@@ -215,5 +219,11 @@ public sealed class RecipeDesk : IFieldDesk
         _findings = [.. _shown.Findings.Concat(outlook.Forecast.Findings.Where(IsShownHere)).Select(FindingWords.Plain)];
         IsStale = !outlook.HasRun && Outlook is { HasRun: true };
         Outlook = IsStale ? Outlook : outlook;
+    }
+
+    /// <summary>A text that is being typed and not saved yet, with the draft it was typed into.</summary>
+    private sealed record Typed(RecipeDraft Basis, RecipeDraft Text)
+    {
+        public RecipeDraft On(RecipeDraft now) => now == Basis ? Text : DraftMerge.Of(Basis, now, Text).With(_ => true);
     }
 }
