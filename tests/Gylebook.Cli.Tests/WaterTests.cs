@@ -116,6 +116,10 @@ public sealed class WaterTests
         Assert.Contains("sample cooled to 20 °C", ran.Output, StringComparison.Ordinal);
         Assert.Contains("Caution, mash: lactic acid", ran.Output, StringComparison.Ordinal);
         Assert.DoesNotMatch(@"\d,\d", ran.Output);
+
+        // What was thinned on its way is not thinned again in the kettle.
+        Assert.Matches(@"Into the mash \(18\.0 L\): \d+\.\d L of it distilled", ran.Output);
+        Assert.DoesNotContain("Into the kettle", ran.Output, StringComparison.Ordinal);
     }
 
     [Theory]

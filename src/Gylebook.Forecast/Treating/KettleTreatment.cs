@@ -30,13 +30,12 @@ internal sealed class KettleTreatment(WaterPlan plan, LiquorNeed need, List<Find
     private TreatedLiquor Salted(TreatedLiquor mash, TreatedLiquor sparge)
     {
         double litres = mash.Litres + sparge.Litres;
-        double distilled = ((mash.ShareDistilled * mash.Litres) + (sparge.ShareDistilled * sparge.Litres)) / litres;
         IonProfile together = Together(mash.Ions, sparge.Ions, mash.Litres / litres);
         IonProfile unsoured = Together(mash.Unsoured, sparge.Unsoured, mash.Litres / litres);
         OfferedSalt[] offers = [.. plan.Salts.Where(offer => offer.Into == LiquorPlace.Kettle)];
         if (offers.Length == 0)
         {
-            return new(litres, distilled, [], [], unsoured, together, null);
+            return new(litres, 0, [], [], unsoured, together, null);
         }
 
         SaltSolution solution = SaltFinder.Find(plan, together, litres, offers, mayDilute: false);
@@ -46,7 +45,7 @@ internal sealed class KettleTreatment(WaterPlan plan, LiquorNeed need, List<Find
         IReadOnlyList<SaltDose> salts = SaltFinder.Doses(solution, litres);
         IonProfile added = salts.Aggregate(IonProfile.Distilled, (sum, dose) =>
             sum + dose.Salt.Added(Mass.FromGrams(dose.Grams), VolumeAt20C.FromLitres(litres)));
-        return new(litres, distilled, salts, [], unsoured + added, together + added, null) { Misses = solution.Misses };
+        return new(litres, 0, salts, [], unsoured + added, together + added, null) { Misses = solution.Misses };
     }
 
     private static IonProfile Together(IonProfile mash, IonProfile sparge, double share) => (mash * share) + (sparge * (1 - share));

@@ -17,7 +17,7 @@ public sealed record AcidDose(OfferedAcid Acid, double Units);
 
 /// <summary>The liquor of one place, treated.</summary>
 /// <param name="Litres">At 20 °C; 0 when there is none of it.</param>
-/// <param name="ShareDistilled">Share of it that is distilled water on top of the sources.</param>
+/// <param name="ShareDistilled">Share of it to pour as distilled water, on top of the sources; 0 in kettle and package, where thinned liquor arrives.</param>
 /// <param name="Salts">Salts to weigh out.</param>
 /// <param name="Acids">Acids to measure out.</param>
 /// <param name="Unsoured">Ions with the salts, before any acid.</param>
