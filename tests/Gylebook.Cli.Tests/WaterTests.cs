@@ -114,7 +114,7 @@ public sealed class WaterTests
         Assert.Contains("g gypsum", ran.Output, StringComparison.Ordinal);
         Assert.Contains("mL lactic acid 88 %", ran.Output, StringComparison.Ordinal);
         Assert.Contains("sample cooled to 20 °C", ran.Output, StringComparison.Ordinal);
-        Assert.Contains("Caution, mash: lactic acid", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("Caution, mash: Lactic acid", ran.Output, StringComparison.Ordinal);
         Assert.DoesNotMatch(@"\d,\d", ran.Output);
 
         // What was thinned on its way is not thinned again in the kettle.

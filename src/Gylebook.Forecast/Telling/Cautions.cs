@@ -24,7 +24,7 @@ internal static class Cautions
     private static IEnumerable<Caution> All(
         LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhTold ph) =>
     [
-        .. HotSide(laidOut, record),
+        .. HotSide(laidOut, record, water is not null),
         .. AcidityCautions.Of(laidOut, record, ph),
         .. Boil(laidOut, figures),
         .. BitternessCautions.Of(laidOut, figures),
@@ -40,11 +40,16 @@ internal static class Cautions
         new("alcohol", Severity.Note, "pour", "Beer is for adults. Home production and sale are ruled by local law.", "local law"),
     ];
 
-    private static IEnumerable<Caution> HotSide(LaidOut laidOut, RunRecord record)
+    private static IEnumerable<Caution> HotSide(LaidOut laidOut, RunRecord record, bool isTreated)
     {
         if (laidOut.Recipe.Mash is { Method: not MashMethod.None } mash)
         {
-            yield return new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Keep children and animals away, wear boots, and move it in small amounts.", Trade);
+            if (!isTreated)
+            {
+                // Whoever treats the liquor is told the same, and when to do it, with the treatment.
+                yield return new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Keep children and animals away, wear boots, and move it in small amounts.", Trade);
+            }
+
             if (mash.Method is MashMethod.Bag or MashMethod.Part)
             {
                 string kg = WetBag(record).ToString("0.#", CultureInfo.InvariantCulture);
@@ -54,7 +59,7 @@ internal static class Cautions
 
         foreach (LaidLine line in laidOut.Lines.Where(l => l.Salt is { Caution.Length: > 0 }))
         {
-            yield return new("salt.handle", Severity.Warning, Words.Of(line.Line.At), $"{line.Name}: {line.Salt!.Caution}", Trade);
+            yield return new("salt.handle", Severity.Warning, Words.Of(line.Line.At), $"{Words.Sentence(line.Name)}: {line.Salt!.Caution}", Trade);
         }
 
         foreach (LaidLine line in laidOut.Lines.Where(l => l.Line.Kind == IngredientKind.Acid))

@@ -7,7 +7,7 @@ internal static class RunOrder
 {
     private static readonly string[] Places =
     [
-        "strike", "mash", "lift", "run-off", "rinse", "sparge", "copper-up", "sour", "boil", "knock-out", "stand", "chill", "cast", "pitch",
+        "strike", "mash", "mashReading", "lift", "run-off", "rinse", "sparge", "copper-up", "kettle", "sour", "boil", "knock-out", "stand", "chill", "cast", "pitch",
         "ferment", "crash", "rack", "package", "pour",
     ];
 

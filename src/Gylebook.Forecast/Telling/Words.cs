@@ -56,5 +56,8 @@ public static class Words
         [Of(Loss.Racking)] = "left at racking",
     };
 
+    /// <summary>A name at the head of a sentence: <c>Lactic acid</c>.</summary>
+    public static string Sentence(string name) => name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
+
     private static string Camel(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 }

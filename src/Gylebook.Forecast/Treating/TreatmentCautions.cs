@@ -14,17 +14,17 @@ public static class TreatmentCautions
     internal static IReadOnlyList<Caution> Of(WaterPlan plan, LiquorNeed need, TreatedMash mash, TreatedLiquor sparge, TreatedLiquor kettle) =>
     [
         .. plan.Sources.Where(source => source.Boiled).Select(source => new Caution(
-            "scald.boiledLiquor", Severity.Warning, "strike", $"{source.Name}: a full kettle on the boil scalds. Let it cool and settle before you draw it off its chalk.", Trade)),
+            "scald.boiledLiquor", Severity.Warning, "strike", $"A full kettle on the boil scalds: let the water ({source.Name}) cool and settle before you draw it off its chalk.", Trade)),
         .. AcidIn("mash", mash.Liquor), .. AcidIn("sparge", sparge), .. AcidIn("kettle", kettle), .. WortIn(kettle),
         .. SaltsOf(plan, mash.Liquor, sparge, kettle),
-        new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Put salts and acid in while it is cold, stir, and move it in small amounts.", Trade),
+        new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Put salts and acid in while it is cold, and stir. Keep children and animals away, wear boots, and move it in small amounts.", Trade),
         .. MendIn(mash.Mend),
         .. Models(need, mash.Ph, mash.Reading),
     ];
 
     /// <summary>The caution of an acid, at the place it goes in.</summary>
     public static Caution ForAcid(Acid acid, string where) => new(
-        "acid.handle", Severity.Warning, where, $"{acid.Name}: {acid.Caution} Food grade; local law says which acids may go into beer.", "safety data sheets' common advice");
+        "acid.handle", Severity.Warning, where, $"{Words.Sentence(acid.Name)}: {acid.Caution} Food grade only; local law says which acids may go into beer.", "safety data sheets' common advice");
 
     private static IEnumerable<Caution> AcidIn(string place, TreatedLiquor liquor) =>
         liquor.Acids.Select(dose => ForAcid(dose.Acid.Acid.Acid, place));
@@ -38,7 +38,7 @@ public static class TreatmentCautions
     {
         HashSet<string> used = [.. liquors.SelectMany(liquor => liquor.Salts).Select(dose => dose.Salt.Id)];
         return plan.Salts.Where(offer => used.Contains(offer.Salt.Id) && offer.Salt.Caution.Length > 0)
-            .Select(offer => new Caution("salt.handle", Severity.Warning, "mash", $"{offer.Salt.Name}: {offer.Salt.Caution}", "safety data sheets' common advice"));
+            .Select(offer => new Caution("salt.handle", Severity.Warning, "mash", $"{Words.Sentence(offer.Salt.Name)}: {offer.Salt.Caution}", "safety data sheets' common advice"));
     }
 
     /// <summary>A mend may bring an acid or an alkaline salt that the plan itself had no need of.</summary>
@@ -56,7 +56,7 @@ public static class TreatmentCautions
 
         if (mend.Salt is { Caution.Length: > 0 } salt)
         {
-            yield return new("salt.handle", Severity.Warning, "mashReading", $"{salt.Name}: {salt.Caution}", "safety data sheets' common advice");
+            yield return new("salt.handle", Severity.Warning, "mashReading", $"{Words.Sentence(salt.Name)}: {salt.Caution}", "safety data sheets' common advice");
         }
 
         yield return new("scald.mash", Severity.Warning, "mashReading", "The mash is hot and scalds: add two thirds, diluted in cold water, stir, wait ten minutes and measure again.", Trade);

@@ -40,8 +40,7 @@ public static class Acids
 {
     private const string Irritant = "Concentrated acid burns eyes and skin: goggles and gloves; acid into water.";
     private const string Corrosive =
-        "Severe burns; the concentrate fumes or boils on water. Goggles, gloves, acid into water, never water into acid. "
-        + "Food grade only, and only where local law allows it.";
+        "Severe burns; the concentrate fumes or boils on water. Goggles, gloves, acid into water, never water into acid.";
 
     private const string Mild = "The powder and strong solutions irritate eyes.";
 

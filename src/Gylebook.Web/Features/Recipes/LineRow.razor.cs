@@ -43,7 +43,7 @@ public sealed partial class LineRow
 
     private LinePart? Part => Desk.Outlook?.Parts.GetValueOrDefault(Line.Number);
 
-    private string Title => Capital(Line.As ?? TableName ?? Line.Of);
+    private string Title => (Line.As ?? TableName ?? Line.Of) is { Length: > 0 } name ? Words.Sentence(name) : "A line without a name";
 
     private string? TableName => Line.Kind switch
     {
@@ -143,6 +143,4 @@ public sealed partial class LineRow
 
         return Task.CompletedTask;
     }
-
-    private static string Capital(string name) => name.Length == 0 ? "A line without a name" : char.ToUpper(name[0], CultureInfo.InvariantCulture) + name[1..];
 }

@@ -12,7 +12,7 @@ public enum RecipeStage
     /// <summary>Copper-up and boil.</summary>
     Boil,
 
-    /// <summary>Knock-out and stand.</summary>
+    /// <summary>Knock-out, stand and chilling.</summary>
     KnockOut,
 
     /// <summary>Cast, pitch, ferment.</summary>
@@ -25,6 +25,32 @@ public enum RecipeStage
 /// <summary>Where lines, findings and cautions belong on the page.</summary>
 public static class StagePlaces
 {
+    /// <summary>The stage of each place a caution can name, by the first word of that place.</summary>
+    public static IReadOnlyDictionary<string, RecipeStage> OfWords { get; } = new Dictionary<string, RecipeStage>(StringComparer.Ordinal)
+    {
+        ["strike"] = RecipeStage.Mash,
+        ["mash"] = RecipeStage.Mash,
+        ["mashReading"] = RecipeStage.Mash,
+        ["lift"] = RecipeStage.Mash,
+        ["run-off"] = RecipeStage.Mash,
+        ["rinse"] = RecipeStage.Mash,
+        ["sparge"] = RecipeStage.Mash,
+        ["copper-up"] = RecipeStage.Boil,
+        ["kettle"] = RecipeStage.Boil,
+        ["sour"] = RecipeStage.Boil,
+        ["boil"] = RecipeStage.Boil,
+        ["knock-out"] = RecipeStage.KnockOut,
+        ["stand"] = RecipeStage.KnockOut,
+        ["chill"] = RecipeStage.KnockOut,
+        ["cast"] = RecipeStage.Ferment,
+        ["pitch"] = RecipeStage.Ferment,
+        ["ferment"] = RecipeStage.Ferment,
+        ["crash"] = RecipeStage.Ferment,
+        ["rack"] = RecipeStage.Package,
+        ["package"] = RecipeStage.Package,
+        ["pour"] = RecipeStage.Package,
+    };
+
     /// <summary>The stage a line goes in at.</summary>
     public static RecipeStage Of(AdditionPoint point) => point switch
     {
@@ -35,8 +61,8 @@ public static class StagePlaces
         _ => RecipeStage.Package,
     };
 
-    /// <summary>The stage a caution speaks of: <c>boil 60 min</c> is the boil.</summary>
-    public static RecipeStage Of(Caution caution) => OfWord(caution.Where.Split(' ')[0]);
+    /// <summary>The stage a caution speaks of: <c>boil 60 min</c> is the boil. What names no place stands at the end, where all comes together.</summary>
+    public static RecipeStage Of(Caution caution) => OfWords.GetValueOrDefault(caution.Where.Split(' ')[0], RecipeStage.Package);
 
     /// <summary>The stage a finding outside the lines belongs to; null when it is about the recipe as a whole.</summary>
     /// <remarks>What does not fit a vessel names the vessel, and is shown where it would run over: its code says where.</remarks>
@@ -60,13 +86,4 @@ public static class StagePlaces
         && int.TryParse(finding.Where.AsSpan("ingredients[".Length, finding.Where.IndexOf(']') - "ingredients[".Length), System.Globalization.CultureInfo.InvariantCulture, out int line)
             ? line
             : null;
-
-    private static RecipeStage OfWord(string word) => word switch
-    {
-        "strike" or "mash" or "mashReading" or "lift" or "rinse" or "sparge" or "runOff" => RecipeStage.Mash,
-        "copper-up" or "copperUp" or "kettle" or "sour" or "boil" => RecipeStage.Boil,
-        "knock-out" or "knockOut" or "stand" => RecipeStage.KnockOut,
-        "cast" or "pitch" or "ferment" or "crash" => RecipeStage.Ferment,
-        _ => RecipeStage.Package,
-    };
 }

@@ -1,0 +1,40 @@
+using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Liquors;
+using Gylebook.Tests.Shared;
+using Gylebook.Web.Features.Recipes.Showing;
+
+namespace Gylebook.Web.Tests.Features.Recipes;
+
+/// <summary>A caution stands at the step that needs it: on every sample recipe, kit and water.</summary>
+public sealed class StagePlacesTests
+{
+    private static readonly Kit[] Kits = [.. Samples("kits").Select(path => KitFile.Read(File.ReadAllText(path)).Value!)];
+    private static readonly WaterPlan?[] Waters = [null, .. Samples("water").Select(path => WaterFile.Read(File.ReadAllText(path)).Value!)];
+
+    public static TheoryData<string> Recipes() => [.. Samples("recipes").Concat(Samples("recipes/edges")).Select(path => Path.GetRelativePath(RepositoryFile.PathOf("samples"), path))];
+
+    [Theory]
+    [MemberData(nameof(Recipes))]
+    public async Task Every_caution_names_a_place_the_page_knows_and_they_come_in_its_order(string name)
+    {
+        Recipe recipe = RecipeFile.Read(await File.ReadAllTextAsync(RepositoryFile.PathOf(Path.Combine("samples", name)), Xunit.TestContext.Current.CancellationToken)).Value!;
+        foreach ((Kit kit, WaterPlan? water) in Kits.SelectMany(kit => Waters.Select(water => (kit, water))))
+        {
+            BrewForecast forecast = Teller.Forecast(recipe, kit, _ => null, "samples", water);
+            Assert.All(forecast.Cautions, caution => Assert.Contains(caution.Where.Split(' ')[0], StagePlaces.OfWords));
+            RecipeStage[] stages = [.. forecast.Cautions.Select(StagePlaces.Of)];
+            Assert.Equal(stages.Order(), stages);
+            Assert.True(forecast.Cautions.Count(caution => caution.Code == "scald.liquor") <= 1);
+        }
+    }
+
+    [Fact]
+    public void The_chiller_scalds_where_the_wort_is_chilled() =>
+        Assert.Equal(RecipeStage.KnockOut, StagePlaces.Of(new Caution("chill.scald", Severity.Warning, "chill", "", "")));
+
+    private static IEnumerable<string> Samples(string folder) =>
+        Directory.EnumerateFiles(RepositoryFile.PathOf(Path.Combine("samples", folder)), "*.json").Order(StringComparer.Ordinal);
+}
