@@ -1,6 +1,7 @@
 using System.Globalization;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.Telling;
@@ -10,13 +11,6 @@ internal static class AcidityCautions
 {
     private const string Trade = "common practice, no source";
     private const string Place = "sour";
-
-    /// <summary>Families of food that bring acid of their own, or may. From memory.</summary>
-    private static readonly HashSet<string> Sour = new(StringComparer.Ordinal)
-    {
-        "berries", "cherries", "stone-fruit", "tropical-fruit", "banana", "tamarind", "dried-fruit", "citrus-peel", "vegetable", "honey", "molasses",
-        "ground-coffee", "instant-coffee", "brewed-coffee", "milk-fresh", "candy", "candy-sugar-free", "other",
-    };
 
     /// <summary>All of them.</summary>
     public static IEnumerable<Caution> Of(LaidOut laidOut, RunRecord record, PhTold ph) =>
@@ -67,7 +61,7 @@ internal static class AcidityCautions
         StartingValue wort = StartingValues.Of("ph.buffer.wort"), mash = StartingValues.Of("ph.buffer.mash");
         string beer = ph.Beer is { } band ? Invariant($"Beer of pH {band.Low:0.0} to {band.High:0.0}") : "The pH";
         yield return new("ph.width", Severity.Note, "pour", Invariant($"{beer} is the range of ordinary beers, or the souring's end, moved by acids added, at {wort.Low:0} to {mash.High:0} mEq/(kg of malt·pH). It knows neither this grist's colour nor this yeast's ways. Where pH keeps people safe, measure it."), "docs/science/beer-ph.md");
-        List<string> foods = [.. laidOut.Lines.Where(l => l.Food is { } food && Sour.Contains(food.FamilyId)).Select(l => l.Name).Distinct()];
+        List<string> foods = [.. laidOut.Lines.Where(l => l.Food is { } food && FoodFamilies.Of(food.FamilyId).BringsAcid).Select(l => l.Name).Distinct()];
         if (foods.Count > 0)
         {
             yield return new("ph.foodAcids", Severity.Note, "pour", $"No table here knows the acid of foods: that of {string.Join(", ", foods)} is not counted, and it can bring pH below the low end.", "no published acids for these foods");

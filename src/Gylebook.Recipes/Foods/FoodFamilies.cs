@@ -45,6 +45,9 @@ public sealed record FoodFamily
     /// <summary>Whether its starch is cooked already or gelatinises at or below 65 °C.</summary>
     public required bool StarchIsOpen { get; init; }
 
+    /// <summary>Whether foods of the kind bring acid of their own, or may. From memory.</summary>
+    public required bool BringsAcid { get; init; }
+
     /// <summary>Fibre, as a share of all carbohydrate, when nobody stated it.</summary>
     public required double FibreOfCarbohydrate { get; init; }
 
@@ -103,6 +106,7 @@ public static class FoodFamilies
             row.Number("sucrose"), row.Number("glucose"), row.Number("fructose"), row.Number("maltose"), row.Number("lactose"),
             row.Number("dextrin")),
         StarchIsOpen = row.Yes("starchIsOpen"),
+        BringsAcid = row.Yes("bringsAcid"),
         FibreOfCarbohydrate = row.Number("fibreOfCarbohydrate"),
         SugarsOfCarbohydrate = row.Number("sugarsOfCarbohydrate"),
         Ash = row.Number("ash"),

@@ -92,4 +92,25 @@ public class ReferenceTablesTests
         Assert.All(FoodTable.All, row => Assert.Same(row, FoodTable.Find(row.Name).Match));
         Assert.All(FoodFamilies.All, row => Assert.Same(row, FoodFamilies.Find(row.Name).Match));
     }
+
+    [Fact]
+    public void Every_family_says_whether_it_brings_acid_and_is_read_as_it_says()
+    {
+        var rows = CsvTable.Embedded("food-families.csv").Rows;
+        Assert.Equal(rows.Select(row => row.Required("id")), FoodFamilies.All.Select(family => family.Id));
+        Assert.All(rows, row => Assert.Equal(row.Required("bringsAcid") == "yes", FoodFamilies.Of(row.Required("id")).BringsAcid));
+    }
+
+    // From memory, as the column: fruit, coffee, honey and cultured or fresh milk are sour or may be; grain, nuts and plain sugar are not.
+    [Theory]
+    [InlineData("berries", true)]
+    [InlineData("tamarind", true)]
+    [InlineData("brewed-coffee", true)]
+    [InlineData("honey", true)]
+    [InlineData("other", true)]
+    [InlineData("baked-cereal", false)]
+    [InlineData("nuts", false)]
+    [InlineData("sugar", false)]
+    public void Fruit_brings_acid_and_cereal_does_not(string family, bool bringsAcid) =>
+        Assert.Equal(bringsAcid, FoodFamilies.Of(family).BringsAcid);
 }
