@@ -91,7 +91,7 @@ public static class FoodCautions
                 "Salmonella in raw flour, nuts, seeds, coconut and spices: food-safety agencies; times " + Trade);
         }
 
-        if (point >= AdditionPoint.Pitch && IsLowAcid(food))
+        if (point >= AdditionPoint.Pitch && FoodFamilies.Of(food.FamilyId).IsLowAcid)
         {
             yield return new(
                 "food.lowAcid", Severity.Warning, Words.Of(dose.At),
@@ -106,15 +106,6 @@ public static class FoodCautions
             yield return StarchLater(haze);
         }
     }
-
-    private static readonly string[] LowAcidFamilies =
-    [
-        "nut-flour-defatted", "nut-flour-part-defatted", "nuts", "cocoa-powder", "cocoa-nibs", "baked-cereal", "oats", "grain-open", "grain-closed",
-        "pulses", "chestnut", "chestnut-roasted", "starchy-root-raw", "starchy-root-cooked", "vegetable", "banana", "dates", "ground-coffee",
-        "instant-coffee", "brewed-coffee", "coconut", "milk", "milk-fresh", "malted-milk",
-    ];
-
-    private static bool IsLowAcid(FoodMakeup food) => LowAcidFamilies.Contains(food.FamilyId);
 
     internal static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -48,6 +48,9 @@ public sealed record FoodFamily
     /// <summary>Whether foods of the kind bring acid of their own, or may. From memory.</summary>
     public required bool BringsAcid { get; init; }
 
+    /// <summary>Whether foods of the kind may stand above pH 4.6, where <i>Clostridium botulinum</i> can grow. From memory.</summary>
+    public required bool IsLowAcid { get; init; }
+
     /// <summary>Fibre, as a share of all carbohydrate, when nobody stated it.</summary>
     public required double FibreOfCarbohydrate { get; init; }
 
@@ -107,6 +110,7 @@ public static class FoodFamilies
             row.Number("dextrin")),
         StarchIsOpen = row.Yes("starchIsOpen"),
         BringsAcid = row.Yes("bringsAcid"),
+        IsLowAcid = row.Yes("isLowAcid"),
         FibreOfCarbohydrate = row.Number("fibreOfCarbohydrate"),
         SugarsOfCarbohydrate = row.Number("sugarsOfCarbohydrate"),
         Ash = row.Number("ash"),

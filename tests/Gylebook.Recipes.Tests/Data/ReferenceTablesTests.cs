@@ -94,23 +94,27 @@ public class ReferenceTablesTests
     }
 
     [Fact]
-    public void Every_family_says_whether_it_brings_acid_and_is_read_as_it_says()
+    public void Every_family_says_whether_it_brings_acid_or_is_low_in_it_and_is_read_as_it_says()
     {
         var rows = CsvTable.Embedded("food-families.csv").Rows;
         Assert.Equal(rows.Select(row => row.Required("id")), FoodFamilies.All.Select(family => family.Id));
-        Assert.All(rows, row => Assert.Equal(row.Required("bringsAcid") == "yes", FoodFamilies.Of(row.Required("id")).BringsAcid));
+        Assert.All(rows, row =>
+        {
+            var family = FoodFamilies.Of(row.Required("id"));
+            Assert.Equal((row.Required("bringsAcid") == "yes", row.Required("isLowAcid") == "yes"), (family.BringsAcid, family.IsLowAcid));
+        });
     }
 
-    // From memory, as the column: fruit, coffee, honey and cultured or fresh milk are sour or may be; grain, nuts and plain sugar are not.
+    // From memory, as the columns: fruit is sour, coffee and milk bring a little and stay low in it, grain and nuts bring none.
     [Theory]
-    [InlineData("berries", true)]
-    [InlineData("tamarind", true)]
-    [InlineData("brewed-coffee", true)]
-    [InlineData("honey", true)]
-    [InlineData("other", true)]
-    [InlineData("baked-cereal", false)]
-    [InlineData("nuts", false)]
-    [InlineData("sugar", false)]
-    public void Fruit_brings_acid_and_cereal_does_not(string family, bool bringsAcid) =>
-        Assert.Equal(bringsAcid, FoodFamilies.Of(family).BringsAcid);
+    [InlineData("berries", true, false)]
+    [InlineData("tamarind", true, false)]
+    [InlineData("brewed-coffee", true, true)]
+    [InlineData("milk-fresh", true, true)]
+    [InlineData("vegetable", true, true)]
+    [InlineData("baked-cereal", false, true)]
+    [InlineData("nuts", false, true)]
+    [InlineData("sugar", false, false)]
+    public void Fruit_brings_acid_and_cereal_is_low_in_it(string family, bool bringsAcid, bool isLow) =>
+        Assert.Equal((bringsAcid, isLow), (FoodFamilies.Of(family).BringsAcid, FoodFamilies.Of(family).IsLowAcid));
 }
