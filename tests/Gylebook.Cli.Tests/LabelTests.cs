@@ -88,6 +88,8 @@ public sealed class LabelTests
     [Theory]
     [InlineData("\"sugars\": \"1 g\"", "\"sugars\": \"9 g\"", "food.labelImpossible", "label.sugars", "8.5 g", "6.5 g")]
     [InlineData("\"fat\": \"3 g\"", "\"fat\": \"-3 g\"", "quantity.wrong", "label.fat", "-3 g", null)]
+    [InlineData("\"fat\": \"3 g\"", "\"fat\": \"3 g\", \"potassium\": \"-3 mg\"", "quantity.wrong", "label.potassium", "-3 mg", null)]
+    [InlineData("\"fat\": \"3 g\"", "\"fat\": \"3 g\", \"potassium\": \"30.1 g\"", "food.labelImpossible", "label.potassium", "30.1 g", "30 g")]
     [InlineData("\"serving\": \"30 g\"", "\"serving\": \"0 g\"", "label.serving", "label.serving", "0 g", "above 0 g")]
     [InlineData("\"protein\": \"18 g\"", "\"protein\": \"118 g\"", "food.labelImpossible", "label.protein", "117.5 g", "30 g")]
     [InlineData("\"protein\": \"18 g\"", "\"protein\": \"18\"", "quantity.wrong", "label.protein", "18", null)]

@@ -162,6 +162,25 @@ public class FoodTrialTests(ITestOutputHelper output)
         Assert.Null(Effect(FoodMakeups.From(silent), 2, "knock-out", 20).PotassiumMgPerL);
     }
 
+    /// <summary>
+    /// 50 mg printed on 12 g are 45 to 55 (21 CFR 101.9, from memory), 375 to 458 mg/100 g: 0.9 kg into 19 L bring 178 to 217 mg/L, less what
+    /// 0.9 kg, at most 0.9 L, add to the litres.
+    /// </summary>
+    [Fact]
+    public void Printed_potassium_reaches_the_beer_with_both_ends_and_printed_none_is_nought_to_94_milligrams()
+    {
+        Band told = Effect(PeanutFlourOn(12, printedPotassium: 0.05), 0.9, "knock-out", 19).PotassiumMgPerL!;
+        const double PerMilligram = 0.9 / 19 / 0.012;
+        const double Thinner = 19 / 19.9;
+        Assert.InRange(told.Low, 45 * PerMilligram * Thinner, 45 * PerMilligram);
+        Assert.InRange(told.Likely, 50 * PerMilligram * Thinner, 50 * PerMilligram);
+        Assert.InRange(told.High, 55 * PerMilligram * Thinner, 55 * PerMilligram);
+        Band none = Effect(PeanutFlourOn(12, printedPotassium: 0), 0.9, "knock-out", 19).PotassiumMgPerL!;
+        Assert.Equal((0, 0), (none.Low, none.Likely));
+        Assert.InRange(none.High, 94 * PerMilligram * Thinner, 94 * PerMilligram);
+        Assert.Null(Effect(PeanutFlourOn(12), 0.9, "knock-out", 19).PotassiumMgPerL);
+    }
+
     [Fact]
     public void Nothing_to_put_it_into_or_nothing_to_put_in_is_the_callers_fault()
     {
@@ -172,7 +191,7 @@ public class FoodTrialTests(ITestOutputHelper output)
     private static double Width(Band band) => band.High - band.Low;
 
     /// <summary>Defatted peanut flour, USDA SR26 NDB 16099, as the rules of 21 CFR 101.9 print it on a serving.</summary>
-    private static MadeUpFood PeanutFlourOn(double grams, double? printedSodium = 0.180)
+    private static MadeUpFood PeanutFlourOn(double grams, double? printedSodium = 0.180, double? printedPotassium = null)
     {
         PrintedMass Of(double per100, double step) =>
             PrintedMass.Of(new(Mass.FromGrams(Math.Floor((per100 * grams / 100 / step) + 0.5) * step), "as printed"));
@@ -187,6 +206,7 @@ public class FoodTrialTests(ITestOutputHelper output)
                 Serving = new(Mass.FromGrams(grams), "serving"),
                 Fat = Of(0.55, 0.5),
                 Sodium = printedSodium is double sodium ? Of(sodium, 0.005) : null,
+                Potassium = printedPotassium is double onServing ? PrintedMass.Of(new(Mass.FromGrams(onServing), "as printed")) : null,
                 Carbohydrate = Of(34.7, 1),
                 Fibre = Of(15.8, 1),
                 Sugars = Of(8.22, 1),

@@ -1,3 +1,4 @@
+using System.Globalization;
 using AngleSharp.Dom;
 using Bunit;
 using Gylebook.Recipes.Foods;
@@ -21,8 +22,66 @@ public sealed class FoodLabelTests : GylebookTestContext
         IReadOnlyList<PanelField> fields = PanelFields.Of(style);
         Assert.Equal((first, last), (fields[0].Name, fields[^1].Name));
 
-        // Ingredients, "may contain" and the name stand on the packet too.
+        // Ingredients, "may contain" and the name stand on the packet too. Each is a press of "next" on a phone, for everybody: what
+        // is folded away below is passed over, and not counted.
         Assert.True(fields.Count + 3 <= 14);
+    }
+
+    // 21 CFR 101.9(c)(8) prints potassium since 2020 (from memory); Regulation (EU) No 1169/2011, article 30, does not among its lines.
+    [Fact]
+    public void Potassium_is_asked_for_where_panels_print_it_in_milligrams_and_further_down()
+    {
+        PanelField potassium = Assert.Single(PanelFields.FurtherDown(PanelStyle.Us));
+        Assert.Equal(("potassium", "Potassium", "mg", true), (potassium.Key, potassium.Name, potassium.Units[0], potassium.MayBeLess));
+        Assert.Empty(PanelFields.FurtherDown(PanelStyle.Eu));
+    }
+
+    // 300 mg of potassium are 295 to 305 mg (21 CFR 101.9, from memory: to the nearest 10 mg). 10 g/L of the food bring 30 mg/L, less
+    // what 200 g, at most 0.2 L, add to 20 L.
+    [Fact]
+    public async Task Potassium_comes_into_the_sheet_the_answer_and_the_beer()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAmericanAsync();
+        Assert.DoesNotContain(page.FindAll("section[aria-labelledby=does] th"), head => head.TextContent == "potassium");
+        Assert.False(page.Find("form details").HasAttribute("open"));
+        await TypeAsync(page, "Potassium", "300");
+        Assert.Equal("300 mg", (await StoredAsync(food => food.Label!.Potassium is not null)).Label!.Potassium!.Value.Text);
+        page.WaitForAssertion(() => Assert.Equal("295 to 305", Cells(page, "means", "potassium")[^1]));
+        string beer = Cells(page, "does", "potassium")[^1];
+        Assert.InRange(double.Parse(beer[..beer.IndexOf('\u00A0', StringComparison.Ordinal)], CultureInfo.InvariantCulture), 30 / 1.01, 30);
+        Assert.True(page.Find("form details").HasAttribute("open"));
+        await TypeAsync(page, "Potassium", "");
+        await StoredAsync(food => food.Label!.Potassium is null);
+        page.WaitForAssertion(() => Assert.DoesNotContain(page.FindAll("section[aria-labelledby=does] th"), head => head.TextContent == "potassium"));
+        Assert.True(page.Find("form details").HasAttribute("open"));
+    }
+
+    [Theory]
+    [InlineData("Sodium", "lots", "lots")]
+    [InlineData("Potassium", "lots", "lots")]
+    [InlineData("Sodium", "-5", "-5 mg")]
+    [InlineData("Potassium", "-5", "-5 mg")]
+    [InlineData("Sodium", "120 g", "the serving weighs 100 g")]
+    [InlineData("Potassium", "120 g", "the serving weighs 100 g")]
+    public async Task Potassium_that_cannot_be_is_told_at_its_line_as_sodium_is(string line, string typed, string named)
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAmericanAsync();
+        await TypeAsync(page, line, typed);
+        page.WaitForAssertion(() => Assert.Contains(named, Line(page, line).QuerySelector(".error")?.TextContent ?? "", StringComparison.Ordinal));
+        Assert.Equal("true", Field(page, line).GetAttribute("aria-invalid"));
+    }
+
+    // A European panel has no such line: what was typed for an American one is kept, and said to be left out.
+    [Fact]
+    public async Task Potassium_typed_before_the_panel_is_said_to_be_European_is_not_lost_and_not_read()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAmericanAsync();
+        await TypeAsync(page, "Potassium", "300");
+        await StoredAsync(food => food.Label!.Potassium is not null);
+        await page.InvokeAsync(() => page.FindAll("input[type=radio]")[1].Change(true));
+        page.WaitForAssertion(() => Assert.Contains("potassium", page.Find("form").TextContent, StringComparison.Ordinal));
+        Assert.Empty(page.FindAll("form details"));
+        Assert.Equal("300 mg", (await StoredAsync(food => food.Label!.Style == PanelStyle.Eu)).Label!.Potassium!.Value.Text);
     }
 
     [Fact]
@@ -200,6 +259,22 @@ public sealed class FoodLabelTests : GylebookTestContext
         await StoredAsync(food => food.Label!.Carbohydrate is not null);
         page.WaitForElement("#does");
         return page;
+    }
+
+    /// <summary>The same under an American panel.</summary>
+    private async Task<IRenderedComponent<FoodLabelPage>> NewAmericanAsync()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAsync();
+        await page.InvokeAsync(() => page.FindAll("input[type=radio]")[0].Change(true));
+        page.WaitForAssertion(() => Assert.Contains(page.FindAll("label"), label => label.TextContent == "Total carbohydrate"));
+        return page;
+    }
+
+    /// <summary>The figures of a row of the answer.</summary>
+    private static string[] Cells(IRenderedComponent<FoodLabelPage> page, string section, string part)
+    {
+        IElement? head = page.FindAll($"section[aria-labelledby={section}] th").FirstOrDefault(head => head.TextContent == part);
+        return head is null ? [""] : [.. head.ParentElement!.QuerySelectorAll("td").Select(cell => cell.TextContent.Trim())];
     }
 
     private async Task<FoodSheet> StoredAsync(Func<FoodSheet, bool> isThere)

@@ -19,6 +19,7 @@ public sealed partial class FoodLabelPage : IDisposable
     private FoodQuestion _question = FoodQuestion.Read(null, null, null, null);
     private ElementReference _form;
     private PageScript? _script;
+    private bool _isUnfolded;
 
     /// <summary>Which sheet; null for a new one.</summary>
     [Parameter]
@@ -78,7 +79,12 @@ public sealed partial class FoodLabelPage : IDisposable
         [.. _desk!.Findings.Where(f => f.Severity != Severity.Note && f.Code is not ("label.style" or "food.nothingKnown"))];
 
     private IReadOnlyList<Finding> Elsewhere =>
-        [.. Told.Where(f => !f.Where.StartsWith("assume.", StringComparison.Ordinal) && PanelFields.Of(Panel.Style).All(line => f.Where != WhereOf(line)))];
+        [.. Told.Where(f => !f.Where.StartsWith("assume.", StringComparison.Ordinal) && Lines.All(line => f.Where != WhereOf(line)))];
+
+    private IEnumerable<PanelField> Lines => PanelFields.Of(Panel.Style).Concat(PanelFields.FurtherDown(Panel.Style));
+
+    // Unfolded by its first figure it stays so, or emptying a field to type another number would fold it away under the fingers.
+    private bool IsUnfolded => _isUnfolded |= PanelFields.FurtherDown(Panel.Style).Any(line => line.Text(Panel) is not null);
 
     /// <inheritdoc/>
     public void Dispose()
@@ -120,12 +126,6 @@ public sealed partial class FoodLabelPage : IDisposable
     private static string WhereOf(PanelField field) => "label." + field.Key;
 
     private static string? Said(ChangeEventArgs change) => change.Value?.ToString()?.Trim() is { Length: > 0 } said ? said : null;
-
-    private static IReadOnlyList<FoodFamily> Families(string typed)
-    {
-        string[] words = FoodSearch.Fold(typed).Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return [.. FoodFamilies.All.Where(family => words.All(word => FoodSearch.Fold(family.Name).Contains(word, StringComparison.Ordinal)))];
-    }
 
     private IReadOnlyList<Finding> At(PanelField field) => [.. Told.Where(f => f.Where == WhereOf(field))];
 

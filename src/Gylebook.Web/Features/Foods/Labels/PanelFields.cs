@@ -3,7 +3,10 @@ using Gylebook.Science.Foods.Labels;
 namespace Gylebook.Web.Features.Foods.Labels;
 
 /// <summary>The lines of a panel that tell something about the beer, in the order in which packets print them.</summary>
-/// <remarks>Order: 21 CFR 101.9(d); Regulation (EU) No 1169/2011, annex XV (both from memory).</remarks>
+/// <remarks>
+/// Order: 21 CFR 101.9(d); Regulation (EU) No 1169/2011, annex XV (both from memory). American panels print potassium since
+/// 2020, at the bottom, among the vitamins.
+/// </remarks>
 public static class PanelFields
 {
     private static readonly IReadOnlyList<PanelField> Us =
@@ -36,11 +39,19 @@ public static class PanelFields
         PanelField.Mass("salt", "Salt", panel => panel.Salt, (panel, figure) => panel with { Salt = figure }),
     ];
 
+    private static readonly IReadOnlyList<PanelField> UsFurther =
+    [
+        PanelField.Mass("potassium", "Potassium", panel => panel.Potassium, (panel, figure) => panel with { Potassium = figure }, isSmall: true),
+    ];
+
     private static PanelField Protein =>
         PanelField.Mass("protein", "Protein", panel => panel.Protein, (panel, figure) => panel with { Protein = figure });
 
-    /// <summary>The fields of a panel of that style.</summary>
+    /// <summary>The fields of a panel of that style that everybody is asked to copy: few enough for a thumb.</summary>
     public static IReadOnlyList<PanelField> Of(PanelStyle style) => style == PanelStyle.Us ? Us : Eu;
+
+    /// <summary>Lines further down that move no gravity, for those who want them; none for a style that does not print them.</summary>
+    public static IReadOnlyList<PanelField> FurtherDown(PanelStyle style) => style == PanelStyle.Us ? UsFurther : [];
 
     private static PanelField Fat(string name) =>
         PanelField.Mass("fat", name, panel => panel.Fat, (panel, figure) => panel with { Fat = figure });
