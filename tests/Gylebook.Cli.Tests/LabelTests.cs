@@ -75,6 +75,25 @@ public sealed class LabelTests
         Assert.All(report["cautions"]!.AsArray(), caution => Assert.NotEmpty((string)caution!["source"]!));
     }
 
+    // That its numbers follow the standard atmosphere is held in FoodCautionsTests.
+    [Fact]
+    public void A_kit_says_how_high_a_dose_is_packaged_and_without_one_it_is_sea_level()
+    {
+        string[] dose = ["raisins", "--amount", "100 g", "--at", "package", "--into", "20 L"];
+        string Told(params string[] kit) => (string)Report([.. dose, .. kit])["cautions"]!.AsArray()
+            .Single(caution => (string?)caution!["code"] == "bottle.unfermentedSugar")!["message"]!;
+        Assert.Contains("against the air of sea level, no height being known,", Told(), StringComparison.Ordinal);
+        Assert.Contains("against the air of 5000 ft,", Told("--kit", KitAt("5000 ft")), StringComparison.Ordinal);
+
+        JsonObject nowhere = Json(["label", .. dose, "--kit", KitAt("9000 m"), "--json"], exitCode: 1);
+        JsonNode finding = Assert.Single(nowhere["findings"]!.AsArray(), found => (string?)found!["code"] == "kit.altitude")!;
+        Assert.Equal(("error", "kit.altitude", "9000 m", "-450 m to 6000 m"), ((string?)finding["severity"], (string?)finding["where"], (string?)finding["value"], (string?)finding["limit"]));
+
+        Ran missing = GylebookProgram.Run(["label", .. dose, "--kit", "no-such-kit.json"]);
+        Assert.Equal(("", 1), (missing.Output, missing.ExitCode));
+        Assert.Contains("no-such-kit.json", missing.Errors, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Means_the_same_in_every_country_and_unit()
     {
@@ -147,6 +166,8 @@ public sealed class LabelTests
     [InlineData("label", "honey", "--amount", "600 g")]
     [InlineData("label", "honey", "--at", "mash", "--into", "20 L")]
     [InlineData("label", "honey", "--amount", "600 g", "--into", "20 L", "--at")]
+    [InlineData("label", "honey", "--amount", "600 g", "--into", "20 L", "--at", "mash", "--kit")]
+    [InlineData("label", "honey", "--kit", "kit.json")]
     public void Invalid_usage_gets_one_line_and_exit_code_2(params string[] arguments)
     {
         Ran ran = GylebookProgram.Run(arguments);
@@ -165,6 +186,16 @@ public sealed class LabelTests
     }
 
     private static string[] Bad(string was, string wrong) => ["label", BadFile(was, wrong), "--json", "--amount", "600 g", "--at", "mash", "--into", "20 L"];
+
+    /// <summary>A sample kit at another height.</summary>
+    private static string KitAt(string height)
+    {
+        JsonObject kit = JsonNode.Parse(File.ReadAllText(SampleFile.Kit("lantern-shed")))!.AsObject();
+        kit["altitude"] = height;
+        string path = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".json");
+        File.WriteAllText(path, kit.ToJsonString());
+        return path;
+    }
 
     private static string BadFile(string was, string wrong)
     {

@@ -65,7 +65,7 @@ internal static class InYeast
 
     internal static bool Has(FoodMakeup food, FoodWord word) => food.Words.Any(hit => hit.Kind == word && !hit.MayContainOnly);
 
-    /// <summary>All its sugar to gas, no yeast being relied on to leave any.</summary>
+    /// <summary>All its sugar to gas, no yeast being relied on to leave any, on top of what beer keeps under the air of the place.</summary>
     private static Caution? InPackage(FoodMakeup food, Dose dose)
     {
         Wort placed = FoodPlace.Of(food, dose.Amount.Kilograms, AdditionPoint.Package);
@@ -78,12 +78,13 @@ internal static class InYeast
             return null;
         }
 
-        double all = volumes + ResidualCarbonDioxide.VolumesAt(CellarCelsius);
-        double bar = BottlePressure.GaugeBar(all, CellarCelsius);
+        double all = volumes + ResidualCarbonDioxide.VolumesAt(CellarCelsius, dose.AirKilopascals);
+        double bar = BottlePressure.GaugeBar(all, CellarCelsius, airBar: dose.AirKilopascals / 100);
+        string air = dose.Height is { } height ? height.Text : "sea level, no height being known";
         return new(
             "bottle.unfermentedSugar", all > BottleLimit ? Severity.Error : Severity.Warning, Words.Of(dose.At),
-            Text($"The sugar of {food.Name} will ferment in the package: {volumes:0.00} volumes more, {all:0.0} with what the beer holds, {bar:0.0} bar at {CellarCelsius:0} °C, on top of any priming. Ordinary bottles stand {BottleLimit:0.0} volumes; glass bursts. Keg it cold with a relief valve, or let it ferment first."),
-            "stoichiometry of its sugars; limit of bottles " + Trade);
+            Text($"The sugar of {food.Name} will ferment in the package: {volumes:0.00} volumes more, {all:0.0} with what the beer holds, {bar:0.0} bar at {CellarCelsius:0} °C against the air of {air}, on top of any priming. Ordinary bottles stand {BottleLimit:0.0} volumes; glass bursts. Keg it cold with a relief valve, or let it ferment first."),
+            "stoichiometry of its sugars; air by ISO 2533; limit of bottles " + Trade);
     }
 
     private static Caution Preservative(FoodMakeup food, Dose dose, string name, double pKa)

@@ -102,7 +102,7 @@ internal static class Cautions
     {
         double litres = figures[line.Line.At.Point >= AdditionPoint.Rack ? Figure.PackagedLitres : Figure.CastLitres];
         double share = laidOut.Recipe.Portions.FirstOrDefault(p => p.Name == line.Line.Portion)?.Share.Value.Ratio ?? 1;
-        return new(Mass.FromKilograms(line.Kilograms), line.Line.At, VolumeAt20C.FromLitres(litres * share));
+        return new(Mass.FromKilograms(line.Kilograms), line.Line.At, VolumeAt20C.FromLitres(litres * share)) { Height = laidOut.Kit.Altitude };
     }
 
     private static IEnumerable<Caution> ColdSide(LaidOut laidOut, HeadlineFigures figures)

@@ -2,6 +2,7 @@ using Gylebook.Forecast.Dosing;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Kits;
 using Gylebook.Science.Foods.Doses;
 using Gylebook.Science.Foods.Words;
 using Gylebook.Science.Quantities;
@@ -57,9 +58,13 @@ public sealed record FoodLabelReport
     /// <param name="amount">How much; null to leave out what it does.</param>
     /// <param name="into">Into how much; null likewise.</param>
     /// <param name="places">Where, one or more places side by side.</param>
+    /// <param name="kit">Whose height sets the air that gas in the package works against; null for the sea's.</param>
     public static FoodLabelReport Of(
-        string id, string name, MadeUpFood food, Entered<Mass>? amount, Entered<VolumeAt20C>? into, IReadOnlyList<AdditionTime> places)
+        string id, string name, MadeUpFood food, Entered<Mass>? amount, Entered<VolumeAt20C>? into, IReadOnlyList<AdditionTime> places,
+        Kit? kit)
     {
+        List<Finding> findings = [.. food.Findings];
+        Entered<Length>? height = Dose.HeightOn(kit, findings);
         IReadOnlyList<IngredientHit> words = food.Makeup?.Words ?? [];
         return new FoodLabelReport
         {
@@ -71,13 +76,13 @@ public sealed record FoodLabelReport
             Per100Grams = Constituent.Of(food),
             Assumptions = food.Makeup?.Assumed ?? [],
             Places = food.Makeup is { } makeup && amount is { } much && into is { } litres
-                ? [.. places.Select(at => FoodAtPlace.Of(food, makeup, new Dose(much.Value, at, litres.Value)))]
+                ? [.. places.Select(at => FoodAtPlace.Of(food, makeup, new Dose(much.Value, at, litres.Value) { Height = height }))]
                 : [],
             DoseGuide = food.Makeup is { } dosed && amount is { } g && into is { } l ? Guide(dosed, g.Value.Grams / l.Value.Litres) : null,
             Trial = amount is { } grams && into is { } batch ? GlassTrial.Of(grams.Value.Grams, batch.Value.Litres) : null,
             Allergens = AllergenNotice.Of(words),
             AllergenNotes = [.. AllergenDifferences.For(words), .. GlutenRules.HasGlutenGrain(words) ? GlutenRules.For(words) : []],
-            Findings = food.Findings,
+            Findings = findings,
         };
     }
 

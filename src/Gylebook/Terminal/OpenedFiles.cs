@@ -36,6 +36,14 @@ internal sealed class OpenedFiles
         return files;
     }
 
+    /// <summary>Opens a kit alone, where no recipe is brewed on it.</summary>
+    public static OpenedFiles OpenKit(string kit)
+    {
+        OpenedFiles files = new();
+        files.Kit = files.Read(kit, "kit.", KitFile.Read);
+        return files;
+    }
+
     /// <summary>A food that has a sheet of its own in the folder foods/ beside the recipe; null when it has none.</summary>
     public FoodMakeup? Foods(string id)
     {

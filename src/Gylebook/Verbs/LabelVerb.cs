@@ -11,11 +11,11 @@ using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook label FOOD [--amount "600 g" --at knock-out --into "20 L"] [--json]</summary>
+/// <summary>gylebook label FOOD [--amount "600 g" --at knock-out --into "20 L" [--kit FILE]] [--json]</summary>
 internal sealed class LabelVerb : Command<LabelVerb.Settings>
 {
     /// <summary>What it takes.</summary>
-    internal sealed class Settings : JsonSettings
+    internal sealed class Settings : KitSettings
     {
         /// <summary>The food.</summary>
         [CommandArgument(0, "<FOOD>")]
@@ -43,11 +43,24 @@ internal sealed class LabelVerb : Command<LabelVerb.Settings>
         public bool Legal { get; init; }
 
         /// <inheritdoc/>
+        protected override IReadOnlyList<(string Name, string Wants, string? Value)> Valued =>
+        [
+            ("--amount", "a mass", Amount),
+            ("--into", "a volume", Into),
+            .. At.Select(at => ("--at", "a place", (string?)at)),
+        ];
+
+        /// <inheritdoc/>
         public override ValidationResult Validate()
         {
-            if (Amount == CommandLine.MissingValue || Into == CommandLine.MissingValue || At.Contains(CommandLine.MissingValue))
+            if (base.Validate() is { Successful: false } lacking)
             {
-                return ValidationResult.Error("Options '--amount', '--at' and '--into' each need a value after them.");
+                return lacking;
+            }
+
+            if (Kit is not null && Amount is null)
+            {
+                return ValidationResult.Error("Option '--kit' goes with '--amount', '--at' and '--into': a kit's height counts for a dose.");
             }
 
             int given = (Amount is null ? 0 : 1) + (At.Length == 0 ? 0 : 1) + (Into is null ? 0 : 1);
@@ -64,13 +77,16 @@ internal sealed class LabelVerb : Command<LabelVerb.Settings>
         Entered<Mass>? amount = Read<Mass>("amount", settings.Amount, findings);
         Entered<VolumeAt20C>? into = Read<VolumeAt20C>("into", settings.Into, findings);
         List<AdditionTime> places = [.. settings.At.Select(text => Place(text, findings)).OfType<AdditionTime>()];
-        if (findings.Count > 0)
+        OpenedFiles? files = settings.Kit is null ? null : OpenedFiles.OpenKit(settings.Kit);
+        findings.AddRange(files?.Findings ?? []);
+        if (findings.Any(f => f.Severity == Severity.Error))
         {
             return FindingLines.Tell(findings, settings.Json);
         }
 
         OpenedFood food = OpenedFood.Open(settings.Food, settings.Legal ? LabelMode.Legal : LabelMode.Rounding);
-        FoodLabelReport report = FoodLabelReport.Of(food.Id, food.Name, food.Food, amount, into, places);
+        FoodLabelReport told = FoodLabelReport.Of(food.Id, food.Name, food.Food, amount, into, places, files?.Kit);
+        FoodLabelReport report = told with { Findings = [.. findings, .. told.Findings] };
         if (settings.Json)
         {
             Console.WriteLine(LabelJson.Write(report));

@@ -1,9 +1,12 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Gylebook.Forecast.Dosing;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Kits;
 using Gylebook.Science.Quantities;
 using Gylebook.Tests.Shared;
 using static Gylebook.Forecast.Tests.Dosing.Foods;
@@ -60,6 +63,45 @@ public class FoodCautionsTests
         Assert.Contains(" bar at 20 °C", caution.Message, StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// Air: 12.228 psi at 5000 ft (US Standard Atmosphere), 70.121 kPa at 3000 m (ISO 2533), 0.0689476 bar a psi. Flat beer keeps 0.88
+    /// volumes at 20 °C under 1.01325 bar (the table of residual gas), in proportion to the air. 2.5 volumes stand at 2.12 bar by the gauge at
+    /// 20 °C and sea level (the bottle's published check), and gas in proportion, over 0.0234 bar of water vapour: 1.244 bar a volume.
+    /// </summary>
+    [Theory]
+    [InlineData(null, 1.01325, "sea level, no height being known")]
+    [InlineData("5000 ft", 12.228 * 0.0689476, "5000 ft")]
+    [InlineData("3000 m", 0.70121, "3000 m")]
+    public void Gas_in_a_bottle_is_told_against_the_air_of_the_height(string? height, double airBar, string told)
+    {
+        const double BarPerVolume = (2.12 + 1.01325 - 0.0234) / 2.5;
+        Dose dose = Into20(0.1, "package") with { Height = height is null ? null : Height(height) };
+        string message = Assert.Single(FoodCautions.Of(OfTable("raisins-seedless").Makeup!, dose), c => c.Code == "bottle.unfermentedSugar").Message;
+        Match said = Regex.Match(message, @"([\d.]+) volumes more, ([\d.]+) with what the beer holds, ([\d.]+) bar at 20 °C against the air of (.*), on top");
+        Assert.Equal(told, said.Groups[4].Value);
+        double all = Number(said, 1) + (0.88 * airBar / 1.01325);
+        // Printed to 0.1; the sugar's volumes to 0.01, and 2.12 bar is good to 0.005.
+        Assert.Equal(all, Number(said, 2), 0.05 + 0.005);
+        Assert.Equal((all * BarPerVolume) + 0.0234 - airBar, Number(said, 3), 0.05 + (0.005 * BarPerVolume) + 0.005);
+    }
+
+    [Fact]
+    public void A_forecast_tells_it_against_the_air_of_its_kit_and_a_height_where_nobody_lives_is_found()
+    {
+        Recipe recipe = RecipeFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/plain-bitter.json"))).Value!;
+        recipe = recipe with { Ingredients = [.. recipe.Ingredients, Typed.Line(IngredientKind.Food, "raisins-seedless", 0.1, AdditionPoint.Package)] };
+        Kit high = Kits.Lossless with { Altitude = Height("5000 ft") };
+        Assert.Contains("against the air of 5000 ft,", Assert.Single(
+            Teller.Forecast(recipe, high, _ => null, "high").Cautions, c => c.Code == "bottle.unfermentedSugar").Message, StringComparison.Ordinal);
+
+        List<Finding> findings = [];
+        Assert.Equal("5000 ft", Dose.HeightOn(high, findings)!.Value.Text);
+        Assert.Null(Dose.HeightOn(null, findings));
+        Assert.Empty(findings);
+        Assert.Null(Dose.HeightOn(high with { Altitude = Height("9000 m") }, findings));
+        Assert.Equal(("kit.altitude", "9000 m", "-450 m to 6000 m"), (findings.Single().Where, findings.Single().Value, findings.Single().Limit));
+    }
+
     // 5 kg of purée at 1 000 mg/kg in 20 L are 250 mg/L; sorbic acid, pKa 4.76, is 0.74 undissociated at pH 4.3 (Henderson–Hasselbalch).
     [Fact]
     public void Preservatives_are_counted_against_dose_and_pH()
@@ -108,13 +150,18 @@ public class FoodCautionsTests
         Recipe recipe = RecipeFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/hedgerow-brown.json"))).Value!;
         FoodSheet flour = FoodFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/foods/pumpkin-seed-flour.json"))).Value!;
         FoodMakeup makeup = FoodMakeups.From(flour).Makeup!;
-        BrewForecast forecast = Teller.Forecast(recipe, Recipes.Kits.BuiltInKit.LanternShed, id => id == flour.Id ? makeup : null, "traces");
+        BrewForecast forecast = Teller.Forecast(recipe, BuiltInKit.LanternShed, id => id == flour.Id ? makeup : null, "traces");
         Assert.Contains("May contain: Sesame.", forecast.Allergens.StatementUs, StringComparison.Ordinal);
         Assert.Contains("May contain: sesame.", forecast.Allergens.StatementEu, StringComparison.Ordinal);
         Assert.DoesNotContain("Sesame", forecast.Allergens.Us);
     }
 
     private static IReadOnlyList<Caution> Cautions(string id, double kilograms, string at) => FoodCautions.Of(OfTable(id).Makeup!, Into20(kilograms, at));
+
+    private static double Number(Match said, int group) => double.Parse(said.Groups[group].Value, CultureInfo.InvariantCulture);
+
+    private static Entered<Length> Height(string text) =>
+        UnitTable.TryParse(text, out Entered<Length> height, out string problem) ? height : throw new ArgumentException(problem, nameof(text));
 
     private static Dose Into20(double kilograms, string at) => new(Mass.FromKilograms(kilograms), At(at), VolumeAt20C.FromLitres(20));
 }

@@ -3,6 +3,7 @@ using AngleSharp.Dom;
 using Bunit;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Kits;
 using Gylebook.Science.Foods.Labels;
 using Gylebook.Store;
 using Gylebook.Web.Features.Foods.Labels;
@@ -216,6 +217,23 @@ public sealed class FoodLabelTests : GylebookTestContext
     }
 
     [Fact]
+    public async Task A_dose_for_the_package_is_told_against_the_air_of_the_kit_in_use()
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAsync();
+        await TypeAsync(page, "of which sugars", "40");
+        await page.InvokeAsync(() => page.FindAll("select")[1].Change("package"));
+        page.WaitForAssertion(() => Assert.Contains("against the air of sea level, no height being known", Care(page), StringComparison.Ordinal));
+        string high = KitFile.Write(BuiltInKit.LanternShed).Replace("120 m", "5000 ft", StringComparison.Ordinal);
+        Guid kit = await Book.Kits.CreateAsync(high, cancellation: Cancellation);
+        await TypeAsync(page, "Protein", "7");
+        page.WaitForAssertion(() => Assert.Contains("against the air of 5000 ft", Care(page), StringComparison.Ordinal));
+        await Book.Kits.SaveAsync(kit, 1, high.Replace("5000 ft", "9000 m", StringComparison.Ordinal), "another tab", Cancellation);
+        await TypeAsync(page, "Protein", "8");
+        page.WaitForAssertion(() => Assert.Contains("kit.altitude: 9000 m; must be -450 m to 6000 m", page.Find("form").TextContent, StringComparison.Ordinal));
+        Assert.Contains("against the air of sea level", Care(page), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_stale_write_shows_both_and_loses_neither()
     {
         IRenderedComponent<FoodLabelPage> page = await NewAsync();
@@ -229,6 +247,8 @@ public sealed class FoodLabelTests : GylebookTestContext
         await page.InvokeAsync(() => page.FindAll("button").First(button => button.TextContent.Trim() == "Keep yours").Click());
         Assert.Null((await StoredAsync(food => food.Label!.Protein is not null)).MayContain);
     }
+
+    private static string Care(IRenderedComponent<FoodLabelPage> page) => page.Find("section[aria-labelledby=care]").TextContent;
 
     private static FoodSheet Read(Sheet sheet) => FoodFile.Read(sheet.Document).Value!;
 

@@ -1,6 +1,8 @@
 using AngleSharp.Dom;
 using Bunit;
 using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Kits;
 using Gylebook.Store;
 using Gylebook.Web.Demo;
 using Gylebook.Web.Features.Foods;
@@ -66,6 +68,27 @@ public sealed class FoodsTests : GylebookTestContext
         Assert.Equal("60.0\u00A0g", Cell(page, "protein"));
         Assert.Contains("May contain: sesame.", page.Markup, StringComparison.Ordinal);
         Assert.Contains("(invented)", page.Markup, StringComparison.Ordinal);
+    }
+
+    // The height of the kit in use goes in as it was typed; without a kit of the book it is the sea's.
+    [Theory]
+    [InlineData(null, "against the air of sea level, no height being known", 0)]
+    [InlineData("5000 ft", "against the air of 5000 ft", 0)]
+    [InlineData("9000 m", "against the air of sea level, no height being known", 1)]
+    public async Task Sugar_in_a_bottle_is_told_against_the_air_of_the_kit_in_use(string? height, string told, int findings)
+    {
+        if (height is not null)
+        {
+            await Book.Kits.CreateAsync(KitFile.Write(BuiltInKit.LanternShed).Replace("120 m", height, StringComparison.Ordinal), cancellation: Cancellation);
+        }
+
+        IRenderedComponent<FoodPage> page = RenderMetric<FoodPage>(p => p.Add(f => f.FoodId, "raisins-seedless"));
+        page.WaitForAssertion(() => Assert.Contains(told, page.Find("section.care").TextContent, StringComparison.Ordinal));
+        Assert.Equal(findings, page.FindAll("section.care [data-code='kit.altitude']").Count);
+        if (findings > 0)
+        {
+            Assert.Contains("kit.altitude: 9000 m; must be -450 m to 6000 m", page.Find("section.care").TextContent, StringComparison.Ordinal);
+        }
     }
 
     [Fact]

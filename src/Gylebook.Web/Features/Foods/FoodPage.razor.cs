@@ -8,6 +8,7 @@ using Gylebook.Recipes.Interchange;
 using Gylebook.Science.Foods.Words;
 using Gylebook.Science.Quantities;
 using Gylebook.Store;
+using Gylebook.Web.Features.Kits;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Features.Foods;
@@ -17,6 +18,7 @@ public sealed partial class FoodPage
 {
     private ShownFood? _food;
     private IReadOnlyList<Finding> _findings = [];
+    private IReadOnlyList<Finding> _ofKit = [];
     private IReadOnlyList<Caution> _cautions = [];
     private IReadOnlyList<string> _nearest = [];
 
@@ -49,13 +51,16 @@ public sealed partial class FoodPage
             OfTable(FoodId);
         }
 
-        _cautions = _food?.Makeup is { } makeup ? CautionsOf(makeup) : [];
+        List<Finding> ofKit = [];
+        Entered<Length>? height = Dose.HeightOn((await KitInUse.FindAsync(Book)).Own, ofKit);
+        (_ofKit, _cautions) = (ofKit, _food?.Makeup is { } makeup ? CautionsOf(makeup, height) : []);
     }
 
     /// <summary>What can go wrong wherever it goes in: each hazard once, for a kilogram into twenty litres.</summary>
-    private static IReadOnlyList<Caution> CautionsOf(FoodMakeup makeup) =>
+    private static IReadOnlyList<Caution> CautionsOf(FoodMakeup makeup, Entered<Length>? height) =>
     [
-        .. Places.SelectMany(at => FoodCautions.Of(makeup, new Dose(Mass.FromKilograms(1), at, VolumeAt20C.FromLitres(20)))).DistinctBy(c => c.Code),
+        .. Places.SelectMany(at => FoodCautions.Of(makeup, new Dose(Mass.FromKilograms(1), at, VolumeAt20C.FromLitres(20)) { Height = height }))
+            .DistinctBy(c => c.Code),
     ];
 
     private static readonly AdditionTime[] Places =

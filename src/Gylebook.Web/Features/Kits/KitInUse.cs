@@ -11,6 +11,9 @@ public sealed record KitInUse(Guid? Id, Kit Kit)
 {
     private const string Key = "kit.inUse";
 
+    /// <summary>The kit, if somebody described it; null for the built-in one, which stands in nobody's place.</summary>
+    public Kit? Own => Id is null ? null : Kit;
+
     /// <summary>The kit chosen; else the first that reads; else the built-in one.</summary>
     public static async Task<KitInUse> FindAsync(Book book, CancellationToken cancellation = default)
     {

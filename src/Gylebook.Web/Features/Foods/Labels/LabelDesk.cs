@@ -5,6 +5,7 @@ using Gylebook.Recipes.Interchange;
 using Gylebook.Science.Foods.Labels;
 using Gylebook.Store;
 using Gylebook.Store.Rows;
+using Gylebook.Web.Features.Kits;
 using Gylebook.Web.Reading;
 
 namespace Gylebook.Web.Features.Foods.Labels;
@@ -99,10 +100,11 @@ internal sealed class LabelDesk
 
         int turn = ++_turn;
         var amount = asked.AmountOf(Family);
+        KitInUse kit = await KitInUse.FindAsync(_book);
         (MadeUpFood made, FoodLabelReport report) = await Task.Run(() =>
         {
             MadeUpFood makeup = FoodMakeups.From(food);
-            return (makeup, FoodLabelReport.Of(food.Id, food.Name, makeup, amount, asked.Into, [asked.At, asked.Beside]));
+            return (makeup, FoodLabelReport.Of(food.Id, food.Name, makeup, amount, asked.Into, [asked.At, asked.Beside], kit.Own));
         });
         if (turn == _turn)
         {
@@ -114,7 +116,7 @@ internal sealed class LabelDesk
         }
     }
 
-    /// <summary>A finding of a forecast names the file as well; on this page there is but one.</summary>
+    /// <summary>A finding about this food names its file as well; on this page that is plain.</summary>
     private static Finding Here(Finding finding, string id)
     {
         string file = $"foods/{id}.";
