@@ -20,6 +20,14 @@ public readonly ref struct Figures
     /// <summary>One reading of one portion.</summary>
     public ref double this[int portion, Figure figure] => ref _values[(portion * Count) + (int)figure];
 
+    /// <summary>Grain and liquor together, mashed.</summary>
+    internal void AtMash(int portion, in Wort mash, ReadOnlySpan<double> draw) =>
+        this[portion, Figure.MashLitresWithSolids] = mash.Litres + Sludge.SolidLitres(mash, draw);
+
+    /// <summary>Wort off its grain, or off the grain rinsed: what the grist gave so far.</summary>
+    internal void AtRunOff(int portion, in Wort wort, double gristKilograms) =>
+        this[portion, Figure.MashYield] = gristKilograms > 0 ? 100 * (wort.ExtractMass - wort.LiquorExtractMass) / gristKilograms : 0;
+
     /// <summary>Before the boil.</summary>
     internal void AtCopperUp(int portion, in Wort wort)
     {
@@ -58,6 +66,20 @@ public readonly ref struct Figures
         }
 
         this[portion, Figure.FermenterLitresWithSolids] = state.Wort.LitresAt(final) + Sludge.SolidLitres(state.Wort, draw);
+    }
+
+    /// <summary>Clear beer, off so many litres of sludge.</summary>
+    internal void AtRack(int portion, in Wort beer, double sludgeLitres)
+    {
+        this[portion, Figure.SludgeLitres] = sludgeLitres;
+        this[portion, Figure.AlcoholAtRacking] = beer.AlcoholByVolumePercent;
+    }
+
+    /// <summary>Filled, with sugar in it for so many volumes of gas.</summary>
+    internal void AtPackage(int portion, in Wort beer, double refermentableVolumes)
+    {
+        this[portion, Figure.PackagedLitres] = beer.Litres;
+        this[portion, Figure.RefermentableVolumes] = refermentableVolumes;
     }
 
     /// <summary>As served.</summary>

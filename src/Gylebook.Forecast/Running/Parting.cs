@@ -2,7 +2,10 @@ using Gylebook.Forecast.State;
 
 namespace Gylebook.Forecast.Running;
 
-/// <summary>The only two ways anything enters or leaves a run: both change the portion and tell the log in one breath.</summary>
+/// <summary>
+/// The only two ways anything enters or leaves a run: both change the portion and tell the log in one breath. Beside them, what
+/// only moves from portion to portion.
+/// </summary>
 public static class Parting
 {
     /// <summary>Adds to a portion.</summary>
@@ -38,5 +41,20 @@ public static class Parting
         Wort moved = wort.Part(shares.ByComponent());
         wort.Add(moved, -1);
         return moved;
+    }
+
+    /// <summary>Gives a share of all that is in one portion to another.</summary>
+    public static void Split(ref Portion from, ref Portion to, in Shares shares)
+    {
+        to.Wort.Add(Move(ref from.Wort, shares));
+        to.Unfermented.Add(Move(ref from.Unfermented, shares));
+    }
+
+    /// <summary>Gives all that is in one portion to another; nothing is left of the first.</summary>
+    public static void Blend(ref Portion from, ref Portion to)
+    {
+        to.Wort.Add(from.Wort);
+        to.Unfermented.Add(from.Unfermented);
+        from = default;
     }
 }
