@@ -55,9 +55,9 @@ public static class LayOut
         }
 
         Dictionary<int, string> names = [];
-        foreach (int portion in steps.Packaged)
+        foreach (CastPortion portion in steps.Portions.All)
         {
-            names[portion] = steps.NameOf(portion) ?? "main";
+            names[portion.Place] = portion.Name ?? "main";
         }
 
         return new(recipe, kit, lines, outcome.Solved ? plan : null, steps.Additions.Lines, names, outcome, findings);
@@ -72,8 +72,8 @@ public static class LayOut
         return new RunPlan
         {
             Steps = [.. steps.Steps],
-            PortionCount = Math.Max(2, steps.PortionCount),
-            Packaged = steps.Packaged,
+            PortionCount = Math.Max(2, steps.Portions.Room),
+            Packaged = steps.Portions.Places,
             Parameters = all,
             Medians = [.. all.Select(p => p.Median)],
             Reactions = Reactions.Published,
@@ -91,7 +91,7 @@ public static class LayOut
             BoiledHops = [.. steps.Additions.BoiledHops],
             SplitShares = [.. steps.SplitShares],
             Ferments = [.. steps.Ferments],
-            Packages = [.. steps.Packaged.Select(_ => new PackageStep(0, gas))],
+            Packages = [.. steps.Portions.All.Select(_ => new PackageStep(0, gas))],
         };
     }
 

@@ -26,7 +26,7 @@ internal static class RunParameters
         parameters.Start(Known.HopHold, "sludge.hops");
         parameters.Start(Known.RawStarchHold, "sludge.rawStarch");
         parameters.Start(Known.FatDispersed, "ferment.fatStays");
-        if (StepList.Crashes(recipe))
+        if (CellarSteps.Crashes(recipe))
         {
             parameters.Start(Known.CrashGain, "sludge.crashGain");
         }

@@ -36,7 +36,7 @@ internal sealed class Temperatures(LaidOut laidOut)
 
     private double? Pitching => laidOut.Recipe.Ferment.FirstOrDefault()?.Temperature.Value.Celsius;
 
-    private double? LastWarm => StepList.Crashes(laidOut.Recipe)
+    private double? LastWarm => CellarSteps.Crashes(laidOut.Recipe)
         ? laidOut.Recipe.Ferment[^2].Temperature.Value.Celsius
         : laidOut.Recipe.Ferment.LastOrDefault()?.Temperature.Value.Celsius;
 
