@@ -14,38 +14,36 @@ public sealed class OpenDraft : IDisposable
     private readonly Book _book;
     private readonly SemaphoreSlim _turn = new(1, 1);
     private readonly TypingRun _typing = new();
-    private object? _focused;
-    private Seen? _atFocus;
+    private readonly FieldFocus _focus = new();
+    private Store.Draft _stored;
     private string _unsavedLabel = "";
 
     private OpenDraft(Book book, Store.Draft draft, string tabId)
     {
-        _book = book;
-        TabId = tabId;
-        Id = draft.RecipeId;
-        Take(draft);
+        (_book, _stored, TabId) = (book, draft, tabId);
+        Now = RecipeDraft.Of(draft.Document);
     }
 
     /// <summary>Which recipe.</summary>
-    public Guid Id { get; }
+    public Guid Id => _stored.RecipeId;
 
     /// <summary>Which tab.</summary>
     public string TabId { get; }
 
     /// <summary>What the recipe says, as this tab shows it.</summary>
-    public RecipeDraft Now { get; private set; } = null!;
+    public RecipeDraft Now { get; private set; }
 
     /// <summary>The revision this tab knows of.</summary>
-    public long Revision { get; private set; }
+    public long Revision => _stored.Revision;
 
     /// <summary>When the text last reached the disk.</summary>
-    public DateTimeOffset SavedAt { get; private set; }
+    public DateTimeOffset SavedAt => _stored.Updated;
 
     /// <summary>What undo would take back; null for nothing.</summary>
-    public string? UndoLabel { get; private set; }
+    public string? UndoLabel => _stored.UndoLabel;
 
     /// <summary>What redo would bring back; null for nothing.</summary>
-    public string? RedoLabel { get; private set; }
+    public string? RedoLabel => _stored.RedoLabel;
 
     /// <summary>Two texts to choose between; null when there are none.</summary>
     public DraftClash? Clash { get; private set; }
@@ -53,26 +51,22 @@ public sealed class OpenDraft : IDisposable
     /// <summary>Why the last edit is not on disk yet; null when it is.</summary>
     public string? Unsaved { get; private set; }
 
+    private SeenDraft Seen => new(Now, Revision);
+
     /// <summary>Opens a recipe; null when there is none.</summary>
     public static async Task<OpenDraft?> OpenAsync(Book book, Guid id, string tabId) =>
         await book.Drafts.FindAsync(id) is { } draft ? new OpenDraft(book, draft, tabId) : null;
 
     /// <summary>A field got the focus: what is typed there answers to what the brewer sees now.</summary>
     /// <param name="field">Which, so that a field left late does not end the focus of the next.</param>
-    public void Focus(object field) => (_focused, _atFocus) = (field, new Seen(Now, Revision));
+    public void Focus(object field) => _focus.Enter(field, Seen);
 
     /// <summary>That field has the focus no more.</summary>
-    public void Blur(object field)
-    {
-        if (_focused == field)
-        {
-            (_focused, _atFocus) = (null, null);
-        }
-    }
+    public void Blur(object field) => _focus.Leave(field);
 
     /// <summary>Edits what this tab shows, and saves it.</summary>
     /// <param name="make">Makes the edit; null for none.</param>
-    public Task EditAsync(Func<RecipeDraft, RecipeEdit?> make) => InTurnAsync(() => SaveAsync(new Seen(Now, Revision), make, null));
+    public Task EditAsync(Func<RecipeDraft, RecipeEdit?> make) => InTurnAsync(() => SaveAsync(Seen, make, null));
 
     /// <summary>Edits what stood there when the field got the focus, whatever other tabs did since, and saves it.</summary>
     /// <remarks>Typed on a moment after a save of the same field, both are one step.</remarks>
@@ -81,8 +75,8 @@ public sealed class OpenDraft : IDisposable
     public Task EditFocusedAsync(object field, Func<RecipeDraft, RecipeEdit?> make)
     {
         // Asked now, not in turn: by then the next field may have the focus.
-        Seen? seen = _focused == field ? _atFocus : null;
-        return InTurnAsync(() => SaveAsync(seen ?? new Seen(Now, Revision), make, field));
+        SeenDraft? seen = _focus.SeenAt(field);
+        return InTurnAsync(() => SaveAsync(seen ?? Seen, make, field));
     }
 
     /// <summary>Saves again what could not be saved.</summary>
@@ -104,7 +98,7 @@ public sealed class OpenDraft : IDisposable
     });
 
     /// <summary>What the clash is about, against the draft as it stands now.</summary>
-    public DraftMerge? Merge() => Clash is { } clash ? DraftMerge.Of(clash.Basis, Now, clash.Yours) : null;
+    public DraftMerge? Merge() => Clash?.With(Now);
 
     /// <summary>Ends the clash with the chosen sides.</summary>
     /// <param name="isYours">For each choice of <see cref="Merge"/>, whether this tab's side is taken.</param>
@@ -139,7 +133,7 @@ public sealed class OpenDraft : IDisposable
         }
     }
 
-    private async Task SaveAsync(Seen seen, Func<RecipeDraft, RecipeEdit?> make, object? field)
+    private async Task SaveAsync(SeenDraft seen, Func<RecipeDraft, RecipeEdit?> make, object? field)
     {
         if (make(seen.Draft) is { } edit)
         {
@@ -160,55 +154,45 @@ public sealed class OpenDraft : IDisposable
         DraftSave answer = await _book.Drafts.SaveAsync(Id, seenRevision, text.Text, label, TabId, join);
         if (answer is DraftSave.Stale stale)
         {
-            await TogetherAsync(basis, RecipeDraft.Of(stale.Theirs), text, label);
+            await TogetherAsync(new DraftClash(basis, text, label), RecipeDraft.Of(stale.Theirs));
         }
         else
         {
             Take((await _book.Drafts.FindAsync(Id))!);
         }
 
-        _atFocus = _atFocus is null ? null : new Seen(Now, Revision);
+        _focus.Renew(Seen);
         return answer;
     }
 
-    private async Task TogetherAsync(RecipeDraft basis, RecipeDraft theirs, RecipeDraft yours, string label)
+    private async Task TogetherAsync(DraftClash clash, RecipeDraft theirs)
     {
-        DraftMerge merge = DraftMerge.Of(basis, theirs, yours);
+        DraftMerge merge = clash.With(theirs);
         Take((await _book.Drafts.FindAsync(Id))!);
         if (merge.HasConflicts)
         {
-            Clash = new DraftClash(basis, yours, label);
+            Clash = clash;
         }
         else if (merge.Choices.Count > 0)
         {
-            await StoreAsync(merge.With(_ => true), Revision, label, Now);
+            await StoreAsync(merge.With(_ => true), Revision, clash.Label, Now);
         }
     }
 
     private void Moved(DraftMove move)
     {
-        switch (move)
+        if (move switch { DraftMove.Moved moved => moved.Draft, DraftMove.Stale stale => stale.Theirs, _ => null } is { } draft)
         {
-            case DraftMove.Moved moved:
-                Take(moved.Draft);
-                break;
-            case DraftMove.Stale stale:
-                Take(stale.Theirs);
-                break;
+            Take(draft);
         }
 
-        _atFocus = null;
+        _focus.Forget();
     }
 
     private void Take(Store.Draft draft)
     {
-        Now = Now is not null && Now.Text == draft.Document ? Now : RecipeDraft.Of(draft.Document);
-        Revision = draft.Revision;
-        SavedAt = draft.Updated;
-        UndoLabel = draft.UndoLabel;
-        RedoLabel = draft.RedoLabel;
+        Now = Now.Text == draft.Document ? Now : RecipeDraft.Of(draft.Document);
+        _stored = draft;
         Unsaved = null;
     }
-
-    private sealed record Seen(RecipeDraft Draft, long Revision);
 }

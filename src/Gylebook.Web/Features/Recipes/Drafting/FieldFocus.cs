@@ -1,0 +1,38 @@
+using Gylebook.Recipes.Editing;
+
+namespace Gylebook.Web.Features.Recipes.Drafting;
+
+/// <summary>A draft as somebody saw it.</summary>
+/// <param name="Draft">What it said.</param>
+/// <param name="Revision">The revision it was.</param>
+internal sealed record SeenDraft(RecipeDraft Draft, long Revision);
+
+/// <summary>Which field has the focus, and what the brewer saw when it got it: what is typed there answers to that.</summary>
+internal sealed class FieldFocus
+{
+    private object? _field;
+    private SeenDraft? _seen;
+
+    /// <summary>A field got the focus.</summary>
+    /// <param name="field">Which, so that a field left late does not end the focus of the next.</param>
+    /// <param name="seen">What stands on the page.</param>
+    public void Enter(object field, SeenDraft seen) => (_field, _seen) = (field, seen);
+
+    /// <summary>That field has the focus no more.</summary>
+    public void Leave(object field)
+    {
+        if (_field == field)
+        {
+            (_field, _seen) = (null, null);
+        }
+    }
+
+    /// <summary>What the brewer saw when that field got the focus; null when it has not.</summary>
+    public SeenDraft? SeenAt(object field) => _field == field ? _seen : null;
+
+    /// <summary>What was typed is saved: the brewer sees this now.</summary>
+    public void Renew(SeenDraft seen) => _seen = _seen is null ? null : seen;
+
+    /// <summary>The draft moved to another text under the field: what was seen counts no more.</summary>
+    public void Forget() => _seen = null;
+}
