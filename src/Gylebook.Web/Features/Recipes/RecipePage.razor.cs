@@ -1,8 +1,5 @@
 using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
-using Gylebook.Recipes.Editing;
-using Gylebook.Recipes.Interchange;
-using Gylebook.Recipes.Liquors;
 using Gylebook.Store;
 using Gylebook.Web.Features.Foods;
 using Gylebook.Web.Features.Kits;
@@ -21,7 +18,7 @@ public sealed partial class RecipePage : IAsyncDisposable
     private readonly string _tab = Guid.CreateVersion7().ToString();
     private RecipeDesk? _desk;
     private RecipeLine? _recipe;
-    private string? _water;
+    private RecipeWater? _water;
     private IngredientSearch _search = new([]);
     private Guid? _kitId;
     private bool _isMissing;
@@ -114,10 +111,15 @@ public sealed partial class RecipePage : IAsyncDisposable
         KitInUse kit = await KitInUse.FindAsync(Book);
         OwnFoods foods = await OwnFoods.OfAsync(Book);
         _kitId = kit.Id;
-        _search = new IngredientSearch(await OwnNamesAsync());
-        (_water, WaterPlan? water) = await WaterAsync();
-        Put(new RecipeDesk(draft, kit.Kit, foods.Find, Shown, water, asked));
-        await RecallAsync(_desk!);
+        _search = new IngredientSearch(foods.Names);
+        _water = new RecipeWater(Book, Id);
+        await _water.LookAsync();
+        Put(new RecipeDesk(draft, kit.Kit, foods.Find, Shown, _water.Plan, asked));
+        if (_desk!.IsUnreadable && await LastReadable.OfAsync(Book, Id) is { } earlier)
+        {
+            _desk.Recall(earlier);
+        }
+
         _ = changes.HearAsync(IsNews, () => InvokeAsync(TakeChangeAsync));
     }
 
@@ -148,41 +150,7 @@ public sealed partial class RecipePage : IAsyncDisposable
 
     private void Redraw() => _ = InvokeAsync(StateHasChanged);
 
-    private async Task<IEnumerable<(string Id, string Name)>> OwnNamesAsync() =>
-        (await Book.Foods.ListAsync()).Select(sheet => FoodFile.Read(sheet.Document).Value).OfType<Gylebook.Recipes.Foods.FoodSheet>().Select(food => (food.Id, food.Name));
-
-    /// <summary>A draft that cannot be read just now still had a run: that of the last text that could.</summary>
-    private async Task RecallAsync(RecipeDesk desk)
-    {
-        if (!desk.IsUnreadable)
-        {
-            return;
-        }
-
-        foreach (DraftEdit edit in await Book.Drafts.HistoryAsync(Id))
-        {
-            if (RecipeDraft.Of(edit.Before).Recipe is { } earlier)
-            {
-                desk.Recall(earlier);
-                return;
-            }
-        }
-    }
-
     private bool IsNews(BookChange change) => (change.Id == Id && change.TabId != _tab) || change.Noun == BookNoun.Water;
-
-    private async Task TakeWaterAsync(RecipeDesk desk)
-    {
-        (string? text, WaterPlan? plan) = await WaterAsync();
-        if (text != _water)
-        {
-            _water = text;
-            desk.Use(plan);
-        }
-    }
-
-    private async Task<(string? Text, WaterPlan? Plan)> WaterAsync() =>
-        await Book.Waters.OfRecipeAsync(Id) is { } plan ? (plan.Document, WaterDraft.Of(plan.Document).Plan) : (null, null);
 
     private async Task TakeChangeAsync()
     {
@@ -190,7 +158,11 @@ public sealed partial class RecipePage : IAsyncDisposable
         {
             _recipe = await Book.Recipes.FindAsync(Id);
             await desk.AdoptAsync();
-            await TakeWaterAsync(desk);
+            if (_water is { } water && await water.LookAsync())
+            {
+                desk.Use(water.Plan);
+            }
+
             StateHasChanged();
         }
     }

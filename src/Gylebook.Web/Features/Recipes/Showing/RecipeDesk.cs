@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
@@ -19,8 +18,8 @@ namespace Gylebook.Web.Features.Recipes.Showing;
 /// </remarks>
 public sealed class RecipeDesk : IFieldDesk
 {
-    private IReadOnlyList<Finding> _findings = [];
-    private RecipeDraft _shown;
+    private readonly OutlookInView _view;
+    private RecipeSurroundings _around;
     private Typed? _typed;
 
     /// <summary>A desk with that draft on it.</summary>
@@ -32,8 +31,9 @@ public sealed class RecipeDesk : IFieldDesk
     /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
     public RecipeDesk(OpenDraft draft, Kit kit, Func<string, FoodMakeup?> foods, Shown shown, WaterPlan? water = null, ForecastRequest? asked = null)
     {
-        (Draft, Kit, Foods, Shown, Water, Asked) = (draft, kit, foods, shown, water, asked ?? ForecastRequest.Usual);
-        Reckon(Now);
+        Draft = draft;
+        _around = new RecipeSurroundings(kit, foods, shown, water, asked ?? ForecastRequest.Usual);
+        _view = new OutlookInView(Now, _around);
     }
 
     /// <summary>Something on the desk is not what it was.</summary>
@@ -46,34 +46,34 @@ public sealed class RecipeDesk : IFieldDesk
     public RecipeDraft Now => Draft.Now;
 
     /// <summary>The kit in use.</summary>
-    public Kit Kit { get; private set; }
+    public Kit Kit => _around.Kit;
 
     /// <summary>The recipe's water; null to count liquor as pure.</summary>
-    public WaterPlan? Water { get; private set; }
+    public WaterPlan? Water => _around.Water;
 
     /// <summary>The brewer's own foods, by id.</summary>
-    public Func<string, FoodMakeup?> Foods { get; }
+    public Func<string, FoodMakeup?> Foods => _around.Foods;
 
     /// <inheritdoc/>
-    public Shown Shown { get; private set; }
+    public Shown Shown => _around.Shown;
 
     /// <summary>What the reader asks for besides: a model of bitterness, a style.</summary>
-    public ForecastRequest Asked { get; private set; }
+    public ForecastRequest Asked => _around.Asked;
 
     /// <summary>What comes of the recipe; null until it could be read for the first time.</summary>
-    public RecipeOutlook? Outlook { get; private set; }
+    public RecipeOutlook? Outlook => _view.Outlook;
 
     /// <summary>How often the numbers were reckoned: a page that shows another count shows other numbers.</summary>
-    public int Reckoned { get; private set; }
+    public int Reckoned => _view.Times;
 
     /// <summary>Whether the outlook is of an earlier text, because the present one cannot be read or brewed.</summary>
-    public bool IsStale { get; private set; }
+    public bool IsStale => _view.IsStale;
 
     /// <summary>The line that was just added and wants the focus; null for none.</summary>
     public int? NewLine { get; set; }
 
     /// <summary>Everything found, in the text or by the forecast.</summary>
-    public IReadOnlyList<Finding> Findings => _findings;
+    public IReadOnlyList<Finding> Findings => _view.Findings;
 
     /// <summary>Whether some field cannot be read.</summary>
     public bool IsUnreadable => Now.Recipe is null;
@@ -88,15 +88,15 @@ public sealed class RecipeDesk : IFieldDesk
     public void Blur(object field) => Draft.Blur(field);
 
     /// <inheritdoc/>
-    public IReadOnlyList<Finding> At(string path) => [.. _findings.Where(f => f.Where == path)];
+    public IReadOnlyList<Finding> At(string path) => [.. Findings.Where(f => f.Where == path)];
 
     /// <summary>Findings of a line that no field of it shows.</summary>
     public IReadOnlyList<Finding> OfLine(int line, params string[] shownFields) =>
-        [.. _findings.Where(f => StagePlaces.LineOf(f) == line && !shownFields.Contains(f.Where[(f.Where.IndexOf(']') + 1)..].TrimStart('.')))];
+        [.. Findings.Where(f => StagePlaces.LineOf(f) == line && !shownFields.Contains(f.Where[(f.Where.IndexOf(']') + 1)..].TrimStart('.')))];
 
     /// <summary>Findings of a stage that no field of it shows; for null, those of the recipe as a whole.</summary>
     public IReadOnlyList<Finding> OfStage(RecipeStage? stage, params string[] shownFields) =>
-        [.. _findings.Where(f => StagePlaces.LineOf(f) is null && StagePlaces.Of(f) == stage && !shownFields.Contains(f.Where))];
+        [.. Findings.Where(f => StagePlaces.LineOf(f) is null && StagePlaces.Of(f) == stage && !shownFields.Contains(f.Where))];
 
     /// <summary>Cautions of a stage, each said once however many lines it is about.</summary>
     public IReadOnlyList<Caution> CautionsAt(RecipeStage stage) =>
@@ -137,49 +137,29 @@ public sealed class RecipeDesk : IFieldDesk
     public Task ChooseAsync(Func<int, bool> isYours) => DoAsync(Draft.ChooseAsync(isYours));
 
     /// <summary>Uses another kit.</summary>
-    public void Use(Kit kit)
-    {
-        Kit = kit;
-        Reckon(_shown);
-        Changed?.Invoke();
-    }
+    public void Use(Kit kit) => LookWith(_around with { Kit = kit });
 
     /// <summary>Brews with another water; null for pure liquor.</summary>
-    public void Use(WaterPlan? water)
-    {
-        Water = water;
-        Reckon(_shown);
-        Changed?.Invoke();
-    }
+    public void Use(WaterPlan? water) => LookWith(_around with { Water = water });
 
     /// <summary>Shows numbers another way.</summary>
-    public void Show(Shown shown)
-    {
-        Shown = shown;
-        Reckon(_shown);
-        Changed?.Invoke();
-    }
+    public void Show(Shown shown) => LookWith(_around with { Shown = shown });
 
     /// <summary>Tells by another model, or beside another style.</summary>
-    public void Ask(ForecastRequest asked)
-    {
-        Asked = asked;
-        Reckon(_shown);
-        Changed?.Invoke();
-    }
+    public void Ask(ForecastRequest asked) => LookWith(_around with { Asked = asked });
 
     /// <summary>The address of this page as it is looked at, with that panel open; null for none.</summary>
     public string Address(string? panel) => PageUrls.RecipeAs(
         Draft.Id, panel, Asked.Bitterness == ForecastRequest.Usual.Bitterness ? null : Words.Of(Asked.Bitterness), Asked.Style?.Id);
 
     /// <summary>Shows what a recipe that could be read once came to, until this one can be read.</summary>
-    public void Recall(Recipe earlier)
+    public void Recall(Recipe earlier) => _view.Recall(earlier, _around);
+
+    private void LookWith(RecipeSurroundings around)
     {
-        if (Outlook is null)
-        {
-            Outlook = RecipeOutlook.Of(earlier, Kit, Foods, Shown.Units, Water, Asked);
-            IsStale = true;
-        }
+        _around = around;
+        _view.Reckon(_view.Text, around);
+        Changed?.Invoke();
     }
 
     private async Task DoAsync(Task work, bool endsTyping = true)
@@ -190,35 +170,13 @@ public sealed class RecipeDesk : IFieldDesk
         Changed?.Invoke();
     }
 
-    /// <summary>What a water plan cannot reach is told on its own page.</summary>
-    private static bool IsShownHere(Finding finding) =>
-        finding.Severity == Severity.Error || !finding.Where.StartsWith("water.", StringComparison.Ordinal);
-
     /// <summary>What was reckoned while it was typed is not reckoned again when it is saved.</summary>
     private void ReckonWhenNew(RecipeDraft text)
     {
-        if (text.Text != _shown.Text)
+        if (text.Text != _view.Text.Text)
         {
-            Reckon(text);
+            _view.Reckon(text, _around);
         }
-    }
-
-    [MemberNotNull(nameof(_shown))]
-    private void Reckon(RecipeDraft text)
-    {
-        Reckoned++;
-        _shown = text;
-        if (_shown.Recipe is not { } recipe)
-        {
-            _findings = [.. _shown.Findings.Select(FindingWords.Plain)];
-            IsStale = true;
-            return;
-        }
-
-        RecipeOutlook outlook = RecipeOutlook.Of(recipe, Kit, Foods, Shown.Units, Water, Asked);
-        _findings = [.. _shown.Findings.Concat(outlook.Forecast.Findings.Where(IsShownHere)).Select(FindingWords.Plain)];
-        IsStale = !outlook.HasRun && Outlook is { HasRun: true };
-        Outlook = IsStale ? Outlook : outlook;
     }
 
     /// <summary>A text that is being typed and not saved yet, with the draft it was typed into.</summary>

@@ -1,0 +1,62 @@
+using Gylebook.Recipes;
+using Gylebook.Recipes.Editing;
+
+namespace Gylebook.Web.Features.Recipes.Showing;
+
+/// <summary>What comes of a text, or, while it cannot be read or brewed, of the last one that could.</summary>
+internal sealed class OutlookInView
+{
+    /// <summary>A view of what comes of that text.</summary>
+    public OutlookInView(RecipeDraft text, RecipeSurroundings around)
+    {
+        Text = text;
+        Reckon(text, around);
+    }
+
+    /// <summary>The text that was reckoned last, readable or not.</summary>
+    public RecipeDraft Text { get; private set; }
+
+    /// <summary>What comes of it; null until one could be read for the first time.</summary>
+    public RecipeOutlook? Outlook { get; private set; }
+
+    /// <summary>Whether the outlook is of an earlier text.</summary>
+    public bool IsStale { get; private set; }
+
+    /// <summary>How often it was reckoned.</summary>
+    public int Times { get; private set; }
+
+    /// <summary>Everything found, in the text or by the forecast.</summary>
+    public IReadOnlyList<Finding> Findings { get; private set; } = [];
+
+    /// <summary>Reckons a text.</summary>
+    public void Reckon(RecipeDraft text, RecipeSurroundings around)
+    {
+        Times++;
+        Text = text;
+        if (text.Recipe is not { } recipe)
+        {
+            Findings = [.. text.Findings.Select(FindingWords.Plain)];
+            IsStale = true;
+            return;
+        }
+
+        RecipeOutlook outlook = around.OutlookOf(recipe);
+        Findings = [.. text.Findings.Concat(outlook.Forecast.Findings.Where(IsShownHere)).Select(FindingWords.Plain)];
+        IsStale = !outlook.HasRun && Outlook is { HasRun: true };
+        Outlook = IsStale ? Outlook : outlook;
+    }
+
+    /// <summary>Shows what a recipe that could be read once came to, where there is nothing to show yet.</summary>
+    public void Recall(Recipe earlier, RecipeSurroundings around)
+    {
+        if (Outlook is null)
+        {
+            Outlook = around.OutlookOf(earlier);
+            IsStale = true;
+        }
+    }
+
+    /// <summary>What a water plan cannot reach is told on its own page.</summary>
+    private static bool IsShownHere(Finding finding) =>
+        finding.Severity == Severity.Error || !finding.Where.StartsWith("water.", StringComparison.Ordinal);
+}

@@ -1,0 +1,20 @@
+using Gylebook.Forecast.Telling;
+using Gylebook.Pictures;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Liquors;
+
+namespace Gylebook.Web.Features.Recipes.Showing;
+
+/// <summary>What a recipe is looked at with: all that its numbers hang on besides its own text.</summary>
+/// <param name="Kit">The kit in use.</param>
+/// <param name="Foods">The brewer's own foods, by id.</param>
+/// <param name="Shown">How this reader wants to see numbers.</param>
+/// <param name="Water">The recipe's water; null to count liquor as pure.</param>
+/// <param name="Asked">What the reader asks for besides: a model of bitterness, a style.</param>
+internal sealed record RecipeSurroundings(Kit Kit, Func<string, FoodMakeup?> Foods, Shown Shown, WaterPlan? Water, ForecastRequest Asked)
+{
+    /// <summary>What comes of a recipe there.</summary>
+    public RecipeOutlook OutlookOf(Recipe recipe) => RecipeOutlook.Of(recipe, Kit, Foods, Shown.Units, Water, Asked);
+}

@@ -1,0 +1,28 @@
+using Gylebook.Recipes.Editing;
+using Gylebook.Recipes.Liquors;
+using Gylebook.Store;
+
+namespace Gylebook.Web.Features.Recipes.Showing;
+
+/// <summary>A recipe's water as the book had it when somebody looked last.</summary>
+internal sealed class RecipeWater(Book book, Guid recipe)
+{
+    private string? _text;
+
+    /// <summary>The plan; null when there is none, or it cannot be read.</summary>
+    public WaterPlan? Plan { get; private set; }
+
+    /// <summary>Looks again.</summary>
+    /// <returns>Whether it is another water now.</returns>
+    public async Task<bool> LookAsync()
+    {
+        string? text = (await book.Waters.OfRecipeAsync(recipe))?.Document;
+        if (text == _text)
+        {
+            return false;
+        }
+
+        (_text, Plan) = (text, text is null ? null : WaterDraft.Of(text).Plan);
+        return true;
+    }
+}
