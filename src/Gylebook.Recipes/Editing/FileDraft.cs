@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Gylebook.Recipes.Interchange.Json;
 
 namespace Gylebook.Recipes.Editing;
 
@@ -10,7 +11,10 @@ namespace Gylebook.Recipes.Editing;
 /// </remarks>
 public abstract class FileDraft
 {
-    private protected FileDraft(JsonObject file, string text) => (File, Text) = (file, text);
+    /// <summary>A draft of that file.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="text">Its text as it was found; null to lay it out.</param>
+    private protected FileDraft(JsonObject file, string? text) => (File, Text) = (file, text ?? JsonLayout.Write(file));
 
     /// <summary>The whole text of the file.</summary>
     public string Text { get; }
@@ -35,6 +39,14 @@ public abstract class FileDraft
     private protected JsonObject File { get; }
 
     internal JsonObject Copy() => (JsonObject)File.DeepClone();
+
+    /// <summary>A copy of the file with a change made in it.</summary>
+    private protected JsonObject Edited(Action<JsonObject> change)
+    {
+        JsonObject file = Copy();
+        change(file);
+        return file;
+    }
 
     internal static JsonArray ListIn(JsonObject file, string key)
     {

@@ -1,6 +1,5 @@
 using System.Text.Json.Nodes;
 using Gylebook.Recipes.Interchange;
-using Gylebook.Recipes.Interchange.Json;
 
 namespace Gylebook.Recipes.Editing;
 
@@ -9,7 +8,7 @@ public sealed class RecipeDraft : FileDraft
 {
     private readonly Lazy<Reading<Recipe>> _reading;
 
-    private RecipeDraft(JsonObject file, string text)
+    private RecipeDraft(JsonObject file, string? text = null)
         : base(file, text) => _reading = new Lazy<Reading<Recipe>>(() => RecipeFile.Read(Text));
 
     /// <summary>The recipe; null while some field cannot be read.</summary>
@@ -25,12 +24,7 @@ public sealed class RecipeDraft : FileDraft
     /// <exception cref="ArgumentException">Not a JSON object, or one with a key twice: the caller's bug.</exception>
     public static RecipeDraft Of(string text) => new(Parse(text), text);
 
-    internal RecipeDraft Changed(Action<JsonObject> change)
-    {
-        JsonObject file = Copy();
-        change(file);
-        return new RecipeDraft(file, JsonLayout.Write(file));
-    }
+    internal RecipeDraft Changed(Action<JsonObject> change) => new(Edited(change));
 
     internal static IEnumerable<JsonObject> LinesIn(JsonObject file) =>
         file["ingredients"] is JsonArray lines ? lines.OfType<JsonObject>() : [];

@@ -1,6 +1,5 @@
 using System.Text.Json.Nodes;
 using Gylebook.Recipes.Interchange;
-using Gylebook.Recipes.Interchange.Json;
 using Gylebook.Recipes.Liquors;
 
 namespace Gylebook.Recipes.Editing;
@@ -10,7 +9,7 @@ public sealed class WaterDraft : FileDraft
 {
     private readonly Lazy<Reading<WaterPlan>> _reading;
 
-    private WaterDraft(JsonObject file, string text)
+    private WaterDraft(JsonObject file, string? text = null)
         : base(file, text) => _reading = new Lazy<Reading<WaterPlan>>(() => WaterFile.Read(Text));
 
     /// <summary>The plan; null while some field cannot be read.</summary>
@@ -28,7 +27,7 @@ public sealed class WaterDraft : FileDraft
     {
         JsonObject water = new() { ["name"] = "tap", ["report"] = new JsonObject() };
         JsonObject file = new() { ["format"] = WaterFile.Format, ["name"] = name, ["sources"] = new JsonArray(water) };
-        return new WaterDraft(file, JsonLayout.Write(file));
+        return new WaterDraft(file);
     }
 
     /// <summary>
@@ -50,10 +49,5 @@ public sealed class WaterDraft : FileDraft
 
     private const string Wish = "wish.";
 
-    internal WaterDraft Changed(Action<JsonObject> change)
-    {
-        JsonObject file = Copy();
-        change(file);
-        return new WaterDraft(file, JsonLayout.Write(file));
-    }
+    internal WaterDraft Changed(Action<JsonObject> change) => new(Edited(change));
 }
