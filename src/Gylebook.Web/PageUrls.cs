@@ -27,9 +27,6 @@ public static class PageUrls
     /// <summary>One recipe.</summary>
     public static string Recipe(Guid id) => $"recipes/{id}";
 
-    /// <summary>One recipe, with a panel open: <c>versions</c>, <c>history</c>.</summary>
-    public static string RecipeWith(Guid id, string panel) => RecipeAs(id, panel, null, null);
-
     /// <summary>One recipe as it is looked at; null for what is usual.</summary>
     /// <param name="id">Which recipe.</param>
     /// <param name="panel">The panel that is open.</param>

@@ -42,7 +42,4 @@ public sealed record LaidLine(int Number, IngredientLine Line, string Name, doub
 
     /// <summary>All of it as components, at the medians.</summary>
     public Wort Makeup { get; init; }
-
-    /// <summary>Whether hops go in whole, and so stay in the kettle.</summary>
-    public bool IsWholeHop => Line.Kind == IngredientKind.Hop && Line.Form == IngredientForm.Whole;
 }

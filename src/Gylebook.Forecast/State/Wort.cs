@@ -79,9 +79,6 @@ public struct Wort
         }
     }
 
-    /// <summary>The apparent extract a hydrometer would show, in degrees Plato.</summary>
-    public readonly double ApparentExtractPlato => SucroseSolution.PlatoAt(Gravity);
-
     /// <summary>Whether every amount is a finite number that is not negative beyond rounding.</summary>
     public readonly bool IsSound
     {

@@ -134,7 +134,7 @@ public sealed class RecipePageTests : GylebookTestContext
         Guid id = recipe ?? await RecipeAsync();
         if (panel is not null)
         {
-            Services.GetRequiredService<NavigationManager>().NavigateTo(PageUrls.RecipeWith(id, panel));
+            Services.GetRequiredService<NavigationManager>().NavigateTo(PageUrls.RecipeAs(id, panel, null, null));
         }
 
         IRenderedComponent<RecipePage> page = RenderMetric<RecipePage>(p => p.Add(x => x.Id, id));
