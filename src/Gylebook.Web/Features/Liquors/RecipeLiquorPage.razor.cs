@@ -1,5 +1,6 @@
 using Gylebook.Recipes.Editing;
 using Gylebook.Store;
+using Gylebook.Web.Features.Liquors.Showing;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Features.Liquors;
@@ -37,16 +38,13 @@ public sealed partial class RecipeLiquorPage
         _waters = [.. (await Book.Waters.ListWithRecipesAsync()).OrderBy(water => water.RecipeId is not null)];
     }
 
-    private Task BeginAsync(WaterOf? from) => MakeAsync(plan => from is null ? plan : Started(plan, WaterDraft.Of(from.Sheet.Document)));
+    private Task BeginAsync(WaterOf? from) => MakeAsync(from is null ? RecipeLiquor.Empty(_recipe!.Name) : RecipeLiquor.Like(_recipe!.Name, WaterDraft.Of(from.Sheet.Document)));
 
-    private Task DistilledAsync() => MakeAsync(plan => plan.Distil(0, true).Put("sources[0].name", "distilled"));
+    private Task DistilledAsync() => MakeAsync(RecipeLiquor.Empty(_recipe!.Name).Distil(0, true).Put("sources[0].name", "distilled"));
 
-    /// <summary>Wishes go along; litres, grist and a reading belong to the brew they were made for.</summary>
-    private static WaterDraft Started(WaterDraft plan, WaterDraft from) => from.Put("name", plan.Name).WithoutBrew();
-
-    private async Task MakeAsync(Func<WaterDraft, WaterDraft> with)
+    private async Task MakeAsync(WaterDraft plan)
     {
-        Guid id = await Book.Waters.CreateForAsync(Id, with(WaterDraft.New($"Liquor for {_recipe!.Name}")).Text);
+        Guid id = await Book.Waters.CreateForAsync(Id, plan.Text);
         Navigation.NavigateTo(PageUrls.Liquor(id), replace: true);
     }
 }

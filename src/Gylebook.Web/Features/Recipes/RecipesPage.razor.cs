@@ -1,5 +1,6 @@
 using Gylebook.Store;
 using Gylebook.Web.Features.Kits;
+using Gylebook.Web.Features.Liquors.Showing;
 using Gylebook.Web.Features.Today;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
@@ -61,8 +62,13 @@ public sealed partial class RecipesPage
         Navigation.NavigateTo(PageUrls.Recipe(await Book.Recipes.CreateAsync(NewRecipe.DocumentFor(kit.Kit))));
     }
 
-    private async Task DuplicateAsync(RecipeLine recipe) =>
-        Navigation.NavigateTo(PageUrls.Recipe(await Book.Recipes.DuplicateAsync(recipe.Id, $"{recipe.Name}, again")));
+    private async Task DuplicateAsync(RecipeLine recipe)
+    {
+        string name = $"{recipe.Name}, again";
+        Guid id = await Book.Recipes.DuplicateAsync(recipe.Id, name);
+        await RecipeLiquor.CopyAsync(Book, id, name, recipe.Id);
+        Navigation.NavigateTo(PageUrls.Recipe(id));
+    }
 
     private async Task DeleteAsync(RecipeLine recipe)
     {

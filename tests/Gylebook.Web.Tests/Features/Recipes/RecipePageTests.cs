@@ -115,6 +115,27 @@ public sealed class RecipePageTests : GylebookTestContext
         page.WaitForAssertion(() => Assert.Single(page.FindAll("ul.rows > li a")));
     }
 
+    [Fact]
+    public async Task A_recipe_duplicated_is_brewed_with_the_same_water_but_not_with_the_others_reading()
+    {
+        Guid first = await RecipeAsync();
+        string plan = await File.ReadAllTextAsync(RepositoryFile.PathOf("samples/water/measured-mash.json"), Cancellation);
+        Assert.NotNull(WaterDraft.Of(plan)["mashReading.ph"]);
+        await Book.Waters.CreateForAsync(first, plan, cancellation: Cancellation);
+        IRenderedComponent<RecipesPage> page = RenderMetric<RecipesPage>();
+        page.WaitForAssertion(() => Assert.Single(page.FindAll("ul.rows > li")));
+        await page.FindAll("button").Single(b => b.TextContent == "Duplicate Hedgerow Brown").ClickAsync();
+
+        Guid second = (await Book.Recipes.ListAsync(cancellation: Cancellation)).Single(r => r.Id != first).Id;
+        WaterDraft copy = WaterDraft.Of((await Book.Waters.OfRecipeAsync(second, Cancellation))!.Document);
+        Assert.Equal("Liquor for Hedgerow Brown, again", copy.Name);
+        Assert.Equal(WaterDraft.Of(plan)["sources[0].report.calcium"], copy["sources[0].report.calcium"]);
+        Assert.False(copy.Has("mashReading") || copy.Has("grist") || copy.Has("strike"));
+        Assert.NotNull(copy.Plan);
+        Assert.Equal(plan, (await Book.Waters.OfRecipeAsync(first, Cancellation))!.Document);
+        Assert.EndsWith(second.ToString(), Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
+    }
+
     private static IElement Field(IRenderedComponent<RecipePage> page, string label) =>
         page.Find($"#{page.FindAll("label").Single(l => l.TextContent == label).GetAttribute("for")}");
 
