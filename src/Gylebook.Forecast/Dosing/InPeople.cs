@@ -59,7 +59,7 @@ internal static class InPeople
 
     private static IEnumerable<Caution> Fruit(FoodMakeup food, Dose dose)
     {
-        if (food.FamilyId is "stone-fruit" or "cherries" || InYeast.Has(food, FoodWord.StoneFruitKernel))
+        if (FoodFamilies.Of(food.FamilyId).HasStones || InYeast.Has(food, FoodWord.StoneFruitKernel))
         {
             yield return new(
                 "pits.cyanide", Severity.Warning, Words.Of(dose.At),

@@ -51,6 +51,9 @@ public sealed record FoodFamily
     /// <summary>Whether foods of the kind may stand above pH 4.6, where <i>Clostridium botulinum</i> can grow. From memory.</summary>
     public required bool IsLowAcid { get; init; }
 
+    /// <summary>Whether the fruit may come with its stones, whose kernels hold cyanide.</summary>
+    public required bool HasStones { get; init; }
+
     /// <summary>Fibre, as a share of all carbohydrate, when nobody stated it.</summary>
     public required double FibreOfCarbohydrate { get; init; }
 
@@ -111,6 +114,7 @@ public static class FoodFamilies
         StarchIsOpen = row.Yes("starchIsOpen"),
         BringsAcid = row.Yes("bringsAcid"),
         IsLowAcid = row.Yes("isLowAcid"),
+        HasStones = row.Yes("hasStones"),
         FibreOfCarbohydrate = row.Number("fibreOfCarbohydrate"),
         SugarsOfCarbohydrate = row.Number("sugarsOfCarbohydrate"),
         Ash = row.Number("ash"),

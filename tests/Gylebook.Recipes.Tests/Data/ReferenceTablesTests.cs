@@ -94,14 +94,16 @@ public class ReferenceTablesTests
     }
 
     [Fact]
-    public void Every_family_says_whether_it_brings_acid_or_is_low_in_it_and_is_read_as_it_says()
+    public void Every_family_says_whether_it_brings_acid_is_low_in_it_or_has_stones_and_is_read_as_it_says()
     {
         var rows = CsvTable.Embedded("food-families.csv").Rows;
         Assert.Equal(rows.Select(row => row.Required("id")), FoodFamilies.All.Select(family => family.Id));
         Assert.All(rows, row =>
         {
             var family = FoodFamilies.Of(row.Required("id"));
-            Assert.Equal((row.Required("bringsAcid") == "yes", row.Required("isLowAcid") == "yes"), (family.BringsAcid, family.IsLowAcid));
+            Assert.Equal(
+                (row.Required("bringsAcid") == "yes", row.Required("isLowAcid") == "yes", row.Required("hasStones") == "yes"),
+                (family.BringsAcid, family.IsLowAcid, family.HasStones));
         });
     }
 
