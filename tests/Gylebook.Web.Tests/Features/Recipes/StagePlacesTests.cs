@@ -1,5 +1,6 @@
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Liquors;
@@ -14,6 +15,9 @@ public sealed class StagePlacesTests
     private static readonly Kit[] Kits = [.. Samples("kits").Select(path => KitFile.Read(File.ReadAllText(path)).Value!)];
     private static readonly WaterPlan?[] Waters = [null, .. Samples("water").Select(path => WaterFile.Read(File.ReadAllText(path)).Value!)];
 
+    private static readonly Dictionary<string, FoodMakeup> Foods = Samples("recipes/foods").Select(path => FoodFile.Read(File.ReadAllText(path)).Value!)
+        .ToDictionary(food => food.Id, food => FoodMakeups.From(food).Makeup!);
+
     public static TheoryData<string> Recipes() => [.. Samples("recipes").Concat(Samples("recipes/edges")).Select(path => Path.GetRelativePath(RepositoryFile.PathOf("samples"), path))];
 
     [Theory]
@@ -23,10 +27,11 @@ public sealed class StagePlacesTests
         Recipe recipe = RecipeFile.Read(await File.ReadAllTextAsync(RepositoryFile.PathOf(Path.Combine("samples", name)), Xunit.TestContext.Current.CancellationToken)).Value!;
         foreach ((Kit kit, WaterPlan? water) in Kits.SelectMany(kit => Waters.Select(water => (kit, water))))
         {
-            BrewForecast forecast = Teller.Forecast(recipe, kit, _ => null, "samples", water);
+            BrewForecast forecast = Teller.Forecast(recipe, kit, Food, "samples", water);
             Assert.All(forecast.Cautions, caution => Assert.Contains(caution.Where.Split(' ')[0], StagePlaces.OfWords));
             RecipeStage[] stages = [.. forecast.Cautions.Select(StagePlaces.Of)];
             Assert.Equal(stages.Order(), stages);
+            Assert.True(forecast.Stages.Count == 0 || stages.Length > 0, "A brew without any caution.");
             Assert.True(forecast.Cautions.Count(caution => caution.Code == "scald.liquor") <= 1);
         }
     }
@@ -34,6 +39,8 @@ public sealed class StagePlacesTests
     [Fact]
     public void The_chiller_scalds_where_the_wort_is_chilled() =>
         Assert.Equal(RecipeStage.KnockOut, StagePlaces.Of(new Caution("chill.scald", Severity.Warning, "chill", "", "")));
+
+    private static FoodMakeup? Food(string id) => Foods.GetValueOrDefault(id);
 
     private static IEnumerable<string> Samples(string folder) =>
         Directory.EnumerateFiles(RepositoryFile.PathOf(Path.Combine("samples", folder)), "*.json").Order(StringComparer.Ordinal);
