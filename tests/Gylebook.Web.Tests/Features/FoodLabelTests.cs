@@ -57,6 +57,19 @@ public sealed class FoodLabelTests : GylebookTestContext
         Assert.True(page.Find("form details").HasAttribute("open"));
     }
 
+    [Fact]
+    public async Task A_sheet_that_cannot_be_read_is_shown_as_it_is_with_the_reason()
+    {
+        const string Broken = """{ "format": "gylebook-food/1", "name": "Plum jam", "id": "plum-jam", "family": 5 }""";
+        Guid id = await Book.Foods.CreateAsync(Broken, cancellation: Cancellation);
+        IRenderedComponent<FoodLabelPage> page = RenderMetric<FoodLabelPage>(p => p.Add(x => x.SheetId, id));
+        page.WaitForAssertion(() => Assert.Equal(Broken, page.Find("pre").TextContent));
+        Assert.Contains("family", page.Find("ul").TextContent, StringComparison.Ordinal);
+        IRenderedComponent<FoodLabelPage> none = RenderMetric<FoodLabelPage>(p => p.Add(x => x.SheetId, Guid.CreateVersion7(Clock.GetUtcNow())));
+        none.WaitForElement("a[href]");
+        Assert.Empty(none.FindAll("form"));
+    }
+
     [Theory]
     [InlineData("Sodium", "lots", "lots")]
     [InlineData("Potassium", "lots", "lots")]

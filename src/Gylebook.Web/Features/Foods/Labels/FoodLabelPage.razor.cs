@@ -83,9 +83,6 @@ public sealed partial class FoodLabelPage : IDisposable
 
     private IEnumerable<PanelField> Lines => PanelFields.Of(Panel.Style).Concat(PanelFields.FurtherDown(Panel.Style));
 
-    // Unfolded by its first figure it stays so, or emptying a field to type another number would fold it away under the fingers.
-    private bool IsUnfolded => _isUnfolded |= PanelFields.FurtherDown(Panel.Style).Any(line => line.Text(Panel) is not null);
-
     /// <inheritdoc/>
     public void Dispose()
     {
@@ -132,12 +129,20 @@ public sealed partial class FoodLabelPage : IDisposable
     private async Task LoadAsync()
     {
         _desk = SheetId is { } id ? await LabelDesk.OpenAsync(Book, Clock, id) : await LabelDesk.BeginAsync(Book, Clock, UsualStyle);
+        UnfoldWhenFilled();
         await _desk.ReckonAsync(_question);
     }
 
+    /// <summary>What is further down is open once it holds a figure, and stays so: it must not fold away under the fingers that empty a field.</summary>
+    private void UnfoldWhenFilled() => _isUnfolded |= _desk is { Food: not null } && PanelFields.FurtherDown(Panel.Style).Any(line => line.Text(Panel) is not null);
+
     private Task StyleAsync(PanelStyle style) => ChangePanelAsync(panel => panel with { Style = style });
 
-    private Task ChangePanelAsync(Func<LabelPanel, LabelPanel> change) => EditAsync(food => food with { Label = change(Panel) });
+    private async Task ChangePanelAsync(Func<LabelPanel, LabelPanel> change)
+    {
+        await EditAsync(food => food with { Label = change(Panel) });
+        UnfoldWhenFilled();
+    }
 
     private Task EditAsync(Func<FoodSheet, FoodSheet> change) => AfterAsync(desk => desk.EditAsync(change));
 
