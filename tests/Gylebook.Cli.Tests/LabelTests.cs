@@ -192,17 +192,20 @@ public sealed class LabelTests
     {
         JsonObject kit = JsonNode.Parse(File.ReadAllText(SampleFile.Kit("lantern-shed")))!.AsObject();
         kit["altitude"] = height;
-        string path = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".json");
-        File.WriteAllText(path, kit.ToJsonString());
-        return path;
+        return Saved(kit.ToJsonString());
     }
 
     private static string BadFile(string was, string wrong)
     {
         string text = File.ReadAllText(Flour);
         Assert.Contains(was, text, StringComparison.Ordinal);
+        return Saved(text.Replace(was, wrong, StringComparison.Ordinal));
+    }
+
+    private static string Saved(string text)
+    {
         string path = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".json");
-        File.WriteAllText(path, text.Replace(was, wrong, StringComparison.Ordinal));
+        File.WriteAllText(path, text);
         return path;
     }
 

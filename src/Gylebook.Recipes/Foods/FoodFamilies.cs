@@ -51,7 +51,7 @@ public sealed record FoodFamily
     /// <summary>Whether foods of the kind may stand above pH 4.6, where <i>Clostridium botulinum</i> can grow. From memory.</summary>
     public required bool IsLowAcid { get; init; }
 
-    /// <summary>Whether the fruit may come with its stones, whose kernels hold cyanide.</summary>
+    /// <summary>Whether the fruit may come with its stones, whose kernels hold cyanide. From memory.</summary>
     public required bool HasStones { get; init; }
 
     /// <summary>Fibre, as a share of all carbohydrate, when nobody stated it.</summary>

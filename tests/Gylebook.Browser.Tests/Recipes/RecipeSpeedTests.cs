@@ -49,6 +49,7 @@ public sealed class RecipeSpeedTests(ChromiumFixture chromium)
 
         await Assertions.Expect(one.PaleAle).ToHaveValueAsync("4.9");
         await Assertions.Expect(one.Headline("originalGravity")).ToHaveTextAsync(expected);
+        Assert.Null(await one.PaleAle.GetAttributeAsync("aria-invalid"));
         double[] times = [.. (await one.Page.EvaluateAsync<double[]>("() => window.times")).Order()];
         await one.PaleAle.BlurAsync();
         await Assertions.Expect(one.Undo).ToHaveAccessibleNameAsync(new Regex("→ 4\\.9 kg$"));
