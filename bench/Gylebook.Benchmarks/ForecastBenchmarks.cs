@@ -1,21 +1,27 @@
 using BenchmarkDotNet.Attributes;
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 
 namespace Gylebook.Benchmarks;
 
-/// <summary>The two loops that matter: laying a recipe out at each keystroke, and running it for each draw.</summary>
-/// <remarks>Targets for twenty ingredients: lay-out with planning 30 µs; a run 4 µs and 0 bytes. See <c>docs/benchmarks.md</c>.</remarks>
+/// <summary>The loops that matter: laying a recipe out at each keystroke, running it for each draw, reading what it leaves.</summary>
+/// <remarks>
+/// Targets for twenty ingredients: see <c>docs/benchmarks.md</c>. A plain loop of dependent multiply-adds is timed in the same
+/// process, so that machines can be compared by ratios.
+/// </remarks>
 [MemoryDiagnoser]
 public class ForecastBenchmarks
 {
     private Recipe _recipe = null!;
     private Kit _kit = null!;
     private RunPlan _plan = null!;
-    private double[] _figures = null!;
+    private RunTrace _trace = null!;
+    private double[] _moved = null!;
 
     /// <summary>Reads the files and lays out once.</summary>
     [GlobalSetup]
@@ -27,19 +33,48 @@ public class ForecastBenchmarks
         _kit = kit.Value ?? throw new InvalidOperationException(string.Join('\n', kit.Findings.Select(f => f.Message)));
         LaidOut laidOut = LayOut.Of(_recipe, _kit, _ => null);
         _plan = laidOut.Plan ?? throw new InvalidOperationException(string.Join('\n', laidOut.Findings.Select(f => f.Message)));
-        _figures = new double[_plan.PortionCount * Figures.Count];
+        _trace = new RunTrace(_plan);
+        _moved = [.. _plan.Medians.Select(median => 0.99 * median)];
+        _moved[(int)Known.MashWarmer] = 0.5;
+        _moved[(int)Known.StandWarmer] = 0.5;
+    }
+
+    /// <summary>The yardstick: ten million multiply-adds, each of which waits for the one before.</summary>
+    [Benchmark(Baseline = true)]
+    public double TenMillionMultiplyAdds()
+    {
+        double sum = 0;
+        for (int i = 0; i < 10_000_000; i++)
+        {
+            sum = Math.FusedMultiplyAdd(sum, 0.999999, 1);
+        }
+
+        return sum;
     }
 
     /// <summary>Checks, looks up, lays out and plans backwards.</summary>
     [Benchmark]
     public LaidOut LayOutWithPlanning() => LayOut.Of(_recipe, _kit, _ => null);
 
-    /// <summary>One draw.</summary>
+    /// <summary>One run at the medians.</summary>
     [Benchmark]
-    public double RunOnce()
+    public bool RunAtTheMedians() => Run.Through(_plan, _plan.Medians, _trace);
+
+    /// <summary>One run with every parameter moved and all makeups drawn.</summary>
+    [Benchmark]
+    public bool RunWithAllMoved() => Run.Through(_plan, _moved, _trace);
+
+    /// <summary>The same, and the headline read.</summary>
+    [Benchmark]
+    public double RunAndHeadline()
     {
-        NoLog log = default;
-        Run.Through(_plan, _plan.Medians, _figures, ref log);
-        return _figures[0];
+        Run.Through(_plan, _moved, _trace);
+        double sum = 0;
+        foreach (Readout readout in BeerReadouts.Headline)
+        {
+            sum += readout.Of(new RunView(_plan, _moved, _trace));
+        }
+
+        return sum;
     }
 }

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Gylebook.Forecast.Telling;
+using Gylebook.Engine.Readouts;
 using Gylebook.Science.Liquids;
 using Gylebook.Science.Quantities;
 

@@ -1,6 +1,8 @@
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
 using Gylebook.Forecast.Telling;
 
 namespace Gylebook.Forecast.Tests;
@@ -8,29 +10,35 @@ namespace Gylebook.Forecast.Tests;
 /// <summary>A plan run once, with everything that was logged and read.</summary>
 internal sealed class OneRun
 {
-    private readonly double[] _figures;
-    private readonly int[] _packaged;
+    private readonly RunPlan _plan;
 
     public OneRun(RunPlan plan, double[]? draw = null)
     {
-        _figures = new double[plan.PortionCount * Figures.Count];
-        _packaged = plan.Packaged;
-        FullLog log = new(Record);
-        Run.Through(plan, draw ?? plan.Medians, _figures, ref log);
+        _plan = plan;
+        Record = RunRecord.Of(plan, draw ?? plan.Medians);
         Ledger = Ledger.Of(Record);
-        Headline = new HeadlineFigures(_packaged, _figures);
     }
 
-    public RunRecord Record { get; } = new();
+    public RunRecord Record { get; }
 
     public Ledger Ledger { get; }
 
-    public HeadlineFigures Headline { get; }
+    /// <summary>The beer as a whole.</summary>
+    public RunOutcome Beer => Record.Outcome;
 
-    public IReadOnlyList<double> Readings => _figures;
+    /// <summary>Everything that can be told of every portion.</summary>
+    public IReadOnlyList<double> Readings => [.. _plan.Packaged.SelectMany(portion => BeerReadouts.All.Select(readout => Of(portion, readout)))];
 
-    /// <summary>A figure of the first packaged portion.</summary>
-    public double this[Figure figure] => Headline.Of(_packaged[0], figure);
+    /// <summary>A number of the first packaged portion.</summary>
+    public double this[Readout readout] => Of(_plan.Packaged[0], readout);
+
+    /// <summary>A number of one portion, as if there were no other.</summary>
+    public double Of(int portion, Readout readout)
+    {
+        int row = _plan.RowOf(portion);
+        RunPlan alone = _plan with { Packaged = [portion], Ferments = [_plan.Ferments[row]], Packages = [_plan.Packages[row]] };
+        return readout.Of(new RunView(alone, Beer.Draw, Beer.Trace));
+    }
 
     /// <summary>The wort as a stage left it, the last time it was reached.</summary>
     public Wort At(Stage stage) => Record.Stages.Last(s => s.Stage == stage).State.Wort;

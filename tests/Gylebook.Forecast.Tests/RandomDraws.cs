@@ -1,5 +1,6 @@
 using CsCheck;
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Running;
 
 namespace Gylebook.Forecast.Tests;
 
@@ -21,7 +22,10 @@ internal static class RandomDraws
     private static double Within(Parameter parameter, double value) => parameter.Id switch
     {
         var id when Shares.Contains(id) || id.StartsWith("yeast.", StringComparison.Ordinal) => Math.Min(1, value),
-        var id when id.StartsWith("malt.", StringComparison.Ordinal) => Math.Min(0.93, value),
+        var id when id.EndsWith(".extract", StringComparison.Ordinal) => Math.Min(0.93, value),
+        "mash.warmer" or "stand.warmer" => value,
+        var id when id.StartsWith("malt.own", StringComparison.Ordinal) => Math.Min(1, value),
+        var id when id.StartsWith("food.", StringComparison.Ordinal) && !id.EndsWith("Hold", StringComparison.Ordinal) => parameter.Median,
         "mash.limitOfAttenuation" => Math.Min(95, value),
         _ => value,
     };

@@ -8,7 +8,7 @@ public sealed class ProjectsTests
     // Each may refer to those before it, and to nobody after. A new project finds its place here first.
     private static readonly string[] Order =
     [
-        "Gylebook.Science", "Gylebook.Recipes", "Gylebook.Forecast", "Gylebook.Gyles", "Gylebook.Store",
+        "Gylebook.Science", "Gylebook.Engine", "Gylebook.Recipes", "Gylebook.Forecast", "Gylebook.Gyles", "Gylebook.Store",
         "Gylebook.Store.Sqlite", "Gylebook.Store.Postgres", "Gylebook.Pictures", "Gylebook.Web", "Gylebook",
     ];
 

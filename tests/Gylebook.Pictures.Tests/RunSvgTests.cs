@@ -1,3 +1,4 @@
+using Gylebook.Engine.Readouts;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;

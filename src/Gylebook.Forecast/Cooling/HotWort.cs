@@ -1,5 +1,6 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Science.Mashing;
 
 namespace Gylebook.Forecast.Cooling;
@@ -22,42 +23,9 @@ internal readonly record struct HotWort(
     /// <summary>From a run at the medians: what cools does not move mass.</summary>
     public static HotWort Of(RunPlan plan)
     {
-        KettleLog log = default;
-        Run.Through(plan, plan.Medians, new double[plan.PortionCount * Figures.Count], ref log);
-        return log.Kettle.Mass > 0 && log.Kettle.IsSound && log.Cast.IsSound ? Of(log.Kettle, log.Cast) : default;
-    }
-
-    private struct KettleLog : IRunLog
-    {
-        private Wort _kettle;
-        private Wort _cast;
-
-        public readonly Wort Kettle => _kettle;
-
-        public readonly Wort Cast => _cast;
-
-        public readonly void Added(Stage stage, int portion, in Wort added)
-        {
-        }
-
-        public readonly void Lost(Stage stage, int portion, Loss what, in Wort lost)
-        {
-        }
-
-        public void Reached(Stage stage, int portion, in Portion state)
-        {
-            if (stage == Stage.Chill)
-            {
-                _kettle = state.Wort;
-            }
-            else if (stage == Stage.Cast)
-            {
-                _cast = state.Wort;
-            }
-        }
-
-        public readonly void Bittered(int addition, double milligrams)
-        {
-        }
+        RunTrace trace = RunOutcome.Likely(plan).Trace;
+        ref readonly Wort kettle = ref trace.Wort(Stage.Chill);
+        ref readonly Wort cast = ref trace.Wort(Stage.Cast);
+        return trace.IsWhole && kettle.Mass > 0 && kettle.IsSound && cast.IsSound ? Of(kettle, cast) : default;
     }
 }

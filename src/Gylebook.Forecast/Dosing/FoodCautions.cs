@@ -1,6 +1,6 @@
 using System.Globalization;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
@@ -99,7 +99,7 @@ public static class FoodCautions
                 "Clostridium botulinum grows above pH 4.6 and water activity 0.85: university extension food-safety sheets");
         }
 
-        Wort placed = FoodPlace.Of(food, dose.Amount.Kilograms, point);
+        Wort placed = FoodFigures.Placed(food, dose.Amount.Kilograms, point);
         double haze = 1000 * placed[Component.HazeStarch] / dose.Into.Litres;
         if (haze > StarchWorthAWord)
         {

@@ -1,6 +1,7 @@
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Solving;
-using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Foods;
 
 namespace Gylebook.Forecast.Dosing;
@@ -58,8 +59,8 @@ public static class FoodTrial
     private static double ExtraLiquor(RunPlan dosed, TrialRun plain)
     {
         double before = dosed.Liquors[0];
-        double litres = before / State.Wort.WaterKilogramsPerLitre;
-        PlanOutcome outcome = LiquorPlanner.Solve(dosed, 0, plain[Figure.PackagedLitres], litres, 0);
+        double litres = before / Wort.WaterKilogramsPerLitre;
+        PlanOutcome outcome = LiquorPlanner.Solve(dosed, 0, plain[BeerReadouts.PackagedLitres], litres, 0);
         dosed.Liquors[0] = before;
         return outcome.Solved ? outcome.LiquorLitres - litres : double.NaN;
     }
@@ -87,7 +88,7 @@ public static class FoodTrial
             SludgeInAllLitres = Band(t => t.SludgeInAllLitres, "L"),
             BeerLostLitres = Band(t => t.BeerLostLitres, "L"),
             PackagedLitres = Band(t => t.PackagedLitres, "L"),
-            ExtraLiquorLitres = double.IsNaN(extraLiquor) ? null : Telling.Band.Point(extraLiquor, "L"),
+            ExtraLiquorLitres = double.IsNaN(extraLiquor) ? null : Engine.Readouts.Band.Point(extraLiquor, "L"),
             FatGramsPerLitre = Band(t => t.FatGramsPerLitre, "g/L"),
             FatKeptMgPerL = Band(t => t.FatKeptMgPerL, "mg/L"),
             Fat = FatAdvice.For(likely.FatKeptMgPerL),
@@ -111,7 +112,7 @@ public static class FoodTrial
 
         (double low, double high) = (known.Min(), known.Max());
         bool hasWidth = high - low > MeansNothing * Math.Max(1, Math.Abs(high));
-        return hasWidth ? new Band(low, likely, high, unit, BandKind.Bounds) : Telling.Band.Point(likely, unit);
+        return hasWidth ? new Band(low, likely, high, unit, BandKind.Bounds) : Engine.Readouts.Band.Point(likely, unit);
     }
 
     /// <summary>A relative width that is only rounding.</summary>

@@ -1,5 +1,5 @@
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
@@ -68,7 +68,7 @@ internal static class InYeast
     /// <summary>All its sugar to gas, no yeast being relied on to leave any, on top of what beer keeps under the air of the place.</summary>
     private static Caution? InPackage(FoodMakeup food, Dose dose)
     {
-        Wort placed = FoodPlace.Of(food, dose.Amount.Kilograms, AdditionPoint.Package);
+        Wort placed = FoodFigures.Placed(food, dose.Amount.Kilograms, AdditionPoint.Package);
         double kilograms = Reactions.Published.Conditioning
             .Where(row => row.Reactant != Component.Dextrin)
             .Sum(row => placed[row.Reactant] * row.Terms.Single(term => term.Component == Component.CarbonDioxide).PerKilogram);

@@ -1,6 +1,8 @@
 using System.Globalization;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -27,15 +29,15 @@ internal static class PlainBrew
     public static (RunPlan Plain, RunPlan Dosed, int FoodRow) For(FoodMakeup food, Dose dose)
     {
         double strike = StrikeForOneKilogram(dose.At);
-        double kilograms = dose.Into.Litres / LitresAt(dose.At, Run(PlanOf(null, dose, 1, strike).Plan!));
+        double kilograms = dose.Into.Litres / LitresAt(dose.At, RunOutcome.Likely(PlanOf(null, dose, 1, strike).Plan!));
         LaidOut dosed = PlanOf(food, dose, kilograms, strike * kilograms);
         int row = dosed.AdditionLines.ToList().FindIndex(line => line.Food is not null);
         return (PlanOf(null, dose, kilograms, strike * kilograms).Plan!, dosed.Plan!, row);
     }
 
     /// <summary>Litres of the plain brew where the dose goes in.</summary>
-    private static double LitresAt(AdditionTime at, double[] figures) =>
-        new Figures(figures)[0, at.Point >= AdditionPoint.Rack ? Figure.PackagedLitres : Figure.CastLitres];
+    private static double LitresAt(AdditionTime at, RunOutcome run) =>
+        run[at.Point >= AdditionPoint.Rack ? BeerReadouts.PackagedLitres : BeerReadouts.CastLitres];
 
     /// <summary>Litres of strike liquor that a kilogram of malt wants for the gravity: bisection, since more liquor always thins.</summary>
     private static double StrikeForOneKilogram(AdditionTime at)
@@ -45,20 +47,12 @@ internal static class PlainBrew
         for (int run = 0; run < MostRuns && high - low > LitresClose; run++)
         {
             double middle = (low + high) / 2;
-            plan.Liquors[0] = middle * State.Wort.WaterKilogramsPerLitre;
-            bool tooStrong = new Figures(Run(plan))[0, Figure.CastGravity] > Gravity;
+            plan.Liquors[0] = middle * Wort.WaterKilogramsPerLitre;
+            bool tooStrong = RunOutcome.Likely(plan)[BeerReadouts.CastGravity] > Gravity;
             (low, high) = tooStrong ? (middle, high) : (low, middle);
         }
 
         return (low + high) / 2;
-    }
-
-    private static double[] Run(RunPlan plan)
-    {
-        double[] figures = new double[plan.PortionCount * Figures.Count];
-        NoLog log = default;
-        Running.Run.Through(plan, plan.Medians, figures, ref log);
-        return figures;
     }
 
     private static LaidOut PlanOf(FoodMakeup? food, Dose dose, double maltKilograms, double strikeLitres)

@@ -1,42 +1,30 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Stages;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Telling;
 
 namespace Gylebook.Forecast.Dosing;
 
 /// <summary>A plain brew run once at the medians, with all that happened.</summary>
-internal sealed class TrialRun
+internal sealed class TrialRun(RunPlan plan, double[] draw)
 {
-    private readonly RunPlan _plan;
-    private readonly double[] _figures;
-    private readonly RunRecord _record = new();
+    private readonly RunRecord _record = RunRecord.Of(plan, draw);
 
+    /// <summary>The plain brew as it is likely.</summary>
     public TrialRun(RunPlan plan)
+        : this(plan, plan.Medians)
     {
-        _plan = plan;
-        _figures = new double[plan.PortionCount * Figures.Count];
-        FullLog log = new(_record);
-        Run.Through(plan, plan.Medians, _figures, ref log);
     }
 
-    public double this[Figure figure] => new Figures(_figures)[_plan.Packaged[0], figure];
+    public double this[Readout readout] => _record.Outcome[readout];
 
     /// <summary>What a stage left, the last time it was reached.</summary>
-    public Wort At(Stage stage) => _record.Stages.Last(reached => reached.Stage == stage).State.Wort;
+    public Wort At(Stage stage) => _record.Outcome.Trace.Wort(stage);
 
     /// <summary>All that was lost that way.</summary>
-    public Wort Lost(Loss loss)
-    {
-        Wort sum = default;
-        foreach (Movement movement in _record.Losses.Where(movement => movement.Loss == loss))
-        {
-            sum.Add(movement.What);
-        }
-
-        return sum;
-    }
+    public Wort Lost(Loss loss) => _record.Outcome.Trace.Lost(loss);
 
     /// <summary>Points by which solids that have not settled lift the gravity.</summary>
-    public double SolidsLift(Stage stage) => 1000 * (Suspension.Gravity(At(stage), _plan.Medians) - At(stage).Gravity);
+    public double SolidsLift(Stage stage) => 1000 * (Suspension.Gravity(At(stage), draw) - At(stage).Gravity);
 }

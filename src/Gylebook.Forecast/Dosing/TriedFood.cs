@@ -1,7 +1,10 @@
+using Gylebook.Engine.Makeups;
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Stages;
-using Gylebook.Forecast.State;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Quantities;
@@ -66,19 +69,20 @@ internal readonly record struct TriedFood
     /// <summary>Tries a makeup of the food in the plain brew.</summary>
     public static TriedFood Of(FoodMakeup food, Dose dose, TrialRun plain, RunPlan dosed, int row)
     {
-        Wort makeup = FoodPlace.Of(food, dose.Amount.Kilograms, dose.At.Point);
-        dosed.Additions[row] = dosed.Additions[row] with { Makeup = makeup };
-        TrialRun with = new(dosed);
+        Wort makeup = FoodFigures.Placed(food, dose.Amount.Kilograms, dose.At.Point);
+        double[] draw = [.. dosed.Medians];
+        ((FoodInPlace)dosed.Makeups[dosed.Additions[row].Makeup]).Draw(FoodFigures.Of(food), draw);
+        TrialRun with = new(dosed, draw);
         double litres = dose.Into.Litres;
         bool late = dose.At.Point >= AdditionPoint.Rack;
         Wort alone = AloneInTheBeer(makeup, dose, dosed, out double offered);
         double starch = food.Starch * dose.Amount.Grams;
         double haze = 1000 * (with.At(Stage.Package)[Component.HazeStarch] - plain.At(Stage.Package)[Component.HazeStarch]);
         double converted = dose.At.Point == AdditionPoint.Mash ? 1000 * (makeup[Component.Starch] - alone[Component.Starch]) : 0;
-        double sludge = late ? SettledLitres(makeup, dosed.Medians) + HeldLitres(makeup, dosed.Medians) : with[Figure.SludgeLitres] - plain[Figure.SludgeLitres];
+        double sludge = late ? SettledLitres(makeup, dosed.Medians) + HeldLitres(makeup, dosed.Medians) : with[BeerReadouts.SludgeLitres] - plain[BeerReadouts.SludgeLitres];
         double clear = late
             ? Points(with.At(Stage.Package).Gravity - plain.At(Stage.Package).Gravity)
-            : Points(with[Figure.OriginalGravity] - plain[Figure.OriginalGravity]);
+            : Points(with[BeerReadouts.OriginalGravity] - plain[BeerReadouts.OriginalGravity]);
         Stage stirred = late ? Stage.Package : dose.At.Point >= AdditionPoint.Pitch ? Stage.Ferment : Stage.Cast;
         return new TriedFood
         {
@@ -86,7 +90,7 @@ internal readonly record struct TriedFood
             SuspensionPoints = clear + with.SolidsLift(stirred) - plain.SolidsLift(stirred),
             FinalGravityPoints = late
                 ? Points(with.At(Stage.Pour).Gravity - plain.At(Stage.Pour).Gravity)
-                : Points(with[Figure.FinalGravity] - plain[Figure.FinalGravity]),
+                : Points(with[BeerReadouts.FinalGravity] - plain[BeerReadouts.FinalGravity]),
             FermentableShare = offered > Nothing ? (offered - alone.ExtractMass) / offered : double.NaN,
             UnfermentableGramsPerLitre = 1000 * alone.ExtractMass / litres,
             StarchGrams = starch,
@@ -97,17 +101,17 @@ internal readonly record struct TriedFood
             InsolubleGrams = 1000 * food.Insoluble * dose.Amount.Kilograms,
             InsolubleWithGrainGrams = 1000 * (with.Lost(Loss.HeldInGrain)[Component.FoodSolids] - plain.Lost(Loss.HeldInGrain)[Component.FoodSolids]),
             SludgeLitres = sludge,
-            SludgeInAllLitres = with[Figure.SludgeLitres],
+            SludgeInAllLitres = with[BeerReadouts.SludgeLitres],
             BeerLostLitres = late ? HeldLitres(makeup, dosed.Medians) : LostLitres(with) - LostLitres(plain),
-            PackagedLitres = with[Figure.PackagedLitres] - plain[Figure.PackagedLitres],
+            PackagedLitres = with[BeerReadouts.PackagedLitres] - plain[BeerReadouts.PackagedLitres],
             FatGramsPerLitre = 1000 * makeup[Component.Fat] / litres,
             FatKeptMgPerL = 1e6 * (with.At(Stage.Pour)[Component.Fat] - plain.At(Stage.Pour)[Component.Fat]) / with.At(Stage.Pour).Litres,
             ProteinGramsPerLitre = 1000 * makeup[Component.Protein] / litres,
-            SodiumMgPerL = with[Figure.Sodium] - plain[Figure.Sodium],
+            SodiumMgPerL = with[BeerReadouts.Sodium] - plain[BeerReadouts.Sodium],
             PotassiumMgPerL = IonTracers.MilligramsPerLitre(with.At(Stage.Pour), Ion.Potassium) - IonTracers.MilligramsPerLitre(plain.At(Stage.Pour), Ion.Potassium),
             WaterLitres = makeup[Component.Water] / Wort.WaterKilogramsPerLitre,
             EthanolGrams = 1000 * makeup[Component.Ethanol],
-            AlcoholByVolume = with[Figure.AlcoholByVolume] - plain[Figure.AlcoholByVolume],
+            AlcoholByVolume = with[BeerReadouts.AlcoholByVolume] - plain[BeerReadouts.AlcoholByVolume],
             Co2Volumes = VolumesInPackage(food, dose, plain, dosed),
         };
     }
@@ -135,7 +139,7 @@ internal readonly record struct TriedFood
         Wort beer = default;
         beer.Add(plain.At(Stage.Package), dose.Into.Litres / plain.At(Stage.Package).Litres);
         double without = Package.RefermentableVolumes(beer, plan.Ferments[0], plan.Reactions, plan.Medians);
-        beer.Add(FoodPlace.Of(food, dose.Amount.Kilograms, AdditionPoint.Package));
+        beer.Add(FoodFigures.Placed(food, dose.Amount.Kilograms, AdditionPoint.Package));
         return Package.RefermentableVolumes(beer, plan.Ferments[0], plan.Reactions, plan.Medians) - without;
     }
 

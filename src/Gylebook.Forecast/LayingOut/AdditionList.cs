@@ -1,53 +1,99 @@
-using System.Globalization;
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Stages;
-using Gylebook.Forecast.State;
+using System.Runtime.CompilerServices;
+using Gylebook.Engine.Makeups;
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
+using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.LayingOut;
 
-/// <summary>What goes in, row by row: each with the line behind it, the parameters that bend it, and its alpha acid.</summary>
+/// <summary>What goes in, row by row: each with the line behind it, what it is made of for any draw, and its alpha acid.</summary>
 internal sealed class AdditionList(ParameterList parameters)
 {
+    private static readonly Parameter MashHops = StartingParameters.Of("bitterness.mashHops");
+    private static readonly Parameter Pellets = StartingParameters.Of("bitterness.pellet");
+
+    /// <summary>A food's figures as parameters: a food does not change under a brewer's keys, and making them takes longer than a run.</summary>
+    private static readonly ConditionalWeakTable<FoodMakeup, Parameter[]> Figures = [];
+
+    private readonly Dictionary<int, int> _makeupOfLine = [];
+    private readonly List<Makeup> _makeups = [];
     private readonly List<Addition> _rows = [];
     private readonly List<LaidLine> _lines = [];
-    private readonly List<HopDose> _hopDoses = [];
-    private readonly List<BoiledHop> _boiledHops = [];
 
     /// <summary>The rows.</summary>
     public IReadOnlyList<Addition> Rows => _rows;
 
+    /// <summary>What they are made of.</summary>
+    public IReadOnlyList<Makeup> Makeups => _makeups;
+
     /// <summary>The line behind each row.</summary>
     public IReadOnlyList<LaidLine> Lines => _lines;
 
-    /// <summary>Alpha acid of each row.</summary>
-    public IReadOnlyList<HopDose> HopDoses => _hopDoses;
-
-    /// <summary>Hops the table of time and gravity knows.</summary>
-    public IReadOnlyList<BoiledHop> BoiledHops => _boiledHops;
-
     /// <summary>Whether hops have gone into anything hot so far.</summary>
-    public bool HaveHops => _hopDoses.Exists(d => d.Grams > 0);
+    public bool HaveHops => _rows.Exists(row => row.Hop.Grams > 0);
 
     /// <summary>Adds a row for that share of a line.</summary>
     /// <returns>Its place.</returns>
-    public int Add(LaidLine line, double share)
+    public int Add(LaidLine line, int portion, double share)
     {
-        Wort makeup = default;
-        makeup.Add(line.Makeup, share);
-        AdditionPoint point = line.Line.At.Point;
-        bool beforeRacking = point is AdditionPoint.Pitch or AdditionPoint.Ferment;
-        int index = _rows.Count;
-        _rows.Add(new Addition(StageOf(point), makeup, BendsOf(line), beforeRacking));
-        _lines.Add(line);
-        HopDose dose = DoseOf(line);
-        _hopDoses.Add(dose);
-        if (dose.Grams > 0 && point is AdditionPoint.CopperUp or AdditionPoint.Boil)
+        if (!_makeupOfLine.TryGetValue(line.Number, out int makeup))
         {
-            _boiledHops.Add(new BoiledHop(index, dose.Grams, dose.Alpha));
+            makeup = _makeups.Count;
+            _makeups.Add(MakeupOf(line));
+            _makeupOfLine.Add(line.Number, makeup);
         }
 
-        return index;
+        AdditionPoint point = line.Line.At.Point;
+        bool beforeRacking = point is AdditionPoint.Pitch or AdditionPoint.Ferment;
+        _rows.Add(new Addition(PlaceOf(line.Line.At, portion), makeup, share, beforeRacking, DoseOf(line)));
+        _lines.Add(line);
+        return _rows.Count - 1;
+    }
+
+    /// <summary>The malts among them that are mashed.</summary>
+    public MaltMakeup[] MashedMalts()
+    {
+        List<MaltMakeup> mashed = [];
+        foreach (Addition row in _rows)
+        {
+            if (row.Place.Stage == Stage.Mash && _makeups[row.Makeup] is MaltMakeup malt)
+            {
+                mashed.Add(malt);
+            }
+        }
+
+        return [.. mashed];
+    }
+
+    private Makeup MakeupOf(LaidLine line) => line switch
+    {
+        { Malt: { } malt } => MaltOf(line, malt),
+        { Food: { } food } => FoodOf(line, food),
+        { Line.Kind: IngredientKind.Hop } => new HopMakeup(line.StaysInKettle, line.Kilograms),
+        { Sugar: { IsMaltExtract: true } sugar } => new ExtractMakeup(line.Makeup, 1 - sugar.Water, line.Kilograms),
+        _ => new PlainMakeup(line.Makeup),
+    };
+
+    private MaltMakeup MaltOf(LaidLine line, Malt malt)
+    {
+        double table = malt.Colour.Lovibond;
+        double colour = (line.Line.Colour?.Value ?? malt.Colour).Lovibond;
+        Parameter[] certificate = MaltCertificates.Of(malt);
+        return new MaltMakeup(malt.Family, line.Kilograms)
+        {
+            Extract = parameters.Of(certificate[0]),
+            Moisture = parameters.Of(certificate[1]),
+            Colour = colour == table ? parameters.Of(certificate[2]) : parameters.Lot(certificate[2] with { Id = $"malt.{malt.Id}.ownColour", Median = colour, Status = Provenance.Entered.Status }),
+            DiastaticPower = parameters.Of(certificate[3]),
+        };
+    }
+
+    private FoodInPlace FoodOf(LaidLine line, FoodMakeup food)
+    {
+        Parameter[] figures = Figures.GetValue(food, static its => FoodFigures.ParametersOf(its));
+        return new FoodInPlace(parameters.Block(figures), food.StarchIsOpen, FoodFigures.PlaceOf(line.Line.At.Point), line.Kilograms);
     }
 
     /// <summary>The alpha acid that heat will get to work on: none in what is no hop, or goes in cold.</summary>
@@ -59,42 +105,44 @@ internal sealed class AdditionList(ParameterList parameters)
             return default;
         }
 
-        int alpha = parameters.Of(LotOf(line), line.Alpha, "kg/kg", line.AlphaFrom!);
-        int reaches = point == AdditionPoint.Mash ? parameters.Starting("bitterness.mashHops") : -1;
-        int form = line.Line.Form == IngredientForm.Pellet ? parameters.Starting("bitterness.pellet") : -1;
-        return new HopDose(line.Kilograms * 1000, alpha, reaches, form);
+        (double assay, Provenance from) = HopLot.AssayOf(line.Line, line.Cultivar);
+        string id = $"hop.{line.Line.Of.ToLowerInvariant()}.alpha";
+        return new HopDose(
+            line.Kilograms * 1000,
+            parameters.Lot(RunParameters.New(id, assay, "kg/kg", from)),
+            HopLot.AgeOf(line.Line, parameters),
+            point == AdditionPoint.Mash ? parameters.Of(MashHops) : null,
+            line.Line.Form == IngredientForm.Pellet ? parameters.Of(Pellets) : null,
+            point is AdditionPoint.CopperUp or AdditionPoint.Boil);
     }
 
-    /// <summary>Hops of one name and one assay are one lot, wherever they stand in the recipe.</summary>
-    private static string LotOf(LaidLine line) =>
-        string.Create(CultureInfo.InvariantCulture, $"hop.{line.Line.Of.ToLowerInvariant()}.{line.Alpha:0.0000}.alpha");
-
-    private Bend[] BendsOf(LaidLine line)
-    {
-        if (line.Malt is Malt malt)
+    private static Place PlaceOf(AdditionTime at, int portion) => new(
+        at.Point switch
         {
-            double extract = malt.ExtractFineDry.Ratio;
-            return [new Bend(parameters.Of($"malt.{malt.Id}.extract", extract, "kg/kg dry", malt.Provenance), extract, BendOf.Extract)];
-        }
+            AdditionPoint.Mash => Stage.Mash,
+            AdditionPoint.CopperUp => Stage.CopperUp,
+            AdditionPoint.Boil => Stage.Boil,
+            AdditionPoint.KnockOut => Stage.KnockOut,
+            AdditionPoint.Stand => Stage.Stand,
+            AdditionPoint.Pitch or AdditionPoint.Ferment => Stage.Ferment,
+            AdditionPoint.Rack => Stage.Rack,
+            _ => Stage.Package,
+        },
+        at.Point is AdditionPoint.Boil or AdditionPoint.Stand or AdditionPoint.Ferment ? at.Count : null,
+        portion);
+}
 
-        if (line.Food is { SettledHold: > 0 } food && line.Makeup[Component.SettledHold] > 0)
-        {
-            Provenance from = new(food.Assumed.FirstOrDefault(a => a.What == "settledHold")?.Source ?? "food sheet", "assumed");
-            return [new Bend(parameters.Of($"food.{food.Id}.settledHold", food.SettledHold, "kg/kg", from), food.SettledHold, BendOf.SettledHold)];
-        }
+/// <summary>The figures of malts' certificates as parameters, in the order of <see cref="MaltMakeup"/>'s slots.</summary>
+internal static class MaltCertificates
+{
+    private static readonly System.Collections.Concurrent.ConcurrentDictionary<Malt, Parameter[]> Known = new();
 
-        return [];
-    }
-
-    private static Stage StageOf(AdditionPoint point) => point switch
-    {
-        AdditionPoint.Mash => Stage.Mash,
-        AdditionPoint.CopperUp => Stage.CopperUp,
-        AdditionPoint.Boil => Stage.Boil,
-        AdditionPoint.KnockOut => Stage.KnockOut,
-        AdditionPoint.Stand => Stage.Stand,
-        AdditionPoint.Pitch or AdditionPoint.Ferment => Stage.Ferment,
-        AdditionPoint.Rack => Stage.Rack,
-        _ => Stage.Package,
-    };
+    /// <summary>Extract, moisture, colour, diastatic power.</summary>
+    public static Parameter[] Of(Malt malt) => Known.GetOrAdd(malt, static its =>
+    [
+        RunParameters.New($"malt.{its.Id}.extract", its.ExtractFineDry.Ratio, "kg/kg dry", its.Provenance),
+        RunParameters.New($"malt.{its.Id}.moisture", its.Moisture.Ratio, "kg/kg", its.Provenance),
+        RunParameters.New($"malt.{its.Id}.colour", its.Colour.Lovibond, "°L", its.Provenance),
+        RunParameters.New($"malt.{its.Id}.power", its.DiastaticPower, "°Lintner", its.Provenance),
+    ]);
 }

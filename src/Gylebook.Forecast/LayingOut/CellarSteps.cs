@@ -1,5 +1,6 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Stages;
+using Gylebook.Engine.State;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.Stages;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 
@@ -28,7 +29,7 @@ internal sealed class CellarSteps(Recipe recipe, StepList steps)
         foreach (CastPortion portion in steps.Portions.All.Skip(1))
         {
             steps.SplitShares.Add(portion.Share / left);
-            steps.Move(StepKind.Split, StepList.Main, portion.Place, steps.SplitShares.Count - 1);
+            steps.Do(Move.Divide, Stage.Split, StepList.Main, portion.Place, steps.SplitShares.Count - 1);
             left -= portion.Share;
         }
     }
@@ -37,25 +38,25 @@ internal sealed class CellarSteps(Recipe recipe, StepList steps)
     {
         int place = portion.Place;
         AddAll(steps.At(AdditionPoint.Pitch), portion);
-        steps.Move(StepKind.Ferment, place, row: row);
+        steps.Do(Move.FermentOut, Stage.Ferment, place, row: row);
         foreach (IGrouping<double, LaidLine> day in steps.At(AdditionPoint.Ferment).GroupBy(l => l.Line.At.Count).OrderBy(d => d.Key))
         {
             AddAll(day, portion);
-            steps.Move(StepKind.Ferment, place, row: row);
+            steps.Do(Move.FermentOut, Stage.Ferment, place, row: row);
         }
 
-        steps.Move(StepKind.EndFerment, place);
+        steps.Do(Move.EndFermentation, Stage.Ferment, place);
         if (Crashes(recipe))
         {
-            steps.Move(StepKind.Crash, place);
+            steps.Do(Move.Look, Stage.Crash, place);
         }
 
-        steps.Move(StepKind.Rack, place);
+        steps.Do(Move.RackOff, Stage.Rack, place);
         AddAll(steps.At(AdditionPoint.Rack), portion);
         AddAll(steps.At(AdditionPoint.Package), portion);
-        steps.Move(StepKind.Package, place, row: row);
-        steps.Move(StepKind.Condition, place, row: row);
-        steps.Move(StepKind.Pour, place);
+        steps.Do(Move.Fill, Stage.Package, place, row: row);
+        steps.Do(Move.MakeGas, Stage.Condition, place, row: row);
+        steps.Do(Move.Look, Stage.Pour, place);
     }
 
     private void AddAll(IEnumerable<LaidLine> lines, CastPortion portion)

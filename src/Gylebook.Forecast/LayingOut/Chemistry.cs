@@ -1,4 +1,4 @@
-using Gylebook.Forecast.State;
+using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Liquors;

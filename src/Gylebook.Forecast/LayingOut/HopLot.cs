@@ -1,4 +1,6 @@
 using System.Globalization;
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Stages;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;
 
@@ -15,26 +17,40 @@ public static class HopLot
     public static (double Alpha, Provenance From) AlphaOf(IngredientLine line, HopCultivar? cultivar)
     {
         ArgumentNullException.ThrowIfNull(line);
-        Provenance from = line.Alpha is null ? cultivar!.Provenance : Provenance.Entered;
-        double assay = line.Alpha?.Value.Ratio ?? cultivar!.Alpha.Ratio;
-        if (line.Age is not { } age || age.Value.Days <= 0 || !CanBe(line.Storage))
+        (double assay, Provenance from) = AssayOf(line, cultivar);
+        if (!Ages(line))
         {
             return (assay, from);
         }
 
-        string aged = string.Create(CultureInfo.InvariantCulture, $"{from.Source}; aged {age.Value.Days:0.#} d, Garetz 1994");
-        return (assay * ShareLeft(line, age.Value.Days), new Provenance(aged, from.Status));
+        double days = line.Age!.Value.Value.Days;
+        string aged = string.Create(CultureInfo.InvariantCulture, $"{from.Source}; aged {days:0.#} d, Garetz 1994");
+        return (assay * HopAgeing.ShareLeft(days, CelsiusOf(line), PackOf(line), LostOf(line).Median), new Provenance(aged, from.Status));
     }
+
+    /// <summary>Alpha acids by mass as assayed, or as the table has them.</summary>
+    internal static (double Assay, Provenance From) AssayOf(IngredientLine line, HopCultivar? cultivar) =>
+        (line.Alpha?.Value.Ratio ?? cultivar!.Alpha.Ratio, line.Alpha is null ? cultivar!.Provenance : Provenance.Entered);
+
+    /// <summary>How it was kept since, for a run; null for fresh.</summary>
+    internal static HopAge? AgeOf(IngredientLine line, ParameterList parameters) => Ages(line)
+        ? new HopAge(line.Age!.Value.Value.Days, CelsiusOf(line), PackOf(line), parameters.Of(LostOf(line)))
+        : null;
+
+    private static bool Ages(IngredientLine line) => line.Age is { Value.Days: > 0 } && CanBe(line.Storage);
 
     /// <summary>What cannot be has a finding of its own; here it is passed over.</summary>
     private static bool CanBe(HopStorage? storage) =>
         storage is null || (storage.Temperature.Value.Celsius is >= -80 and <= 60 && storage.Lost is null or { Value.Percent: <= 99 });
 
-    private static double ShareLeft(IngredientLine line, double days)
-    {
-        double lost = line.Storage?.Lost?.Value.Ratio ?? StartingValues.Of("hops.lostInSixMonths").Value;
-        return line.Storage is { } storage
-            ? HopAgeing.ShareLeft(days, storage.Temperature.Value.Celsius, storage.Pack, lost)
-            : HopAgeing.ShareLeft(days, RoomCelsius, HopPack.Open, lost);
-    }
+    private static double CelsiusOf(IngredientLine line) => line.Storage?.Temperature.Value.Celsius ?? RoomCelsius;
+
+    private static HopPack PackOf(IngredientLine line) => line.Storage?.Pack ?? HopPack.Open;
+
+    /// <summary>What it loses in six months at 20 °C in the open: the brewer's own figure, or any cultivar's.</summary>
+    private static Parameter LostOf(IngredientLine line) => line.Storage?.Lost is { } own
+        ? RunParameters.New($"hop.{line.Of.ToLowerInvariant()}.lostInSixMonths", own.Value.Ratio, "1", Provenance.Entered)
+        : LostByAny;
+
+    private static readonly Parameter LostByAny = StartingParameters.Of("hops.lostInSixMonths");
 }

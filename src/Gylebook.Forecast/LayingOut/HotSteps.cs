@@ -1,8 +1,8 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Stages;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
-using Gylebook.Science.Boiling;
 
 namespace Gylebook.Forecast.LayingOut;
 
@@ -19,19 +19,19 @@ internal sealed class HotSteps(Recipe recipe, StepList steps, KettleHeat heat)
         WriteMash();
         if (TopsUp)
         {
-            Move(StepKind.TopUp, row: 1);
+            Do(Move.AddLiquor, Stage.TopUp, 1);
         }
 
         AddAll(AdditionPoint.CopperUp);
-        Move(StepKind.CopperUp);
+        Do(Move.Look, Stage.CopperUp);
         if (souring is { } step)
         {
             steps.Sourings.Add(step);
-            Move(StepKind.Sour);
+            Do(Move.MakeAcid, Stage.Sour);
         }
 
         WriteBoil();
-        Move(StepKind.KnockOut);
+        Do(Move.Settle, Stage.KnockOut);
         AddAll(AdditionPoint.KnockOut);
         if (recipe.Stand is not null)
         {
@@ -39,27 +39,27 @@ internal sealed class HotSteps(Recipe recipe, StepList steps, KettleHeat heat)
         }
 
         WriteCooling();
-        Move(StepKind.Chill);
-        Move(StepKind.Cast);
+        Do(Move.Look, Stage.Chill);
+        Do(Move.CastOver, Stage.Cast);
     }
 
     private void WriteMash()
     {
-        Move(StepKind.Strike);
+        Do(Move.AddLiquor, Stage.Strike);
         if (recipe.Mash is null or { Method: MashMethod.None })
         {
             return;
         }
 
         AddAll(AdditionPoint.Mash);
-        Move(StepKind.Mash);
-        steps.Move(StepKind.Lift, StepList.Main, StepList.Bed);
+        Do(Move.ConvertStarch, Stage.Mash);
+        steps.Do(Move.PartGrain, Stage.Lift, StepList.Main, StepList.Bed);
         if (recipe.Mash.Sparge.Volume is not null)
         {
-            steps.Move(StepKind.Rinse, StepList.Bed, StepList.Main);
+            steps.Do(Move.RinseGrain, Stage.Rinse, StepList.Bed, StepList.Main);
         }
 
-        steps.Move(StepKind.SpentGrain, StepList.Bed, StepList.Main);
+        steps.Do(Move.DropGrain, Stage.Lift, StepList.Bed, StepList.Main);
     }
 
     private void WriteBoil()
@@ -79,22 +79,21 @@ internal sealed class HotSteps(Recipe recipe, StepList steps, KettleHeat heat)
     {
         foreach (LaidLine line in LongestFirst(AdditionPoint.Stand))
         {
-            Steep(heat.Stand(left - line.Line.At.Count));
+            StandFor(left - line.Line.At.Count);
             left = line.Line.At.Count;
             Add(line);
         }
 
-        Steep(heat.Stand(left));
-        Move(StepKind.Stand);
+        StandFor(left);
+        Do(Move.Look, Stage.Stand);
     }
 
-    /// <summary>How fast so much wort cools is known when the liquor is planned; its row is filled in then.</summary>
+    /// <summary>How fast so much wort cools is known when the liquor is planned; the plan is told then.</summary>
     private void WriteCooling()
     {
         if (heat.CoolsFromHot && steps.Additions.HaveHops)
         {
-            steps.CoolingSteep = steps.Steeps.Count;
-            MoveSteep(IsomerisationStep.None);
+            Do(Move.Steep, Stage.Chill);
         }
     }
 
@@ -102,28 +101,22 @@ internal sealed class HotSteps(Recipe recipe, StepList steps, KettleHeat heat)
     {
         if (minutes > 0)
         {
-            steps.BoilMinutes.Add(minutes);
-            steps.BoilHeats.Add(heat.Boil(minutes));
-            Move(StepKind.Boil, steps.BoilMinutes.Count - 1);
+            steps.Boils.Add(heat.Boil(minutes));
+            Do(Move.BoilOff, Stage.Boil, steps.Boils.Count - 1);
         }
     }
 
     /// <summary>Hops in hot wort; where none ever went in there is nothing to reckon.</summary>
-    private void Steep(in IsomerisationStep step)
+    private void StandFor(double minutes)
     {
-        if (step != IsomerisationStep.None && steps.Additions.HaveHops)
+        if (minutes > 0 && steps.Additions.HaveHops)
         {
-            MoveSteep(step);
+            steps.Stands.Add(heat.Stand(minutes));
+            Do(Move.Steep, Stage.Stand, steps.Stands.Count - 1);
         }
     }
 
-    private void MoveSteep(in IsomerisationStep step)
-    {
-        steps.Steeps.Add(step);
-        Move(StepKind.Steep, steps.Steeps.Count - 1);
-    }
-
-    private void Move(StepKind kind, int row = 0) => steps.Move(kind, StepList.Main, row: row);
+    private void Do(Move move, Stage stage, int row = 0) => steps.Do(move, stage, StepList.Main, row: row);
 
     private IEnumerable<LaidLine> LongestFirst(AdditionPoint point) => steps.At(point).OrderByDescending(l => l.Line.At.Count);
 

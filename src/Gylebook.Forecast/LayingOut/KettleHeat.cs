@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
+using Gylebook.Engine.Stages;
 using Gylebook.Forecast.Cooling;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
 using Gylebook.Science.Boiling;
 
@@ -27,6 +27,9 @@ internal sealed class KettleHeat
     /// <summary>Coolings that do not ask how much wort there is: the same kit cools the same at every keystroke.</summary>
     private static readonly ConcurrentDictionary<(double Start, double Towards, double Rate), IsomerisationStep> Cooled = new();
 
+    private static readonly double Alone = StartingParameters.Of("chill.alone").Median;
+    private static readonly double Rate = StartingParameters.Of("chill.rate").Median;
+
     private readonly double _boil;
     private readonly double _stand;
     private readonly double? _pitch;
@@ -49,10 +52,10 @@ internal sealed class KettleHeat
     public bool AsksForWort => _chill.RunsThrough || _chill.Coil is not null;
 
     /// <summary>Minutes of boil.</summary>
-    public IsomerisationStep Boil(double minutes) => IsomerisationStep.At(minutes, _boil);
+    public HeatStep Boil(double minutes) => new(minutes, _boil, false);
 
     /// <summary>Minutes of stand.</summary>
-    public IsomerisationStep Stand(double minutes) => IsomerisationStep.At(minutes, _stand);
+    public HeatStep Stand(double minutes) => new(minutes, _stand, true);
 
     /// <summary>Cooling of so much wort; a chiller without figures is taken as an ordinary coil.</summary>
     public IsomerisationStep Chill(in HotWort wort)
@@ -62,11 +65,10 @@ internal sealed class KettleHeat
             return IsomerisationStep.None;
         }
 
-        double alone = StartingValues.Of("chill.alone").Value;
         if (_chill.Through(wort, _stand, _pitch ?? FollowedTo) is { } run)
         {
             return IsomerisationStep.RunningOff(
-                Math.Min(MostMinutes, run.Minutes), t => WortCooling.AloneCelsius(_stand, alone, t));
+                Math.Min(MostMinutes, run.Minutes), t => WortCooling.AloneCelsius(_stand, Alone, t));
         }
 
         if (_chill.Coil is { } coil && wort.IsThere)
@@ -77,8 +79,8 @@ internal sealed class KettleHeat
         (double towards, double rate) = _chill switch
         {
             { AloneHours: { } hours } => (_chill.Room, 1 / (60 * hours)),
-            { Kind: ChillerKind.None } => (WortCooling.AloneEndsAtCelsius, alone),
-            _ => (_chill.CoolerCelsius ?? TapCelsius, StartingValues.Of("chill.rate").Value),
+            { Kind: ChillerKind.None } => (WortCooling.AloneEndsAtCelsius, Alone),
+            _ => (_chill.CoolerCelsius ?? TapCelsius, Rate),
         };
         return Cooled.GetOrAdd((_stand, towards, rate), cooling => Towards(cooling.Start, cooling.Towards, cooling.Rate));
     }

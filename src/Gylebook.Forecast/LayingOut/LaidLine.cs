@@ -1,4 +1,4 @@
-using Gylebook.Forecast.State;
+using Gylebook.Engine.State;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Mashing;
@@ -34,7 +34,13 @@ public sealed record LaidLine(int Number, IngredientLine Line, string Name, doub
     /// <summary>The acid it is, by the millimole, or null.</summary>
     public MashPhAcid? Acid { get; init; }
 
-    /// <summary>Alpha acids by mass, for a hop.</summary>
+    /// <summary>The row of the table that a hop is, or null.</summary>
+    public HopCultivar? Cultivar { get; init; }
+
+    /// <summary>Whether these are whole hops that were boiled, and so stay in the kettle.</summary>
+    public bool StaysInKettle => Line.Kind == IngredientKind.Hop && Line.Form == IngredientForm.Whole && Line.At.Point <= AdditionPoint.Stand;
+
+    /// <summary>Alpha acids by mass on brew day, for a hop.</summary>
     public double Alpha { get; init; }
 
     /// <summary>Where the alpha acids are from: the brewer's own figure, or the table.</summary>

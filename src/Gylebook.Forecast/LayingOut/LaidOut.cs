@@ -1,4 +1,6 @@
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.Running;
 using Gylebook.Forecast.Solving;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Kits;
@@ -22,4 +24,14 @@ public sealed record LaidOut(
     IReadOnlyList<LaidLine> AdditionLines,
     IReadOnlyDictionary<int, string> PortionNames,
     PlanOutcome Outcome,
-    IReadOnlyList<Finding> Findings);
+    IReadOnlyList<Finding> Findings)
+{
+    /// <summary>The liquors it was laid out with; null when nobody has said what they carry.</summary>
+    public TreatedLiquors? Liquors { get; init; }
+}
+
+/// <summary>Liquors that were treated for a brew.</summary>
+/// <param name="Carried">What a kilogram of each carries.</param>
+/// <param name="MashPh">pH of the mash in them; null when nobody knows.</param>
+/// <param name="StrikeLitres">How much strike liquor that was reckoned for, litres.</param>
+public sealed record TreatedLiquors(Minerals Carried, Band? MashPh, double StrikeLitres);

@@ -1,5 +1,7 @@
+using Gylebook.Engine.Makeups;
+using Gylebook.Engine.Parameters;
 using System.Collections.Concurrent;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Data;
 using Gylebook.Recipes.Foods;
@@ -73,8 +75,8 @@ internal static class Larder
             return null;
         }
 
-        Wort one = MaltMakeup.OfOneKilogram(malt, (line.Colour?.Value ?? malt.Colour).Lovibond);
-        return Weighed(line, path, one, findings) is not double kg ? null : new LaidLine(number, line, line.As ?? malt.Name, kg) { Malt = malt, Makeup = Times(one, kg) };
+        Wort one = OfOneKilogram(malt, (line.Colour?.Value ?? malt.Colour).Lovibond);
+        return Weighed(line, path, one, findings) is not double kg ? null : new LaidLine(number, line, line.As ?? malt.Name, kg) { Malt = malt, Makeup = Makeup.Times(one, kg) };
     }
 
     private static LaidLine? Sugar(int number, IngredientLine line, string path, List<Finding> findings)
@@ -95,11 +97,11 @@ internal static class Larder
         one[Component.Lactose] = sugar.Lactose;
         one[Component.Protein] = sugar.Protein;
         one[Component.Minerals] = sugar.Minerals;
-        one[Component.MaltBuffer] = sugar.IsMaltExtract ? (1 - sugar.Water) * StartingValues.Of("ph.extractAsMalt").Value : 0;
+        one[Component.MaltBuffer] = sugar.IsMaltExtract ? (1 - sugar.Water) * StartingParameters.Medians[(int)Known.ExtractAsMalt] : 0;
         one[Component.MaltColour] = line.At.Point < AdditionPoint.KnockOut ? (line.Colour?.Value ?? sugar.Colour)?.Lovibond ?? 0 : 0;
         return Weighed(line, path, one, findings) is not double kg
             ? null
-            : new LaidLine(number, line, line.As ?? sugar.Name, kg) { Sugar = sugar, Makeup = Times(one, kg) };
+            : new LaidLine(number, line, line.As ?? sugar.Name, kg) { Sugar = sugar, Makeup = Makeup.Times(one, kg) };
     }
 
     private static LaidLine? Food(
@@ -107,9 +109,9 @@ internal static class Larder
     {
         FoodMakeup? food = foods(line.Of)
             ?? (Match(FoodTable.Find(line.Of), "food", line, path, findings) is Food row ? TableFoods.GetOrAdd(row.Id, _ => FoodMakeups.From(row).Makeup) : null);
-        return food is null || Weighed(line, path, FoodPlace.Of(food, 1, line.At.Point), findings) is not double kg
+        return food is null || Weighed(line, path, FoodFigures.Placed(food, 1, line.At.Point), findings) is not double kg
             ? null
-            : new LaidLine(number, line, line.As ?? food.Name, kg) { Food = food, Makeup = FoodPlace.Of(food, kg, line.At.Point) };
+            : new LaidLine(number, line, line.As ?? food.Name, kg) { Food = food, Makeup = FoodFigures.Placed(food, kg, line.At.Point) };
     }
 
     private static LaidLine? Hop(int number, IngredientLine line, string path, List<Finding> findings)
@@ -121,15 +123,10 @@ internal static class Larder
             return null;
         }
 
-        bool staysInKettle = line.Form == IngredientForm.Whole && line.At.Point <= AdditionPoint.Stand;
-        Wort one = default;
-        one[staysInKettle ? Component.SpentHops : Component.HopMatter] = StartingValues.Of("hops.solids").Value;
-        one[Component.Water] = StartingValues.Of("hops.water").Value;
-        one[Component.Dextrin] = StartingValues.Of("hops.soluble").Value;
         (double alpha, Provenance from) = HopLot.AlphaOf(line, cultivar);
-        return Weighed(line, path, one, findings) is not double kg
-            ? null
-            : new LaidLine(number, line, line.As ?? cultivar?.Name ?? line.Of, kg) { Alpha = alpha, AlphaFrom = from, Makeup = Times(one, kg) };
+        LaidLine hop = new(number, line, line.As ?? cultivar?.Name ?? line.Of, 1) { Alpha = alpha, AlphaFrom = from, Cultivar = cultivar };
+        Wort one = new HopMakeup(hop.StaysInKettle, 1).At(StartingParameters.Medians, StartingParameters.Extracts);
+        return Weighed(line, path, one, findings) is double kg ? hop with { Kilograms = kg, Makeup = Makeup.Times(one, kg) } : null;
     }
 
     private static LaidLine? Yeast(int number, IngredientLine line, string path, List<Finding> findings)
@@ -145,7 +142,7 @@ internal static class Larder
         Wort one = default;
         one[Component.Yeast] = dry ? 1 : 0.1;
         one[Component.Water] = dry ? 0 : 0.9;
-        return new LaidLine(number, line, line.As ?? yeast.Name, kg) { Yeast = yeast, Makeup = Times(one, kg) };
+        return new LaidLine(number, line, line.As ?? yeast.Name, kg) { Yeast = yeast, Makeup = Makeup.Times(one, kg) };
     }
 
     private static T? Match<T>(Found<T> found, string kind, IngredientLine line, string path, List<Finding> findings)
@@ -187,10 +184,7 @@ internal static class Larder
         return null;
     }
 
-    internal static Wort Times(in Wort one, double kilograms)
-    {
-        Wort all = default;
-        all.Add(one, kilograms);
-        return all;
-    }
+    /// <summary>One kilogram of a malt as it is likely, of a colour of its own.</summary>
+    internal static Wort OfOneKilogram(Malt malt, double lovibond) =>
+        StartingParameters.Extracts.OfOneKilogram(malt.Family, malt.ExtractFineDry.Ratio, malt.Moisture.Ratio, lovibond);
 }

@@ -1,8 +1,9 @@
+using Gylebook.Engine.Parameters;
 using Gylebook.Forecast.Cooling;
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Running;
 using Gylebook.Forecast.Solving;
-using Gylebook.Forecast.Stages;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -16,15 +17,15 @@ public static class LayOut
     /// <summary>Litres of liquor per kilogram of grist in a part mash, when the recipe does not fix it. Common practice, no source.</summary>
     private const double PartMashLitresPerKilogram = 3;
 
-    /// <summary>Grist with less diastatic power than this, in degrees Lintner over all, converts only in proportion. Common practice, no source.</summary>
-    public const double EnoughDiastaticPower = 30;
+    private static readonly Parameter Trub = StartingParameters.Of("bitterness.trub");
+    private static readonly Parameter Cellar = StartingParameters.Of("bitterness.cellar");
 
     /// <summary>Lays out, plans backwards, and says all that is wrong.</summary>
     /// <param name="recipe">The recipe.</param>
     /// <param name="kit">The kit.</param>
     /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
-    /// <param name="minerals">What the liquors carry; null when nobody has said.</param>
-    public static LaidOut Of(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, Minerals? minerals = null)
+    /// <param name="liquors">What the liquors carry; null when nobody has said.</param>
+    public static LaidOut Of(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, TreatedLiquors? liquors = null)
     {
         List<Finding> findings = [.. RecipeCheck.Findings(recipe), .. KitCheck.Findings(kit).Select(f => f with { Where = $"kit.{f.Where}" })];
         IReadOnlyList<LaidLine> lines = [.. Larder.Find(recipe, foods, findings).Where(line => line.Kilograms > 0)];
@@ -32,21 +33,21 @@ public static class LayOut
         LacticCulture? culture = Larder.Culture(recipe.Souring, findings);
         if (findings.Any(f => f.Severity == Severity.Error))
         {
-            return new(recipe, kit, lines, null, [], new Dictionary<int, string>(), default, findings);
+            return new(recipe, kit, lines, null, [], new Dictionary<int, string>(), default, findings) { Liquors = liquors };
         }
 
-        Minerals liquors = minerals ?? Minerals.None;
         ParameterList parameters = new();
-        RunParameters.SetAll(parameters, recipe, kit);
+        RestCourse rests = RunParameters.RestsOf(recipe);
+        RunParameters.SetAll(parameters, recipe, kit, rests);
         SourStep? souring = culture is null ? null : RunParameters.Souring(parameters, recipe, culture, MaltWort.Of(liquors, lines));
         KettleHeat heat = new(recipe, kit);
         StepList steps = new(recipe, lines, parameters, heat, souring);
         steps.Write(YeastByPortion(recipe, kit, lines, parameters));
-        RunPlan plan = Assemble(recipe, kit, lines, parameters, steps, liquors);
+        RunPlan plan = Assemble(recipe, kit, lines, parameters, steps, rests, liquors?.Carried ?? Minerals.None);
         PlanOutcome outcome = PlanLiquor(recipe, kit, plan, lines);
-        if (steps.CoolingSteep is int cooling)
+        if (plan.Steps.Any(step => step is { Move: Move.Steep, Stage: Stage.Chill }))
         {
-            plan.Steeps[cooling] = heat.Chill(outcome.Solved && heat.AsksForWort ? HotWort.Of(plan) : default);
+            plan.Cooling = heat.Chill(outcome.Solved && heat.AsksForWort ? HotWort.Of(plan) : default);
         }
 
         if (!outcome.Solved)
@@ -60,14 +61,14 @@ public static class LayOut
             names[portion.Place] = portion.Name ?? "main";
         }
 
-        return new(recipe, kit, lines, outcome.Solved ? plan : null, steps.Additions.Lines, names, outcome, findings);
+        return new(recipe, kit, lines, outcome.Solved ? plan : null, steps.Additions.Lines, names, outcome, findings) { Liquors = liquors };
     }
 
     private static RunPlan Assemble(
-        Recipe recipe, Kit kit, IReadOnlyList<LaidLine> lines, ParameterList parameters, StepList steps, Minerals minerals)
+        Recipe recipe, Kit kit, IReadOnlyList<LaidLine> lines, ParameterList parameters, StepList steps, RestCourse rests, Minerals minerals)
     {
-        IsoLosses losses = new(parameters.Starting("bitterness.trub"), parameters.Starting("bitterness.cellar"));
-        IReadOnlyList<Parameter> all = parameters.All;
+        IsoLosses losses = new(parameters.Of(Trub), parameters.Of(Cellar));
+        Parameter[] all = parameters.All();
         double gas = IsGassed(recipe, kit) ? recipe.Package.Carbonation?.Value.Volumes ?? 0 : 0;
         return new RunPlan
         {
@@ -80,15 +81,13 @@ public static class LayOut
             Liquors = new double[steps.LiquorCount],
             Minerals = minerals,
             Additions = [.. steps.Additions.Rows],
-            Mash = MashOf(lines),
+            Makeups = [.. steps.Additions.Makeups],
+            Mash = new MashStep(steps.Additions.MashedMalts(), GristOf(lines), rests),
             Rinse = RinseOf(recipe),
             Sourings = [.. steps.Sourings],
-            BoilMinutes = [.. steps.BoilMinutes],
-            BoilHeats = [.. steps.BoilHeats],
-            Steeps = [.. steps.Steeps],
-            HopDoses = [.. steps.Additions.HopDoses],
+            Boils = [.. steps.Boils],
+            Stands = [.. steps.Stands],
             IsoLosses = losses,
-            BoiledHops = [.. steps.Additions.BoiledHops],
             SplitShares = [.. steps.SplitShares],
             Ferments = [.. steps.Ferments],
             Packages = [.. steps.Portions.All.Select(_ => new PackageStep(0, gas))],
@@ -105,27 +104,10 @@ public static class LayOut
             name => RunParameters.Yeast(parameters, recipe, kit, yeasts.Where(l => l.Line.Portion is null || l.Line.Portion == name)));
     }
 
-    private static MashStep MashOf(IReadOnlyList<LaidLine> lines)
-    {
-        double grist = 0;
-        double extract = 0;
-        double fromStarch = 0;
-        double power = 0;
-        foreach (LaidLine line in lines.Where(l => l.Line.At.Point == AdditionPoint.Mash))
-        {
-            grist += line.Line.Kind is IngredientKind.Malt or IngredientKind.Food ? line.Kilograms : 0;
-            if (line.Malt is Malt malt)
-            {
-                double its = line.Kilograms * malt.ExtractFineDry.Ratio * (1 - malt.Moisture.Ratio);
-                extract += its;
-                fromStarch += its * MaltMakeup.StarchShareOf(malt.Family);
-                power += line.Kilograms * malt.DiastaticPower;
-            }
-        }
-
-        double enzyme = grist > 0 ? Math.Min(1, power / grist / EnoughDiastaticPower) : 1;
-        return new MashStep(extract > 0 ? fromStarch / extract : 0, enzyme, grist);
-    }
+    /// <summary>Malts and mashed foods as weighed, kg.</summary>
+    private static double GristOf(IReadOnlyList<LaidLine> lines) => lines
+        .Where(l => l.Line.At.Point == AdditionPoint.Mash && l.Line.Kind is IngredientKind.Malt or IngredientKind.Food)
+        .Sum(l => l.Kilograms);
 
     private static RinseStep RinseOf(Recipe recipe)
     {

@@ -1,5 +1,6 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Acidity;
@@ -40,10 +41,10 @@ internal sealed record MaltWort
         MaltKilograms > 0 ? Load.Given(ph) / MaltKilograms * maltKilograms * ShareMashed : 0;
 
     /// <summary>The wort of a recipe's lines in those liquors.</summary>
-    public static MaltWort Of(Minerals liquors, IReadOnlyList<LaidLine> lines)
+    public static MaltWort Of(TreatedLiquors? liquors, IReadOnlyList<LaidLine> lines)
     {
-        Wort mashed = liquors.Mash is { } planned
-            ? Minerals.In(liquors.Strike, planned.StrikeLitres * Wort.WaterKilogramsPerLitre) : default;
+        Wort mashed = liquors is { MashPh: not null }
+            ? Minerals.In(liquors.Carried.Strike, liquors.StrikeLitres * Wort.WaterKilogramsPerLitre) : default;
         double extract = 0;
         foreach (LaidLine line in lines)
         {
@@ -61,11 +62,11 @@ internal sealed record MaltWort
         AcidLoad load = AcidsCarried.Of(mashed);
         StartingValue usual = StartingValues.Of("ph.maltWort");
         Band ordinary = new(usual.Low!.Value, usual.Value, usual.High!.Value, PhTold.Unit, BandKind.Bounds);
-        Band ph = liquors.Mash?.Ph ?? Moved(ordinary, load, malt);
+        Band ph = liquors?.MashPh ?? Moved(ordinary, load, malt);
         return new MaltWort
         {
             Ph = ph,
-            Shift = liquors.Mash is null ? (ph.Low - ordinary.Low, ph.Likely - ordinary.Likely, ph.High - ordinary.High) : default,
+            Shift = liquors?.MashPh is null ? (ph.Low - ordinary.Low, ph.Likely - ordinary.Likely, ph.High - ordinary.High) : default,
             Load = load,
             MaltKilograms = malt,
             ShareMashed = malt > 0 ? malt / (malt + extract) : 0,

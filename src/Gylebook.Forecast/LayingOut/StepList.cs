@@ -1,8 +1,9 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Stages;
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
-using Gylebook.Science.Boiling;
 
 namespace Gylebook.Forecast.LayingOut;
 
@@ -25,21 +26,16 @@ internal sealed class StepList(
 
     public List<SourStep> Sourings { get; } = [];
 
-    public List<double> BoilMinutes { get; } = [];
+    public List<HeatStep> Boils { get; } = [];
 
-    public List<IsomerisationStep> BoilHeats { get; } = [];
-
-    public List<IsomerisationStep> Steeps { get; } = [];
-
-    /// <summary>Which of those is the cooling; null when nothing hot with hops in it is cooled.</summary>
-    public int? CoolingSteep { get; set; }
+    public List<HeatStep> Stands { get; } = [];
 
     public List<double> SplitShares { get; } = [];
 
     public List<FermentStep> Ferments { get; } = [];
 
     /// <summary>Liquor rows: the strike is row 0, the top-up row 1.</summary>
-    public int LiquorCount => Steps.Count(s => s.Kind is StepKind.Strike or StepKind.TopUp);
+    public int LiquorCount => Steps.Count(s => s.Move == Move.AddLiquor);
 
     /// <summary>What the cast is shared out into.</summary>
     public CastPortions Portions { get; } = new(recipe);
@@ -51,16 +47,21 @@ internal sealed class StepList(
         new CellarSteps(recipe, this).Write(yeastOfPortion);
     }
 
-    /// <summary>A move within a portion, or to another.</summary>
-    /// <param name="kind">What happens.</param>
+    /// <summary>Something done to a portion, or from one to another.</summary>
+    /// <param name="move">What is done.</param>
+    /// <param name="stage">At which stage.</param>
     /// <param name="from">The portion it happens to.</param>
     /// <param name="to">The portion that receives; null for the same.</param>
-    /// <param name="row">Row of its figures, where the kind has any.</param>
-    public void Move(StepKind kind, int from, int? to = null, int row = 0) => Steps.Add(new Step(kind, from, to ?? from, row));
+    /// <param name="row">Row of its figures, where the move has any.</param>
+    public void Do(Move move, Stage stage, int from, int? to = null, int row = 0) => Steps.Add(new Step(move, stage, from, to ?? from, row));
 
     /// <summary>Lines that go in there, in the order written.</summary>
     public IEnumerable<LaidLine> At(AdditionPoint point) => lines.Where(l => l.Line.At.Point == point);
 
     /// <summary>That share of a line goes into a portion.</summary>
-    public void Add(LaidLine line, int portion, double share) => Move(StepKind.Add, portion, row: Additions.Add(line, share));
+    public void Add(LaidLine line, int portion, double share)
+    {
+        int row = Additions.Add(line, portion, share);
+        Do(Move.AddIngredient, Additions.Rows[row].Place.Stage, portion, row: row);
+    }
 }

@@ -1,4 +1,6 @@
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Makeups;
+using Gylebook.Science.Mashing;
+using Gylebook.Engine.State;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Liquids;
 using Gylebook.Science.Quantities;
@@ -40,12 +42,12 @@ public static class WortHeld
 
     private static Wort MakeReferenceMash()
     {
-        Wort mash = MaltMakeup.OfOneKilogram(ReferenceMalt);
+        Wort mash = Larder.OfOneKilogram(ReferenceMalt, ReferenceMalt.Colour.Lovibond);
         mash[Component.Water] += LiquorLitres * Wort.WaterKilogramsPerLitre;
-        double converted = mash[Component.Starch] * (1 - ((1 - Conversion) / MaltMakeup.StarchShareOf(MaltFamily.Base)));
+        double converted = mash[Component.Starch] * (1 - ((1 - Conversion) / MaltExtracts.StarchShareOf(MaltFamily.Base, StartingParameters.Medians)));
         foreach (Reaction row in Reactions.Published.Conversion)
         {
-            row.Run(ref mash, converted * MaltMakeup.CongressSplit.StarchTo(row.Terms[1].Component));
+            row.Run(ref mash, converted * StartingParameters.Extracts.CongressSplit.StarchTo(row.Terms[1].Component));
         }
 
         return mash;

@@ -1,4 +1,5 @@
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -74,7 +75,7 @@ public sealed class AmountSolver(
     private double? Gravity(int[] lines, double times)
     {
         Recipe scaled = recipe with { Ingredients = [.. recipe.Ingredients.Select((line, i) => lines.Contains(i) ? Times(line, times) : line)] };
-        return new MedianRun(kit, foods, model).Read(scaled, Figure.OriginalGravity);
+        return new MedianRun(kit, foods, model).Read(scaled, BeerReadouts.OriginalGravity);
     }
 
     private static IngredientLine Times(IngredientLine line, double times) => line with

@@ -1,5 +1,6 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Solving;
@@ -33,10 +34,10 @@ public static class LiquorPlanner
     /// <param name="primeTo">Volumes of gas to reach with sugar; 0 for none.</param>
     public static PlanOutcome Solve(RunPlan plan, int unknown, double wishedLitres, double firstGuessLitres, double primeTo)
     {
-        double[] figures = new double[plan.PortionCount * Figures.Count];
+        RunTrace trace = new(plan);
         if (unknown < 0)
         {
-            return PrimeOnly(plan, figures, primeTo);
+            return PrimeOnly(plan, trace, primeTo);
         }
 
         double most = MostPackages * wishedLitres;
@@ -46,7 +47,7 @@ public static class LiquorPlanner
         for (int run = 1; ; run++)
         {
             plan.Liquors[unknown] = liquor * Wort.WaterKilogramsPerLitre;
-            Trial trial = Try(plan, figures, primeTo, wishedLitres);
+            Trial trial = Try(plan, trace, primeTo, wishedLitres);
             if (trial.Settled && Math.Abs(trial.Litres - wishedLitres) <= LitresClose)
             {
                 return new PlanOutcome(true, run, trial.Litres, liquor, null);
@@ -63,11 +64,11 @@ public static class LiquorPlanner
     }
 
     /// <summary>The brewer has fixed the liquor: only the priming is to be found.</summary>
-    private static PlanOutcome PrimeOnly(RunPlan plan, double[] figures, double primeTo)
+    private static PlanOutcome PrimeOnly(RunPlan plan, RunTrace trace, double primeTo)
     {
         for (int run = 1; ; run++)
         {
-            Trial trial = Try(plan, figures, primeTo, null);
+            Trial trial = Try(plan, trace, primeTo, null);
             if (trial.Settled || run == MostRuns)
             {
                 bool solved = trial.Settled && trial.Litres > 0;
@@ -93,21 +94,16 @@ public static class LiquorPlanner
     }
 
     /// <summary>Runs once, and moves each portion's priming to where its carbonation is met, unless it is there already.</summary>
-    private static Trial Try(RunPlan plan, double[] figures, double primeTo, double? wishedLitres)
+    private static Trial Try(RunPlan plan, RunTrace trace, double primeTo, double? wishedLitres)
     {
-        SoundLog log = default;
-        Run.Through(plan, plan.Medians, figures, ref log);
-        if (log.Broken is not null)
+        SoundLog log = new(trace);
+        if (!Run.Through(plan, plan.Medians, trace, ref log) || log.Broken is not null)
         {
             return new Trial(double.NaN, double.NaN, 0, true);
         }
 
-        Figures read = new(figures);
-        double litres = 0;
-        foreach (int portion in plan.Packaged)
-        {
-            litres += read[portion, Figure.PackagedLitres];
-        }
+        RunView run = new(plan, plan.Medians, trace);
+        double litres = BeerReadouts.PackagedLitres.Of(run);
 
         double unprimed = litres;
         double wanted = 0;
@@ -116,7 +112,7 @@ public static class LiquorPlanner
         for (int row = 0; row < plan.Packages.Length; row++)
         {
             unprimed -= LitresOfSugar * plan.Packages[row].Priming;
-            settled &= !MovePriming(plan, row, read, primeTo, grows);
+            settled &= !MovePriming(run, row, primeTo, grows);
             wanted += plan.Packages[row].Priming;
         }
 
@@ -125,16 +121,17 @@ public static class LiquorPlanner
 
     /// <summary>Sets a portion's priming to what its package will want once it has grown.</summary>
     /// <returns>Whether it moved.</returns>
-    private static bool MovePriming(RunPlan plan, int row, Figures read, double primeTo, double grows)
+    private static bool MovePriming(in RunView run, int row, double primeTo, double grows)
     {
+        RunPlan plan = run.Plan;
         int portion = plan.Packaged[row];
-        double packaged = read[portion, Figure.PackagedLitres];
+        double packaged = run.Wort(Stage.Package, portion).Litres;
         if (primeTo <= 0 || !(packaged > 0) || !plan.Ferments[row].HasYeast)
         {
             return false;
         }
 
-        double missing = primeTo - read[portion, Figure.CarbonationVolumes];
+        double missing = primeTo - BeerReadouts.CarbonationOf(run, portion);
         double sugar = missing * Carbonation.GramsPerLitreInOneVolume / 1000 * packaged / GasPerSugar(plan);
         double priming = Math.Max(0, (plan.Packages[row].Priming + sugar) * grows);
         if (Math.Abs(priming - plan.Packages[row].Priming) <= KilogramsClose)

@@ -1,6 +1,6 @@
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
@@ -11,17 +11,14 @@ namespace Gylebook.Forecast.Solving;
 internal readonly record struct MedianRun(Kit Kit, Func<string, FoodMakeup?> Foods, BitternessModel Model)
 {
     /// <summary>The figure of the beer as a whole; null when the recipe cannot be run.</summary>
-    public double? Read(Recipe recipe, Figure figure)
+    public double? Read(Recipe recipe, Readout readout)
     {
         if (LayOut.Of(recipe, Kit, Foods).Plan is not { } plan)
         {
             return null;
         }
 
-        double[] figures = new double[plan.PortionCount * Figures.Count];
-        NoLog log = default;
-        Run.Through(plan with { Bitterness = Model }, plan.Medians, figures, ref log);
-        double read = new HeadlineFigures(plan.Packaged, figures)[figure];
+        double read = RunOutcome.Likely(plan with { Bitterness = Model })[readout];
         return double.IsFinite(read) ? read : null;
     }
 }

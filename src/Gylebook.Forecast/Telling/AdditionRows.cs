@@ -1,6 +1,6 @@
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 
 namespace Gylebook.Forecast.Telling;
 
@@ -11,15 +11,15 @@ internal static class AdditionRows
     public static IReadOnlyList<AdditionRow> Of(LaidOut laidOut, RunRecord record)
     {
         RunPlan plan = laidOut.Plan!;
-        Queue<Step> lines = new(plan.Steps.Where(s => s.Kind == StepKind.Add));
+        Queue<Step> lines = new(plan.Steps.Where(s => s.Move == Move.AddIngredient));
         List<(Movement Movement, string Name, int Line)> named = [];
         foreach (Movement movement in record.Additions)
         {
             // The log tells no names, but it keeps the order of the plan's steps: a line of the recipe is next, or it is
             // something that the plan put in by itself.
-            bool isLine = lines.TryPeek(out Step next) && next.To == movement.Portion && plan.Additions[next.Index].Stage == movement.Stage;
+            bool isLine = lines.TryPeek(out Step next) && next.To == movement.Portion && plan.Additions[next.Row].Place.Stage == movement.Stage;
             named.Add(isLine
-                ? (movement, laidOut.AdditionLines[lines.Dequeue().Index].Name, next.Index)
+                ? (movement, laidOut.AdditionLines[lines.Dequeue().Row].Name, next.Row)
                 : (movement, PlannedName.GetValueOrDefault(movement.Stage, "liquor"), -1));
         }
 

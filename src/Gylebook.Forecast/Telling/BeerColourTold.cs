@@ -1,5 +1,6 @@
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;
 
@@ -29,19 +30,19 @@ public sealed record ColourByLaw(string Law, double Srm, bool WithinRange);
 internal static class BeerColourTold
 {
     /// <summary>The glass of beer.</summary>
-    public static Appearance AppearanceOf(LaidOut laidOut, HeadlineFigures figures, ForecastRequest asked)
+    public static Appearance AppearanceOf(LaidOut laidOut, RunOutcome figures, ForecastRequest asked)
     {
         double centimetres = asked.Glass.Metres * 100;
-        SeenColour seen = WortAppearance.In(figures[Figure.Colour], centimetres);
+        SeenColour seen = WortAppearance.In(figures[BeerReadouts.Colour], centimetres);
         return new Appearance(seen.Hex, centimetres, seen.InGamut, IsLowerBound(laidOut));
     }
 
     /// <summary>The colour by both laws: the other law is carried from knock-out to the glass in the same proportion.</summary>
-    public static IReadOnlyList<ColourByLaw> ByLaw(LaidOut laidOut, HeadlineFigures figures)
+    public static IReadOnlyList<ColourByLaw> ByLaw(LaidOut laidOut, RunOutcome figures)
     {
-        double served = figures[Figure.Colour];
-        double promised = laidOut.Lines.Sum(l => l.Makeup[State.Component.MaltColour]);
-        double litres = figures[Figure.KnockOutLitres];
+        double served = figures[BeerReadouts.Colour];
+        double promised = laidOut.Lines.Sum(l => l.Makeup[Component.MaltColour]);
+        double litres = figures[BeerReadouts.KnockOutLitres];
         if (!(promised > 0) || !(litres > 0))
         {
             return [new("powerLaw", served, WortColour.IsWithinPublishedRange(served))];

@@ -1,6 +1,7 @@
 using System.Globalization;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;
@@ -14,7 +15,7 @@ internal static class BitternessCautions
     private const double WorthAWord = 0.95;
 
     /// <summary>All of them.</summary>
-    public static IEnumerable<Caution> Of(LaidOut laidOut, HeadlineFigures figures)
+    public static IEnumerable<Caution> Of(LaidOut laidOut, RunOutcome figures)
     {
         List<LaidLine> hops = [.. laidOut.Lines.Where(l => l.Line.Kind == IngredientKind.Hop)];
         return laidOut.Plan!.Bitterness == BitternessModel.TimeGravity
@@ -22,11 +23,11 @@ internal static class BitternessCautions
             : [.. Kinetics(laidOut, hops, figures), .. DryHops(hops, figures)];
     }
 
-    private static IEnumerable<Caution> TimeGravity(List<LaidLine> hops, HeadlineFigures figures)
+    private static IEnumerable<Caution> TimeGravity(List<LaidLine> hops, RunOutcome figures)
     {
         if (hops.Exists(l => l.Line.At.Point is AdditionPoint.Mash or AdditionPoint.KnockOut or AdditionPoint.Stand))
         {
-            string other = Number(figures[Figure.OtherBitterness], "0");
+            string other = Number(figures[BeerReadouts.OtherBitterness], "0");
             yield return new("bitterness.lowerBound", Severity.Note, "knock-out", $"The time-and-gravity table knows only the boil. Hops in the mash or after knock-out add bitterness that is not counted. Isomerisation kinetics, which count it, come to {other} IBU for the whole beer.", "Tinseth 1997: table from 0 to 120 minutes of boil; Malowicki and Shellhammer 2005");
         }
     }
@@ -42,7 +43,7 @@ internal static class BitternessCautions
         }
     }
 
-    private static IEnumerable<Caution> Kinetics(LaidOut laidOut, List<LaidLine> hops, HeadlineFigures figures)
+    private static IEnumerable<Caution> Kinetics(LaidOut laidOut, List<LaidLine> hops, RunOutcome figures)
     {
         if (laidOut.Recipe.Stand?.Temperature.Value.Celsius is < 90 && hops.Exists(l => l.Line.At.Point <= AdditionPoint.Stand))
         {
@@ -54,7 +55,7 @@ internal static class BitternessCautions
             yield return new("bitterness.mashHops", Severity.Note, "mash", "How much of the mash hops' alpha acid reaches the boil is known from one brewery only: a fifth.", "Justus 2018, MBAA TQ 55(3):67-74");
         }
 
-        double litres = figures[Figure.KnockOutLitres];
+        double litres = figures[BeerReadouts.KnockOutLitres];
         double added = hops.Where(l => l.Line.At.Point is > AdditionPoint.Mash and <= AdditionPoint.Stand).Sum(l => l.Kilograms * l.Alpha * 1e6);
         if (litres > 0 && added / litres > AlphaAcidSolubility.AllDissolvesUpTo)
         {
@@ -62,10 +63,10 @@ internal static class BitternessCautions
         }
     }
 
-    private static IEnumerable<Caution> DryHops(List<LaidLine> hops, HeadlineFigures figures)
+    private static IEnumerable<Caution> DryHops(List<LaidLine> hops, RunOutcome figures)
     {
         double grams = hops.Where(l => l.Line.At.Point >= AdditionPoint.Pitch).Sum(l => l.Kilograms * 1000);
-        double litres = figures[Figure.PackagedLitres];
+        double litres = figures[BeerReadouts.PackagedLitres];
         if (grams > 0 && litres > 0)
         {
             string most = Number(grams / litres * StartingValues.Of("bitterness.dryHopMost").Value, "0.0");

@@ -1,5 +1,5 @@
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.State;
 using Gylebook.Science.Acidity;
 
 namespace Gylebook.Forecast.Telling;

@@ -1,11 +1,11 @@
 using System.Globalization;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Dosing;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
 using Gylebook.Forecast.Treating;
-using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes;
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;
 using Gylebook.Science.Quantities;
 
@@ -18,11 +18,11 @@ internal static class Cautions
 
     /// <summary>All cautions, in the order of the run.</summary>
     public static IReadOnlyList<Caution> Of(
-        LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhTold ph) =>
+        LaidOut laidOut, RunRecord record, RunOutcome figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhTold ph) =>
         [.. All(laidOut, record, figures, water, pitch, chilling, ph).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
 
     private static IEnumerable<Caution> All(
-        LaidOut laidOut, RunRecord record, HeadlineFigures figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhTold ph) =>
+        LaidOut laidOut, RunRecord record, RunOutcome figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhTold ph) =>
     [
         .. HotSide(laidOut, record, water is not null),
         .. AcidityCautions.Of(laidOut, record, ph),
@@ -76,7 +76,7 @@ internal static class Cautions
         return bed.Mass - liquid + (liquid * StartingValues.Of("mash.liftHeldFactor").Value);
     }
 
-    private static IEnumerable<Caution> Boil(LaidOut laidOut, HeadlineFigures figures)
+    private static IEnumerable<Caution> Boil(LaidOut laidOut, RunOutcome figures)
     {
         foreach (LaidLine line in laidOut.Lines.Where(l => l.Line.At.Point is AdditionPoint.CopperUp or AdditionPoint.Boil or AdditionPoint.KnockOut or AdditionPoint.Stand))
         {
@@ -92,20 +92,20 @@ internal static class Cautions
     }
 
     /// <summary>Every food's own hazards, wherever it goes in.</summary>
-    private static IEnumerable<Caution> Foods(LaidOut laidOut, HeadlineFigures figures) => laidOut.Lines
+    private static IEnumerable<Caution> Foods(LaidOut laidOut, RunOutcome figures) => laidOut.Lines
         .Where(line => line.Food is not null && DoseOf(laidOut, line, figures).Into.Litres > 0)
         .SelectMany(line => FoodCautions.Of(line.Food! with { Name = line.Name }, DoseOf(laidOut, line, figures)))
         .Where(caution => caution.Code != "starch.later");
 
     /// <summary>A line as a dose: into the cast up to fermentation, into the packaged beer after it, or into its portion of either.</summary>
-    private static Dose DoseOf(LaidOut laidOut, LaidLine line, HeadlineFigures figures)
+    private static Dose DoseOf(LaidOut laidOut, LaidLine line, RunOutcome figures)
     {
-        double litres = figures[line.Line.At.Point >= AdditionPoint.Rack ? Figure.PackagedLitres : Figure.CastLitres];
+        double litres = figures[line.Line.At.Point >= AdditionPoint.Rack ? BeerReadouts.PackagedLitres : BeerReadouts.CastLitres];
         double share = laidOut.Recipe.Portions.FirstOrDefault(p => p.Name == line.Line.Portion)?.Share.Value.Ratio ?? 1;
         return new(Mass.FromKilograms(line.Kilograms), line.Line.At, VolumeAt20C.FromLitres(litres * share)) { Height = laidOut.Kit.Altitude };
     }
 
-    private static IEnumerable<Caution> ColdSide(LaidOut laidOut, HeadlineFigures figures)
+    private static IEnumerable<Caution> ColdSide(LaidOut laidOut, RunOutcome figures)
     {
         foreach (LaidLine line in laidOut.Lines.Where(l => l.Line.At.Point == AdditionPoint.Ferment && l.Sugar is not null))
         {
@@ -118,9 +118,9 @@ internal static class Cautions
     /// <summary>Alcohol below which a beer with sugar left is a food that spoils, % by volume. Common practice, no source.</summary>
     private const double LittleAlcohol = 2.5;
 
-    private static IEnumerable<Caution> Packaging(LaidOut laidOut, RunRecord record, HeadlineFigures figures)
+    private static IEnumerable<Caution> Packaging(LaidOut laidOut, RunRecord record, RunOutcome figures)
     {
-        if (figures[Figure.AlcoholByVolume] < LittleAlcohol)
+        if (figures[BeerReadouts.AlcoholByVolume] < LittleAlcohol)
         {
             yield return new("alcohol.little", Severity.Warning, "package", "So little alcohol protects nothing: germs that make people ill can grow in it. Bring it below pH 4.6, keep it at fridge temperature, drink it soon, and pasteurise what is to keep.", Trade);
         }
@@ -144,31 +144,31 @@ internal static class Cautions
         }
     }
 
-    private static IEnumerable<Caution> IonsOf(HeadlineFigures figures, bool knowsLiquor)
+    private static IEnumerable<Caution> IonsOf(RunOutcome figures, bool knowsLiquor)
     {
         if (knowsLiquor)
         {
             yield return new("ions.lowerBound", Severity.Note, "package", "Ions are those of liquor, salts and acids, and sodium and potassium also of foods whose label or analysis states them: malt brings its own on top, in a 12 °P wort about 550 mg/L of potassium, 100 of magnesium, 35 of calcium, 30 of sodium.", "Holzmann and Piendl, as cited in trade literature");
         }
-        else if (figures[Figure.Sodium] > 0)
+        else if (figures[BeerReadouts.Sodium] > 0)
         {
             yield return new("sodium.lowerBound", Severity.Note, "package", "Sodium from foods and salts only: your liquor's own comes on top. A water plan tells it.", "mass balance");
         }
     }
 
-    private static IEnumerable<Caution> Models(LaidOut laidOut, HeadlineFigures figures)
+    private static IEnumerable<Caution> Models(LaidOut laidOut, RunOutcome figures)
     {
         if (BeerColourTold.IsLowerBound(laidOut))
         {
             yield return new("colour.lowerBound", Severity.Note, "knock-out", "A food of unknown colour is counted as colourless: the beer is at least this dark.", "no published colour for these foods");
         }
 
-        if (!WortColour.IsWithinPublishedRange(figures[Figure.Colour]))
+        if (!WortColour.IsWithinPublishedRange(figures[BeerReadouts.Colour]))
         {
             yield return new("colour.range", Severity.Note, "knock-out", "Darker than the colour law was fitted to (50 SRM).", "Morey's fit, valid below 50 SRM");
         }
 
-        if (figures[Figure.OriginalGravity] > 1.083)
+        if (figures[BeerReadouts.OriginalGravity] > 1.083)
         {
             yield return new("gravity.strong", Severity.Note, "ferment", "Above 20 °P the two published ways to a beer's gravity part by up to 0.002.", "Balling against Tabarié, docs/science/extract-and-gravity.md");
         }

@@ -1,6 +1,6 @@
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Cooling;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Recipes.Kits;
 using Gylebook.Science.Cooling;
 

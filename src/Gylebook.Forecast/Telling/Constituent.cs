@@ -1,3 +1,4 @@
+using Gylebook.Engine.Readouts;
 using Gylebook.Recipes.Foods;
 using Gylebook.Science.Foods;
 using Gylebook.Science.Foods.Labels;
@@ -41,7 +42,7 @@ public sealed record Constituent(string Name, Band? Band)
         bool holds = bounds is { } range && point >= range.Low - MeansNothing && point <= range.High + MeansNothing;
         return new(name, holds
             ? new Band(Math.Min(point, bounds!.Value.Low), point, Math.Max(point, bounds.Value.High), unit, BandKind.Bounds)
-            : Telling.Band.Point(point, unit));
+            : Engine.Readouts.Band.Point(point, unit));
     }
 
     /// <summary>Rounding, far below any figure of a panel.</summary>

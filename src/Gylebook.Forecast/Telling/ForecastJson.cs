@@ -1,3 +1,4 @@
+using Gylebook.Engine.Readouts;
 using Gylebook.Recipes;
 
 namespace Gylebook.Forecast.Telling;

@@ -1,6 +1,6 @@
 using System.Globalization;
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using FoodWord = Gylebook.Science.Foods.Words.IngredientKind;
@@ -14,7 +14,7 @@ internal static class HarvestDoubt
     private const double CoatingBitterness = 60;
 
     /// <summary>All that speaks against it, in plain words.</summary>
-    public static IReadOnlyList<string> Of(LaidOut laidOut, HeadlineFigures figures) =>
+    public static IReadOnlyList<string> Of(LaidOut laidOut, RunOutcome figures) =>
     [
         .. laidOut.Lines
             .Where(l => l.Food is not null && l.Line.At.Point is >= AdditionPoint.KnockOut and < AdditionPoint.Rack)
@@ -28,8 +28,8 @@ internal static class HarvestDoubt
         .. laidOut.Lines
             .Where(l => l.Line.Kind == IngredientKind.Hop && l.Line.At.Point is AdditionPoint.Pitch or AdditionPoint.Ferment)
             .Select(l => $"{l.Name} settles with the yeast").Distinct(),
-        .. When(figures[Figure.AlcoholByVolume] > TiringAlcohol, "yeast tires in ", figures[Figure.AlcoholByVolume], " % of alcohol", TiringAlcohol),
-        .. When(figures[Figure.Bitterness] > CoatingBitterness, "hop bitters coat yeast at ", figures[Figure.Bitterness], " IBU", CoatingBitterness),
+        .. When(figures[BeerReadouts.AlcoholByVolume] > TiringAlcohol, "yeast tires in ", figures[BeerReadouts.AlcoholByVolume], " % of alcohol", TiringAlcohol),
+        .. When(figures[BeerReadouts.Bitterness] > CoatingBitterness, "hop bitters coat yeast at ", figures[BeerReadouts.Bitterness], " IBU", CoatingBitterness),
         .. laidOut.Lines.Where(l => l.Yeast is { Id: "brettanomyces" } or { DextrinShare.Ratio: > 0 })
             .Select(l => $"{l.Name} ferments what other yeast leaves: one cell of it in the next beer is too many").Distinct(),
     ];

@@ -1,5 +1,6 @@
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Forecast.Treating;
 
 namespace Gylebook.Forecast.Telling;
@@ -11,57 +12,39 @@ public static class Headlines
     private const string WortPh = "wortPh";
     private const string BeerPh = "beerPh";
 
-    private static readonly Line[] Order =
+    /// <summary>The pH stands behind the colour, the cost at the end: neither is read off the run's state.</summary>
+    private static readonly Headline[] Order =
     [
-        new("castGravity", "gravity in the fermenter", Figure.CastGravity, "SG", 4),
-        new("originalGravity", "original gravity, all in", Figure.OriginalGravity, "SG", 4),
-        new("finalGravity", "final gravity", Figure.FinalGravity, "SG", 4),
-        new("apparentAttenuation", "apparent attenuation", Figure.ApparentAttenuation, "%", 1),
-        new("realAttenuation", "real attenuation", Figure.RealAttenuation, "%", 1),
-        new("alcoholAtRacking", "alcohol by volume, when racked", Figure.AlcoholAtRacking, "%", 2),
-        new("alcoholByVolume", "alcohol by volume, in the glass", Figure.AlcoholByVolume, "%", 2),
-        new("bitterness", "bitterness", Figure.Bitterness, "IBU", 1),
-        new("colourSrm", "colour", Figure.Colour, "SRM", 1),
-        new(MashPh, "pH of the mash", null, PhTold.Unit, 2),
-        new(WortPh, "pH of the wort in the fermenter", null, PhTold.Unit, 1),
-        new(BeerPh, "pH of the beer", null, PhTold.Unit, 1),
-        new("copperUpLitres", "wort at copper-up", Figure.CopperUpLitres, "L at 20 °C", 2),
-        new("copperUpGravity", "gravity at copper-up", Figure.CopperUpGravity, "SG", 4),
-        new("castLitres", "wort in the fermenter", Figure.CastLitres, "L at 20 °C", 2),
-        new("sludgeLitres", "sludge", Figure.SludgeLitres, "L", 2),
-        new("packagedLitres", "beer packaged", Figure.PackagedLitres, "L at 20 °C", 2),
-        new("energyKcalPer100ml", "energy", Figure.Energy, "kcal/100 mL", 0),
-        new("carbohydrateGPer100ml", "carbohydrate", Figure.Carbohydrate, "g/100 mL", 1),
-        new("sodiumMgPerL", "sodium from foods and salts", Figure.Sodium, "mg/L", 0),
-        new("mashYield", "extract from the grist", Figure.MashYield, "%", 1),
-        new("costPerLitre", "cost of a litre", null, "", 2),
+        .. BeerReadouts.Headline.TakeWhile(readout => readout != BeerReadouts.CopperUpLitres).Select(Of),
+        new(MashPh, "pH of the mash", 2, null),
+        new(WortPh, "pH of the wort in the fermenter", 1, null),
+        new(BeerPh, "pH of the beer", 1, null),
+        .. BeerReadouts.Headline.SkipWhile(readout => readout != BeerReadouts.CopperUpLitres).Select(Of),
+        new("costPerLitre", "cost of a litre", 2, null),
     ];
 
+    private static readonly Dictionary<string, Readout> ReadOff = BeerReadouts.Headline.ToDictionary(readout => readout.Id);
+
     /// <summary>All names, every number unknown.</summary>
-    public static IReadOnlyList<Headline> Unknown { get; } = [.. Order.Select(line => line.With(null))];
+    public static IReadOnlyList<Headline> Unknown => Order;
 
     /// <summary>The headline of a run.</summary>
-    internal static IReadOnlyList<Headline> Of(LaidOut laidOut, HeadlineFigures figures, WaterOutcome? water, PhTold ph) =>
-        [.. Order.Select(line => line.With(line.Name switch
+    internal static IReadOnlyList<Headline> Of(LaidOut laidOut, RunOutcome run, WaterOutcome? water, PhTold ph) =>
+        [.. Order.Select(line => line with
         {
-            MashPh => water?.MashPh,
-            WortPh => ph.Wort,
-            BeerPh => ph.Beer,
-            _ => IsKnown(laidOut, line.Figure, water) ? Band.Point(figures[line.Figure!.Value], line.Unit) : null,
-        }))];
+            Band = line.Name switch
+            {
+                MashPh => water?.MashPh,
+                WortPh => ph.Wort,
+                BeerPh => ph.Beer,
+                _ => ReadOff.TryGetValue(line.Name, out Readout? readout) && IsKnown(laidOut, readout, water) ? Band.Point(run[readout], readout.Unit) : null,
+            },
+        })];
+
+    private static Headline Of(Readout readout) => new(readout.Id, readout.Title, readout.Decimals, null);
 
     /// <summary>Sodium is told only where something brings some, or the liquor is known.</summary>
-    private static bool IsKnown(LaidOut laidOut, Figure? figure, WaterOutcome? water) => figure switch
-    {
-        null => false,
-        Figure.Sodium => water is not null || laidOut.Lines.Any(l => l.Makeup[State.Component.Sodium] > 0),
-        Figure.MashYield => laidOut.Plan!.Mash.GristKilograms > 0,
-        _ => true,
-    };
-
-    /// <summary>What is fixed of a headline: its stable name, its title, what it reads, and how it is written.</summary>
-    private sealed record Line(string Name, string Title, Figure? Figure, string Unit, int Decimals)
-    {
-        public Headline With(Band? band) => new(Name, Title, Decimals, band);
-    }
+    private static bool IsKnown(LaidOut laidOut, Readout readout, WaterOutcome? water) =>
+        readout == BeerReadouts.Sodium ? water is not null || laidOut.Lines.Any(l => l.Makeup[Component.Sodium] > 0)
+        : readout != BeerReadouts.MashYield || laidOut.Plan!.Mash.GristKilograms > 0;
 }

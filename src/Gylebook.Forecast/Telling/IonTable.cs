@@ -1,5 +1,4 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.State;
 using Gylebook.Science.Water;
 
 namespace Gylebook.Forecast.Telling;

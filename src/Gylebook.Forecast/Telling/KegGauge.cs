@@ -1,5 +1,5 @@
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Science.Boiling;
 using Gylebook.Science.Conditioning;
 
@@ -14,7 +14,7 @@ public sealed record KegGauge(double Celsius, double GaugeBar)
     private const double ColdCelsius = 4;
 
     /// <summary>For the last temperature of the recipe where the chart has it, else for a cold keg; null unless gas comes from a cylinder.</summary>
-    internal static KegGauge? Of(LaidOut laidOut, HeadlineFigures figures)
+    internal static KegGauge? Of(LaidOut laidOut, RunOutcome figures)
     {
         if (!LayOut.IsGassed(laidOut.Recipe, laidOut.Kit))
         {
@@ -24,6 +24,6 @@ public sealed record KegGauge(double Celsius, double GaugeBar)
         double last = laidOut.Recipe.Ferment.Count > 0 ? laidOut.Recipe.Ferment[^1].Temperature.Value.Celsius : ColdCelsius;
         double celsius = KegPressure.IsWithinPublishedRange(last) ? last : ColdCelsius;
         double air = BoilingPoint.PressureKilopascals(laidOut.Kit.MetresAboveSea) / 100;
-        return new KegGauge(celsius, KegPressure.GaugeBar(figures[Figure.CarbonationVolumes], celsius, air));
+        return new KegGauge(celsius, KegPressure.GaugeBar(figures[BeerReadouts.CarbonationVolumes], celsius, air));
     }
 }

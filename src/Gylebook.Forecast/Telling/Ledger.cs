@@ -1,5 +1,4 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.State;
 
 namespace Gylebook.Forecast.Telling;
 

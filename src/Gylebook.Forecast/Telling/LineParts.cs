@@ -1,5 +1,8 @@
+using Gylebook.Engine.Makeups;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Running;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.Telling;
@@ -32,9 +35,8 @@ public static class LineParts
             return [];
         }
 
-        RunRecord record = new();
-        HeadlineFigures whole = Read(plan, plan.Medians, record);
-        ILookup<int, double> bitterness = BitternessRows.Of(laidOut, record, whole).Where(h => h.Ibu > 0).ToLookup(h => h.Line, h => h.Ibu);
+        RunOutcome whole = RunOutcome.Likely(plan);
+        ILookup<int, double> bitterness = BitternessRows.Of(laidOut, whole).Where(h => h.Ibu > 0).ToLookup(h => h.Line, h => h.Ibu);
         return
         [
             .. laidOut.Lines.Select(line => new LinePart(line.Number)
@@ -42,7 +44,7 @@ public static class LineParts
                 GristPercent = IsGrist(line) && plan.Mash.GristKilograms > 0 ? 100 * line.Kilograms / plan.Mash.GristKilograms : null,
                 GravityPoints = BringsGravity(line) ? Points(laidOut, plan, line, whole) : null,
                 Ibu = bitterness.Contains(line.Number) ? bitterness[line.Number].Sum() : null,
-                GramsPerLitre = line.Line.At.Point == AdditionPoint.Package ? line.Kilograms * 1000 / whole[Figure.PackagedLitres] : null,
+                GramsPerLitre = line.Line.At.Point == AdditionPoint.Package ? line.Kilograms * 1000 / whole[BeerReadouts.PackagedLitres] : null,
             }),
         ];
     }
@@ -55,19 +57,20 @@ public static class LineParts
         line.Malt is null && line.Makeup.ExtractMass > 0 && line.Line.Kind is IngredientKind.Sugar or IngredientKind.Extract or IngredientKind.Food
         && line.Line.At.Point < AdditionPoint.Package;
 
-    private static double? Points(LaidOut laidOut, RunPlan plan, LaidLine line, HeadlineFigures whole)
+    private static double? Points(LaidOut laidOut, RunPlan plan, LaidLine line, RunOutcome whole)
     {
-        Stages.Addition[] without = [.. plan.Additions.Select((a, i) => laidOut.AdditionLines[i].Number == line.Number ? a with { Makeup = default, Bends = [] } : a)];
-        HeadlineFigures less = Read(plan with { Additions = without }, plan.Medians, new RunRecord());
-        double points = 1000 * (whole[Figure.OriginalGravity] - less[Figure.OriginalGravity]);
+        Makeup[] without = [.. plan.Makeups];
+        foreach ((Addition addition, LaidLine its) in plan.Additions.Zip(laidOut.AdditionLines))
+        {
+            if (its.Number == line.Number)
+            {
+                without[addition.Makeup] = Nothing;
+            }
+        }
+
+        double points = 1000 * (whole[BeerReadouts.OriginalGravity] - RunOutcome.Likely(plan with { Makeups = without })[BeerReadouts.OriginalGravity]);
         return double.IsFinite(points) ? points : null;
     }
 
-    private static HeadlineFigures Read(RunPlan plan, double[] medians, RunRecord record)
-    {
-        double[] figures = new double[plan.PortionCount * Figures.Count];
-        FullLog log = new(record);
-        Run.Through(plan, medians, figures, ref log);
-        return new HeadlineFigures(plan.Packaged, figures);
-    }
+    private static readonly PlainMakeup Nothing = new(default);
 }

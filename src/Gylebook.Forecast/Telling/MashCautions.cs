@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gylebook.Engine.Stages;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Recipes;
 using Gylebook.Science.Mashing;
@@ -14,21 +15,22 @@ internal static class MashCautions
     /// <summary>All of them; none without a mash.</summary>
     public static IEnumerable<Caution> Of(LaidOut laidOut)
     {
-        if (laidOut.Plan!.Mash.GristKilograms <= 0 || laidOut.Recipe.Mash is not { Rests.Count: > 0 } mash)
+        if (laidOut.Plan!.Mash.GristKilograms <= 0 || laidOut.Recipe.Mash is not { Rests.Count: > 0 })
         {
             yield break;
         }
 
-        double celsius = RunParameters.ConvertingCelsius(laidOut.Recipe);
+        RestCourse rests = laidOut.Plan.Mash.Rests;
+        double celsius = rests.ConvertingCelsius;
         if (!AttenuationLimit.IsWithinPublishedRange(celsius))
         {
             yield return new("attenuation.range", Severity.Note, "mash", "The published series of attenuation against mash temperature runs from 65 to 80 °C; below it the limit is from memory.", "docs/science/mashing.md");
         }
 
-        double share = EnzymeCourse.ShareOfAnHour(mash.Rests, celsius);
+        double share = rests.ShareOfAnHour(celsius);
         if (share < ClearlyLess)
         {
-            string limit = Number(RunParameters.LimitPercent(laidOut.Recipe), "0");
+            string limit = Number(rests.PlannedLimitPercent, "0");
             yield return new("mash.shortRest", Severity.Note, "mash", $"The rests let beta-amylase do about {Number(100 * share, "0")} % of what it does in an hour at {Number(celsius, "0.#")} °C, and the limit of attenuation ({limit} %) is from mashes of an hour: yours may end lower, the beer sweeter. Rest longer, or ferment a sample out.", "first-order inactivation, one measurement at 65 °C; docs/science/mashing.md");
         }
     }

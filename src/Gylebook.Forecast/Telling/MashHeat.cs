@@ -1,5 +1,6 @@
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
@@ -73,7 +74,7 @@ internal sealed class MashHeat
         InfusionStrike? strike = shares is null ? null
             : new(shares.StrikeKilograms / Wort.WaterKilogramsPerLitre, StrikeCelsius(shares.StrikeKilograms)!.Value);
         double celsius = StrikeCelsius(Liquor)!.Value;
-        IReadOnlyList<EnzymesLeft> left = EnzymeCourse.LeftAfter(_rests);
+        IReadOnlyList<EnzymesLeft> left = _laidOut.Plan!.Mash.Rests.LeftAfter();
         return new MashSchedule(
             [.. _rests.Select((_, i) => (i == 0 ? First() : Later(i, steps[i - 1], shares)) with { AlphaLeft = left[i].Alpha, BetaLeft = left[i].Beta })],
             strike, HeatMinutes(Liquor * WortHeat.Water, Room, celsius), BoilMinutes(copperUp))

@@ -1,5 +1,6 @@
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.Telling;
@@ -16,7 +17,7 @@ internal sealed record PhTold(Band? Wort, Band? Beer)
     public static PhTold Of(LaidOut laidOut, RunRecord record)
     {
         SouredWort? soured = SouredWort.Of(laidOut, record);
-        MaltWort malt = MaltWort.Of(laidOut.Plan!.Minerals, laidOut.Lines);
+        MaltWort malt = MaltWort.Of(laidOut.Liquors, laidOut.Lines);
         return new PhTold(Known(WortOf(laidOut, record, malt, soured)), Known(BeerOf(laidOut, record, malt, soured)));
     }
 

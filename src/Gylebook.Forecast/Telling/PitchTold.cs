@@ -1,5 +1,5 @@
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Fermenting;
 using Gylebook.Science.Liquids;
@@ -15,7 +15,7 @@ internal static class PitchTold
     internal const double StrongGravity = 1.075;
 
     /// <summary>The advice; null when nothing is pitched.</summary>
-    public static PitchAdvice? Of(LaidOut laidOut, HeadlineFigures figures, ForecastRequest asked)
+    public static PitchAdvice? Of(LaidOut laidOut, RunOutcome figures, ForecastRequest asked)
     {
         List<LaidLine> yeasts = [.. laidOut.Lines.Where(l => l.Yeast is not null && l.Line.At.Point == AdditionPoint.Pitch)];
         if (yeasts.Count == 0)
@@ -24,8 +24,8 @@ internal static class PitchTold
         }
 
         double rate = yeasts.Max(y => y.Yeast!.PitchRate);
-        double plato = SucroseSolution.PlatoAt(figures[Figure.CastGravity]);
-        double needed = PitchRate.BillionCells(rate, figures[Figure.CastLitres], plato);
+        double plato = SucroseSolution.PlatoAt(figures[BeerReadouts.CastGravity]);
+        double needed = PitchRate.BillionCells(rate, figures[BeerReadouts.CastLitres], plato);
         (double Low, double High)? cells = CellsOf(yeasts);
         bool allDry = yeasts.All(y => y.Line.Form == IngredientForm.Dry);
         return new PitchAdvice(needed, cells is { } c ? (c.Low + c.High) / 2 : null, allDry ? null : OxygenOf(rate, figures))
@@ -41,8 +41,8 @@ internal static class PitchTold
         };
     }
 
-    private static double OxygenOf(double rate, HeadlineFigures figures) => StartingValues.Of(
-        rate > PitchRate.Ale || figures[Figure.OriginalGravity] > StrongGravity ? "yeast.oxygen.strong" : "yeast.oxygen.ale").Value;
+    private static double OxygenOf(double rate, RunOutcome figures) => StartingValues.Of(
+        rate > PitchRate.Ale || figures[BeerReadouts.OriginalGravity] > StrongGravity ? "yeast.oxygen.strong" : "yeast.oxygen.ale").Value;
 
     /// <summary>Living cells by both rules; null when one of the yeasts does not say how many it holds.</summary>
     private static (double Low, double High)? CellsOf(IReadOnlyList<LaidLine> yeasts)

@@ -1,11 +1,26 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 
 namespace Gylebook.Forecast.Telling;
 
 /// <summary>Everything that happened in one run, in order.</summary>
-public sealed class RunRecord
+/// <param name="outcome">The run itself, to be read.</param>
+public sealed class RunRecord(RunOutcome outcome)
 {
+    /// <summary>The run itself, to be read.</summary>
+    public RunOutcome Outcome => outcome;
+
+    /// <summary>Runs a plan once, and keeps everything.</summary>
+    public static RunRecord Of(RunPlan plan, double[] draw)
+    {
+        RunRecord record = new(new RunOutcome(plan, draw, new RunTrace(plan)));
+        FullLog log = new(record);
+        Run.Through(plan, draw, record.Outcome.Trace, ref log);
+        return record;
+    }
+
     /// <summary>What entered.</summary>
     public List<Movement> Additions { get; } = [];
 
@@ -17,9 +32,6 @@ public sealed class RunRecord
 
     /// <summary>The wort as a stage left it, the last time it was reached; nothing when it never was.</summary>
     public Wort At(Stage stage) => Stages.LastOrDefault(reached => reached.Stage == stage)?.State.Wort ?? default;
-
-    /// <summary>Milligrams of bitterness by addition.</summary>
-    public Dictionary<int, double> Bitterness { get; } = [];
 }
 
 /// <summary>Something that entered or left.</summary>
@@ -39,15 +51,25 @@ public sealed record Reached(Stage Stage, int Portion, Portion State);
 /// <param name="record">Where to.</param>
 public readonly struct FullLog(RunRecord record) : IRunLog
 {
+    private readonly TraceLog _kept = new(record.Outcome.Trace);
+
     /// <inheritdoc/>
     public void Added(Stage stage, int portion, in Wort added) => record.Additions.Add(new(stage, portion, null, added));
 
     /// <inheritdoc/>
-    public void Lost(Stage stage, int portion, Loss what, in Wort lost) => record.Losses.Add(new(stage, portion, what, lost));
+    public void Lost(Stage stage, int portion, Loss what, in Wort lost)
+    {
+        _kept.Lost(stage, portion, what, lost);
+        record.Losses.Add(new(stage, portion, what, lost));
+    }
 
     /// <inheritdoc/>
-    public void Reached(Stage stage, int portion, in Portion state) => record.Stages.Add(new(stage, portion, state));
+    public void Reached(Stage stage, int portion, in Portion state)
+    {
+        _kept.Reached(stage, portion, state);
+        record.Stages.Add(new(stage, portion, state));
+    }
 
     /// <inheritdoc/>
-    public void Bittered(int addition, double milligrams) => record.Bitterness[addition] = milligrams;
+    public void Bittered(int addition, double milligrams) => _kept.Bittered(addition, milligrams);
 }

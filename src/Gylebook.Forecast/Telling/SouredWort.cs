@@ -1,6 +1,6 @@
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.Telling;
@@ -70,7 +70,7 @@ internal sealed record SouredWort
             return new Band(target, target, target, PhTold.Unit, BandKind.Bounds);
         }
 
-        MaltWort malt = MaltWort.Of(laidOut.Plan!.Minerals, laidOut.Lines);
+        MaltWort malt = MaltWort.Of(laidOut.Liquors, laidOut.Lines);
         StartingValue buffering = StartingValues.Of("ph.buffer.wort");
         double most = ranOut ? double.MaxValue : target;
         return new Band(

@@ -1,7 +1,6 @@
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Stages;
-using Gylebook.Forecast.State;
 using Gylebook.Science.Boiling;
 using Gylebook.Science.Liquids;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Readouts;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.Telling;
@@ -13,15 +13,15 @@ namespace Gylebook.Forecast.Telling;
 public sealed record StyleFit(string Style, string Edition, Provenance Source, string Sentence, IReadOnlyList<StyleRow> Rows)
 {
     /// <summary>Compares a run with a style.</summary>
-    internal static StyleFit Of(StyleStatistics style, HeadlineFigures figures)
+    internal static StyleFit Of(StyleStatistics style, RunOutcome figures)
     {
         IReadOnlyList<StyleRow> rows =
         [
-            Row("originalGravity", "original gravity", figures[Figure.OriginalGravity], style.OriginalGravity, "SG", 3),
-            Row("finalGravity", "final gravity", figures[Figure.FinalGravity], style.FinalGravity, "SG", 3),
-            Row("bitterness", "bitterness", figures[Figure.Bitterness], style.Bitterness, "IBU", 0),
-            Row("colourSrm", "colour", figures[Figure.Colour], style.Colour, "SRM", 1),
-            Row("alcoholByVolume", "alcohol", figures[Figure.AlcoholByVolume], style.Alcohol, "%", 1),
+            Row("originalGravity", "original gravity", figures[BeerReadouts.OriginalGravity], style.OriginalGravity, "SG", 3),
+            Row("finalGravity", "final gravity", figures[BeerReadouts.FinalGravity], style.FinalGravity, "SG", 3),
+            Row("bitterness", "bitterness", figures[BeerReadouts.Bitterness], style.Bitterness, "IBU", 0),
+            Row("colourSrm", "colour", figures[BeerReadouts.Colour], style.Colour, "SRM", 1),
+            Row("alcoholByVolume", "alcohol", figures[BeerReadouts.AlcoholByVolume], style.Alcohol, "%", 1),
         ];
         return new StyleFit(style.Name, style.Edition, style.Provenance, InWords(style, rows), rows);
     }

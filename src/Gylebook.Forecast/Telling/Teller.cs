@@ -1,5 +1,6 @@
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
@@ -42,7 +43,7 @@ public static class Teller
 
         WaterOutcome treated = WaterTreatment.Of(water, need);
         Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. LinesOfTheRecipe.Of(treated)] };
-        return (LayOut.Of(salted, kit, foods, WaterTreatment.MineralsOf(treated)), treated);
+        return (LayOut.Of(salted, kit, foods, WaterTreatment.LiquorsOf(treated)), treated);
     }
 
     /// <summary>The forecast of a recipe that is laid out already.</summary>
@@ -59,20 +60,17 @@ public static class Teller
             return Unrun(laidOut, seed);
         }
 
-        RunRecord record = new();
-        FullLog log = new(record);
-        double[] figures = new double[laidOut.Plan.PortionCount * Figures.Count];
-        Run.Through(laidOut.Plan, laidOut.Plan.Medians, figures, ref log);
+        RunRecord record = RunRecord.Of(laidOut.Plan, laidOut.Plan.Medians);
         if (record.Stages.FirstOrDefault(s => !s.State.Wort.IsSound) is { } broken)
         {
             return Unrun(laidOut with { Findings = [.. laidOut.Findings, NotSound(broken)] }, seed);
         }
 
-        return Told(laidOut, record, new HeadlineFigures(laidOut.Plan.Packaged, figures), seed, treated, request);
+        return Told(laidOut, record, record.Outcome, seed, treated, request);
     }
 
     private static BrewForecast Told(
-        LaidOut laidOut, RunRecord record, HeadlineFigures figures, string seed, WaterOutcome? water, ForecastRequest asked)
+        LaidOut laidOut, RunRecord record, RunOutcome figures, string seed, WaterOutcome? water, ForecastRequest asked)
     {
         PitchAdvice? pitch = PitchTold.Of(laidOut, figures, asked);
         MashHeat heat = new(laidOut);
@@ -90,7 +88,7 @@ public static class Teller
             Losses = StageRows.LossesOf(laidOut, record),
             Additions = AdditionRows.Of(laidOut, record),
             Pitch = pitch,
-            BitternessBy = BitternessRows.Of(laidOut, record, figures),
+            BitternessBy = BitternessRows.Of(laidOut, figures),
             Appearance = BeerColourTold.AppearanceOf(laidOut, figures, asked),
             ColourBy = BeerColourTold.ByLaw(laidOut, figures),
             StyleFit = asked.Style is { } style ? StyleFit.Of(style, figures) : null,
@@ -124,17 +122,17 @@ public static class Teller
         "run.notSound", Severity.Error, Words.Of(broken.Stage),
         $"more leaves here than there is: look at evaporation, boil time and volumes");
 
-    private static PackageOutlook PackageOf(LaidOut laidOut, HeadlineFigures figures)
+    private static PackageOutlook PackageOf(LaidOut laidOut, RunOutcome figures)
     {
         PackageKind kind = LayOut.PackageOf(laidOut.Recipe, laidOut.Kit)!;
         double each = (kind.Fill ?? kind.Brim).Value.Litres;
         return new PackageOutlook(
             kind.Kind,
-            figures[Figure.CarbonationVolumes],
-            figures[Figure.RefermentableVolumes],
+            figures[BeerReadouts.CarbonationVolumes],
+            figures[BeerReadouts.RefermentableVolumes],
             kind.MaxVolumes?.Value.Volumes,
             laidOut.Plan!.Packages.Sum(p => p.Priming) * 1000,
-            each > 0 ? (int)Math.Ceiling((figures[Figure.PackagedLitres] / each) - 1e-9) : null)
+            each > 0 ? (int)Math.Ceiling((figures[BeerReadouts.PackagedLitres] / each) - 1e-9) : null)
         {
             Keg = KegGauge.Of(laidOut, figures),
         };

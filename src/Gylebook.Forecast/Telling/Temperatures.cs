@@ -1,5 +1,5 @@
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Science.Boiling;
 
 namespace Gylebook.Forecast.Telling;

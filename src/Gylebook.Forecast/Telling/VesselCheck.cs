@@ -1,6 +1,7 @@
 using System.Globalization;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Stages;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
@@ -11,7 +12,7 @@ namespace Gylebook.Forecast.Telling;
 internal static class VesselCheck
 {
     /// <summary>All that does not fit, or only just.</summary>
-    public static IEnumerable<Finding> Findings(LaidOut laidOut, HeadlineFigures figures, IReadOnlyList<StageRow> stages, PackageOutlook package) =>
+    public static IEnumerable<Finding> Findings(LaidOut laidOut, RunOutcome figures, IReadOnlyList<StageRow> stages, PackageOutlook package) =>
     [
         .. Mash(laidOut, stages),
         .. Kettle(laidOut, stages),
@@ -68,10 +69,10 @@ internal static class VesselCheck
         }
     }
 
-    private static IEnumerable<Finding> Fermenter(LaidOut laidOut, HeadlineFigures figures)
+    private static IEnumerable<Finding> Fermenter(LaidOut laidOut, RunOutcome figures)
     {
         Fermenter fermenter = laidOut.Kit.Fermenter;
-        double litres = figures[Figure.FermenterLitresWithSolids];
+        double litres = figures[BeerReadouts.FermenterLitresWithSolids];
         bool sweetened = laidOut.Lines.Any(l => l.Line.At.Point == AdditionPoint.Ferment && (l.Food is not null || l.Sugar is not null));
         double empty = StartingValues.Of(sweetened ? "ferment.headspaceFruit" : "ferment.headspace").Value;
         double room = fermenter.Brim.Value.Litres * (1 - empty);
@@ -86,10 +87,10 @@ internal static class VesselCheck
         }
     }
 
-    private static IEnumerable<Finding> Package(LaidOut laidOut, HeadlineFigures figures)
+    private static IEnumerable<Finding> Package(LaidOut laidOut, RunOutcome figures)
     {
         PackageKind package = LayOut.PackageOf(laidOut.Recipe, laidOut.Kit)!;
-        double volumes = figures[Figure.CarbonationVolumes];
+        double volumes = figures[BeerReadouts.CarbonationVolumes];
         double? wished = laidOut.Recipe.Package.Carbonation?.Value.Volumes;
         if (wished is double wish && Math.Abs(volumes - wish) > 0.2)
         {
@@ -136,14 +137,14 @@ internal static class VesselCheck
 
     private static IEnumerable<Finding> Enzyme(LaidOut laidOut)
     {
-        double share = laidOut.Plan!.Mash.EnzymeShare;
+        double share = laidOut.Plan!.Mash.EnzymeShare(laidOut.Plan.Medians);
         if (share < 1)
         {
-            string has = Number(share * LayOut.EnoughDiastaticPower, "°Lintner");
+            string has = Number(share * MashStep.EnoughDiastaticPower, "°Lintner");
             yield return new Finding(
                 "mash.enzyme", Severity.Warning, "ingredients",
-                $"the grist has {has} of diastatic power; {LayOut.EnoughDiastaticPower:0} are wanted, so {share * 100:0} % of the starch is counted as converted",
-                has, Number(LayOut.EnoughDiastaticPower, "°Lintner"));
+                $"the grist has {has} of diastatic power; {MashStep.EnoughDiastaticPower:0} are wanted, so {share * 100:0} % of the starch is counted as converted",
+                has, Number(MashStep.EnoughDiastaticPower, "°Lintner"));
         }
     }
 

@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 

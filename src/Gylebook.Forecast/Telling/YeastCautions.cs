@@ -1,6 +1,6 @@
 using System.Globalization;
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 
@@ -13,7 +13,7 @@ internal static class YeastCautions
     private const double AirGives = 8;
 
     /// <summary>All of them.</summary>
-    public static IEnumerable<Caution> Of(LaidOut laidOut, HeadlineFigures figures, PitchAdvice? pitch) =>
+    public static IEnumerable<Caution> Of(LaidOut laidOut, RunOutcome figures, PitchAdvice? pitch) =>
         pitch is null ? [] : [.. Cells(pitch), .. Strength(laidOut, figures), .. Handling(pitch), .. Harvest(pitch)];
 
     private static IEnumerable<Caution> Cells(PitchAdvice pitch)
@@ -33,9 +33,9 @@ internal static class YeastCautions
         }
     }
 
-    private static IEnumerable<Caution> Strength(LaidOut laidOut, HeadlineFigures figures)
+    private static IEnumerable<Caution> Strength(LaidOut laidOut, RunOutcome figures)
     {
-        double alcohol = figures[Figure.AlcoholByVolume];
+        double alcohol = figures[BeerReadouts.AlcoholByVolume];
         foreach (LaidLine line in laidOut.Lines.Where(l => l.Yeast is not null).DistinctBy(l => l.Yeast!.Id))
         {
             UsualRange tires = line.Yeast!.AlcoholTolerance;
@@ -46,7 +46,7 @@ internal static class YeastCautions
             }
         }
 
-        if (figures[Figure.OriginalGravity] > PitchTold.StrongGravity)
+        if (figures[BeerReadouts.OriginalGravity] > PitchTold.StrongGravity)
         {
             yield return new("yeast.strongWort", Severity.Note, "pitch", $"Wort above {PitchTold.StrongGravity.ToString("0.000", CultureInfo.InvariantCulture)} is hard on yeast: pitch a third more, give more oxygen, and feed sugars late.", Trade);
         }

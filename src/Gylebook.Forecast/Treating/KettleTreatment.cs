@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Telling;
+using Gylebook.Engine.Readouts;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Liquors;

@@ -1,5 +1,5 @@
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Liquors;

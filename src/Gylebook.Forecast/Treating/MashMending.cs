@@ -1,6 +1,5 @@
-using Gylebook.Forecast.Telling;
+using Gylebook.Engine.Readouts;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Mashing;
 using Gylebook.Science.Quantities;

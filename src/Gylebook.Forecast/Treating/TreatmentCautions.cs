@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Liquors;

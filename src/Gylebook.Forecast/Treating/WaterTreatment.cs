@@ -1,6 +1,7 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
-using Gylebook.Forecast.Telling;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
+using Gylebook.Forecast.LayingOut;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Quantities;
@@ -53,11 +54,8 @@ public static class WaterTreatment
     private static IReadOnlyList<(string Place, TreatedLiquor Liquor)>[] Nowhere => [];
 
     /// <summary>What the run's liquors carry, in each kilogram of water.</summary>
-    public static Minerals MineralsOf(WaterOutcome outcome) => new(
-        Carried(outcome.Mash), Carried(outcome.Sparge), Carried(outcome.Source.Ions))
-    {
-        Mash = outcome.MashPh is { } ph ? (ph, outcome.Mash.Litres) : null,
-    };
+    public static TreatedLiquors LiquorsOf(WaterOutcome outcome) => new(
+        new Minerals(Carried(outcome.Mash), Carried(outcome.Sparge), Carried(outcome.Source.Ions)), outcome.MashPh, outcome.Mash.Litres);
 
     /// <summary>A grist that no liquor could wet has no pH of a mash.</summary>
     private static LiquorNeed Stirrable(LiquorNeed need, List<Finding> findings)

@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Telling;
+using Gylebook.Engine.Readouts;
 
 namespace Gylebook.Forecast.Treating;
 

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Readouts;
 using static Gylebook.Pictures.Drawing.SvgPen;
 
 namespace Gylebook.Pictures.Drawing;
@@ -90,8 +91,8 @@ internal sealed class RunInk(RunPicture picture, RunFrame frame, RunLayout layou
         for (int i = 0; i < level.Steps.Count; i++)
         {
             (double centre, double width) = level.Ribbons[i];
-            Forecast.Telling.Band litres = level.Steps[i].Litres;
-            if (litres.Kind == Forecast.Telling.BandKind.Point || litres.Likely <= 0)
+            Band litres = level.Steps[i].Litres;
+            if (litres.Kind == BandKind.Point || litres.Likely <= 0)
             {
                 continue;
             }

@@ -1,4 +1,5 @@
 using Gylebook.Recipes.Data;
+using Gylebook.Science.Mashing;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Ingredients;

@@ -1,20 +1,8 @@
 using Gylebook.Recipes.Data;
+using Gylebook.Science.Mashing;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Ingredients;
-
-/// <summary>How a malt's laboratory extract is made up.</summary>
-public enum MaltFamily
-{
-    /// <summary>Pale malts and unmalted grains: mostly starch, some sugar of their own.</summary>
-    Base,
-
-    /// <summary>Caramel malts: stewed, all extract already sugar and dextrin.</summary>
-    Caramel,
-
-    /// <summary>Roasted malts and grains: all extract already dextrin-like.</summary>
-    Roast,
-}
 
 /// <summary>A row of the malt table.</summary>
 /// <param name="Id">Stable id: <c>pale-ale-malt</c>.</param>

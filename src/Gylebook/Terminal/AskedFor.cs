@@ -1,5 +1,6 @@
+using Gylebook.Engine.State;
 using System.Globalization;
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Running;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Data;
 using Gylebook.Recipes.Ingredients;

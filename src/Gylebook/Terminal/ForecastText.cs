@@ -1,3 +1,4 @@
+using Gylebook.Engine.Readouts;
 using System.Globalization;
 using Gylebook.Forecast.Telling;
 using Gylebook.Science.Conditioning;

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Readouts;
 using System.Globalization;
 using System.Text;
 using Gylebook.Forecast.Telling;

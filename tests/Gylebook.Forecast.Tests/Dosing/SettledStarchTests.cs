@@ -1,5 +1,6 @@
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Running;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
@@ -38,9 +39,9 @@ public class SettledStarchTests(ITestOutputHelper output)
             ],
         };
         OneRun run = OneRun.Of(LayOut.Of(dosed, Kits.Lossless, _ => null));
-        output.WriteLine($"{run[Figure.CastLitres]} L cast, {run[Figure.SludgeLitres]} L left");
-        Assert.Equal(19, run[Figure.CastLitres], 0.5);
-        Assert.InRange(run[Figure.SludgeLitres], 2.35 + 1.0, 2.85 + 1.5);
+        output.WriteLine($"{run[BeerReadouts.CastLitres]} L cast, {run[BeerReadouts.SludgeLitres]} L left");
+        Assert.Equal(19, run[BeerReadouts.CastLitres], 0.5);
+        Assert.InRange(run[BeerReadouts.SludgeLitres], 2.35 + 1.0, 2.85 + 1.5);
     }
 
     // Insolubles 0.65 kg/kg include half the starch; without it they are less.

@@ -1,5 +1,6 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
@@ -31,7 +32,7 @@ public sealed class BrewHouseTests
             Ferment = [Typed.Days(20, 14)],
             Ingredients = [Typed.Malt("pale ale malt", 5.5), Typed.Yeast("American ale")],
         };
-        Near.Equal(19, OneRun.Of(recipe.LayOut(kit))[Figure.CastLitres], 0.95);
+        Near.Equal(19, OneRun.Of(recipe.LayOut(kit))[BeerReadouts.CastLitres], 0.95);
     }
 
     // 28 g of 11 to 14 % alpha, boiled 30 minutes, with 19 L at knock-out: about 30 IBU, give or take 5. The gravity is not part
@@ -54,9 +55,9 @@ public sealed class BrewHouseTests
             ],
         };
         OneRun run = OneRun.Of(recipe.LayOut(Kits.Lossless.Evaporating(4)));
-        Near.Equal(19, run[Figure.KnockOutLitres], 0.5);
-        Near.Equal(1.055, run[Figure.KnockOutGravity], 0.003);
-        Near.Equal(30, run.At(Stage.KnockOut)[Component.Bitterness] / run[Figure.KnockOutLitres], 5);
-        Near.Equal(30, run[Figure.Bitterness], 5);
+        Near.Equal(19, run[BeerReadouts.KnockOutLitres], 0.5);
+        Near.Equal(1.055, run[BeerReadouts.KnockOutGravity], 0.003);
+        Near.Equal(30, run.At(Stage.KnockOut)[Component.Bitterness] / run[BeerReadouts.KnockOutLitres], 5);
+        Near.Equal(30, run[BeerReadouts.Bitterness], 5);
     }
 }

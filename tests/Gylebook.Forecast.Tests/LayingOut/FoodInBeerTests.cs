@@ -1,6 +1,7 @@
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
 using Gylebook.Forecast.Tests.Stages;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
@@ -47,8 +48,8 @@ public sealed class FoodInBeerTests
     {
         OneRun plain = OneRun.Of(Extract(20, []).LayOut(Kits.Lossless));
         OneRun sweet = OneRun.Of(Extract(20, [Typed.Line(IngredientKind.Sugar, "lactose monohydrate", 0.454, AdditionPoint.Boil, 10)]).LayOut(Kits.Lossless));
-        double original = 1000 * (sweet[Figure.OriginalGravity] - plain[Figure.OriginalGravity]);
-        double final = 1000 * (sweet[Figure.FinalGravity] - plain[Figure.FinalGravity]);
+        double original = 1000 * (sweet[BeerReadouts.OriginalGravity] - plain[BeerReadouts.OriginalGravity]);
+        double final = 1000 * (sweet[BeerReadouts.FinalGravity] - plain[BeerReadouts.FinalGravity]);
         Assert.True(original > 6);
         Near.Equal(original, final, 0.35);
     }
@@ -60,7 +61,7 @@ public sealed class FoodInBeerTests
     {
         OneRun plain = OneRun.Of(Extract(20, []).LayOut(Kits.Lossless));
         OneRun raisins = OneRun.Of(Extract(20, [Typed.Line(IngredientKind.Food, "raisins-seedless", 0.1, AdditionPoint.Package)]).LayOut(Kits.Lossless));
-        Near.Equal(0.75, raisins[Figure.RefermentableVolumes] - plain[Figure.RefermentableVolumes], 0.045);
+        Near.Equal(0.75, raisins[BeerReadouts.RefermentableVolumes] - plain[BeerReadouts.RefermentableVolumes], 0.045);
     }
 
     private static Recipe Extract(double litres, IngredientLine[] more) => new()

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Reflection;
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
 
 namespace Gylebook.Forecast.Tests.Running;
 
@@ -16,20 +17,28 @@ public sealed class AllocationTests
             "Only an optimised build says anything about allocation.");
         foreach (Tour tour in Tours.All)
         {
-            double[] figures = new double[tour.Plan.PortionCount * Figures.Count];
-            NoLog log = default;
-            RunMany(tour, figures, ref log, 100);
+            RunTrace trace = new(tour.Plan);
+            RunMany(tour, trace, 100);
             long before = GC.GetAllocatedBytesForCurrentThread();
-            RunMany(tour, figures, ref log, 1000);
+            RunMany(tour, trace, 1000);
             Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
         }
     }
 
-    private static void RunMany(Tour tour, double[] figures, ref NoLog log, int times)
+    /// <summary>Readouts are read in the hot loop too.</summary>
+    private static readonly Readout[] Read = [.. BeerReadouts.All];
+
+    private static double Told { get; set; }
+
+    private static void RunMany(Tour tour, RunTrace trace, int times)
     {
         for (int i = 0; i < times; i++)
         {
-            Run.Through(tour.Plan, tour.Draw, figures, ref log);
+            Run.Through(tour.Plan, tour.Draw, trace);
+            foreach (Readout readout in Read)
+            {
+                Told += readout.Of(new RunView(tour.Plan, tour.Draw, trace));
+            }
         }
     }
 }

@@ -1,6 +1,8 @@
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 
@@ -17,8 +19,8 @@ public sealed class LawTests(ITestOutputHelper output)
         {
             OneRun less = new(plan);
             OneRun more = new(plan with { Liquors = [plan.Liquors[0] + 1, .. plan.Liquors[1..]] });
-            Assert.True(more[Figure.PackagedLitres] > less[Figure.PackagedLitres], drawn.Name);
-            Assert.True(more[Figure.CastGravity] < less[Figure.CastGravity], drawn.Name);
+            Assert.True(more[BeerReadouts.PackagedLitres] > less[BeerReadouts.PackagedLitres], drawn.Name);
+            Assert.True(more[BeerReadouts.CastGravity] < less[BeerReadouts.CastGravity], drawn.Name);
             seen++;
         }
 
@@ -30,7 +32,7 @@ public sealed class LawTests(ITestOutputHelper output)
     {
         int seen = 0;
         double most = 0;
-        foreach ((Brew drawn, RunPlan plan) in Planned().Where(b => b.Plan.Mash.StarchShareOfExtract > 0))
+        foreach ((Brew drawn, RunPlan plan) in Planned().Where(b => b.Plan.Mash.StarchShareOfExtract(b.Plan.Medians) > 0))
         {
             OneRun worse = new(plan, Drawn(plan, Known.Conversion, 0.85));
             OneRun better = new(plan, Drawn(plan, Known.Conversion, 0.95));
@@ -39,7 +41,7 @@ public sealed class LawTests(ITestOutputHelper output)
                 continue;
             }
 
-            Assert.True(better[Figure.CastGravity] > worse[Figure.CastGravity], drawn.Name);
+            Assert.True(better[BeerReadouts.CastGravity] > worse[BeerReadouts.CastGravity], drawn.Name);
 
             // Litres that the extract won takes up once dissolved, each component by its own specific volume.
             Wort won = better.At(Stage.Mash);
@@ -51,7 +53,7 @@ public sealed class LawTests(ITestOutputHelper output)
             // What the grain holds is counted in kilograms and does not hang on conversion; denser wort holds the same in fewer
             // litres, so copper-up itself may grow by more than the extract's own volume.
             Assert.Equal(Held(worse), Held(better), 1e-12 * Held(worse));
-            most = Math.Max(most, (better[Figure.CopperUpLitres] - worse[Figure.CopperUpLitres]) / ownVolume);
+            most = Math.Max(most, (better[BeerReadouts.CopperUpLitres] - worse[BeerReadouts.CopperUpLitres]) / ownVolume);
             seen++;
         }
 
@@ -69,7 +71,7 @@ public sealed class LawTests(ITestOutputHelper output)
         {
             OneRun worse = new(plan, Drawn(plan, Known.RinsingShare, 0.4));
             OneRun better = new(plan, Drawn(plan, Known.RinsingShare, 0.9));
-            Assert.True(better[Figure.CastGravity] > worse[Figure.CastGravity], drawn.Name);
+            Assert.True(better[BeerReadouts.CastGravity] > worse[BeerReadouts.CastGravity], drawn.Name);
             seen++;
         }
 
@@ -115,8 +117,8 @@ public sealed class LawTests(ITestOutputHelper output)
             OneRun plain = new(plan with { Packages = [.. plan.Packages.Select(p => p with { Priming = 0 })] });
             foreach (int portion in plan.Packaged)
             {
-                Assert.Equal(plain.Headline.Of(portion, Figure.FinalGravity), primed.Headline.Of(portion, Figure.FinalGravity));
-                Assert.True(primed.Headline.Of(portion, Figure.CarbonationVolumes) >= plain.Headline.Of(portion, Figure.CarbonationVolumes), drawn.Name);
+                Assert.Equal(plain.Of(portion, BeerReadouts.FinalGravity), primed.Of(portion, BeerReadouts.FinalGravity));
+                Assert.True(primed.Of(portion, BeerReadouts.CarbonationVolumes) >= plain.Of(portion, BeerReadouts.CarbonationVolumes), drawn.Name);
             }
         }
     }
@@ -126,7 +128,7 @@ public sealed class LawTests(ITestOutputHelper output)
     {
         foreach ((Brew drawn, RunPlan plan) in Planned())
         {
-            Step[] twice = [.. plan.Steps.SelectMany(step => step.Kind == StepKind.Ferment ? new[] { step, step } : [step])];
+            Step[] twice = [.. plan.Steps.SelectMany(step => step.Move == Move.FermentOut ? new[] { step, step } : [step])];
             Assert.True(new OneRun(plan).Readings.SequenceEqual(new OneRun(plan with { Steps = twice }).Readings), drawn.Name);
         }
     }
@@ -151,7 +153,7 @@ public sealed class LawTests(ITestOutputHelper output)
 
             IngredientLine doubled = food with { Amount = new Amount(Typed.Kilograms(2 * food.Amount.Mass!.Value.Value.Kilograms), null) };
             Recipe twice = once with { Ingredients = [.. once.Ingredients.Select(l => l == food ? doubled : l)] };
-            Assert.True(OneRun.Of(twice.LayOut(drawn.Kit))[Figure.SludgeLitres] > new OneRun(plan)[Figure.SludgeLitres], drawn.Name);
+            Assert.True(OneRun.Of(twice.LayOut(drawn.Kit))[BeerReadouts.SludgeLitres] > new OneRun(plan)[BeerReadouts.SludgeLitres], drawn.Name);
             seen++;
         }
 

@@ -1,6 +1,7 @@
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Telling;
 using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;
@@ -132,7 +133,7 @@ public sealed class LiquorTests
     {
         WaterOutcome outcome = WaterTreatment.Of(water, LiquorNeed.Of(recipe.LayOut(Kits.Whole))!);
         Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. LinesOfTheRecipe.Of(outcome)] };
-        return (LayOut.Of(salted, Kits.Whole, RandomBrews.Foods, WaterTreatment.MineralsOf(outcome)), outcome);
+        return (LayOut.Of(salted, Kits.Whole, RandomBrews.Foods, WaterTreatment.LiquorsOf(outcome)), outcome);
     }
 
     private static Recipe Brew(MashMethod method, SpargeMethod sparge) => new()

@@ -1,5 +1,6 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Ingredients;
 
@@ -46,9 +47,9 @@ public sealed class MutantTests(ITestOutputHelper output)
             int entries = lie.EndsWith("Loss", StringComparison.Ordinal) ? honest.Record.Losses.Count : honest.Record.Additions.Count;
             for (int n = 0; n < entries; n++)
             {
-                RunRecord record = new();
+                RunRecord record = new(new RunOutcome(tour.Plan, tour.Draw, new RunTrace(tour.Plan)));
                 MutantLog log = new(record, Enum.Parse<Lie>(lie), n);
-                Run.Through(tour.Plan, tour.Draw, new double[tour.Plan.PortionCount * Figures.Count], ref log);
+                Run.Through(tour.Plan, tour.Draw, record.Outcome.Trace, ref log);
                 Assert.True(log.Lied, $"{tour.Name}: entry {n} was never reached");
                 Assert.False(Ledger.Of(record).Closes, $"{tour.Name}: {lie} {n} was not caught");
                 mutants++;

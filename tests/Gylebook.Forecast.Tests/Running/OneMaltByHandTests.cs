@@ -1,5 +1,6 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Kits;
 using Gylebook.Tests.Shared;
@@ -39,17 +40,17 @@ public sealed class OneMaltByHandTests
     {
         Near.Equal(1.0364, _run.At(Stage.Mash)[Component.Grain], 0.002);
         Near.Equal(5.615, _run.At(Stage.Mash).LiquidMass - _run.At(Stage.Lift).LiquidMass, 0.015);
-        Near.Equal(23.96, _run[Figure.CopperUpLitres], 0.03);
-        Near.Equal(1.0485, _run[Figure.CopperUpGravity], 0.0001);
+        Near.Equal(23.96, _run[BeerReadouts.CopperUpLitres], 0.03);
+        Near.Equal(1.0485, _run[BeerReadouts.CopperUpGravity], 0.0001);
     }
 
     [Fact]
     public void The_boil()
     {
         Near.Equal(0.0258, _run.At(Stage.KnockOut)[Component.Break], 0.0001);
-        Near.Equal(19.94, _run[Figure.KnockOutLitres], 0.03);
-        Near.Equal(1.0579, _run[Figure.KnockOutGravity], 0.0002);
-        Near.Equal(1.0579, _run[Figure.OriginalGravity], 0.0002);
+        Near.Equal(19.94, _run[BeerReadouts.KnockOutLitres], 0.03);
+        Near.Equal(1.0579, _run[BeerReadouts.KnockOutGravity], 0.0002);
+        Near.Equal(1.0579, _run[BeerReadouts.OriginalGravity], 0.0002);
     }
 
     [Fact]
@@ -60,8 +61,8 @@ public sealed class OneMaltByHandTests
         Near.Equal(0.1148, beer[Component.Yeast], 0.0003);
         Near.Equal(5.32, beer.RealExtractPlato, 0.02);
         Near.Equal(4.683, beer.AlcoholByMassPercent, 0.015);
-        Near.Equal(1.0126, _run[Figure.FinalGravity], 0.0002);
-        Near.Equal(6.00, _run[Figure.AlcoholAtRacking], 0.03);
-        Near.Equal(18.95, _run[Figure.PackagedLitres], 0.04);
+        Near.Equal(1.0126, _run[BeerReadouts.FinalGravity], 0.0002);
+        Near.Equal(6.00, _run[BeerReadouts.AlcoholAtRacking], 0.03);
+        Near.Equal(18.95, _run[BeerReadouts.PackagedLitres], 0.04);
     }
 }

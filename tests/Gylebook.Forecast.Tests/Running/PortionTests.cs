@@ -1,5 +1,6 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 
 namespace Gylebook.Forecast.Tests.Running;
 
@@ -17,7 +18,7 @@ public sealed class PortionTests
         foreach (Tour tour in Tours.All.Where(t => t.Plan.SplitShares.Length == 0))
         {
             OneRun whole = new(tour.Plan, tour.Draw);
-            RunPlan parted = With(tour.Plan, StepKind.Cast, [share], new Step(StepKind.Split, 0, 2, 0), new Step(StepKind.Blend, 2, 0, 0));
+            RunPlan parted = With(tour.Plan, Move.CastOver, Stage.Cast, [share], new Step(Move.Divide, Stage.Split, 0, 2, 0), new Step(Move.Join, Stage.Blend, 2, 0, 0));
             OneRun blended = new(parted, tour.Draw);
             Assert.True(blended.Ledger.Closes, tour.Name);
             AssertSame(whole, blended, tour.Plan.Packaged[0]);
@@ -29,15 +30,15 @@ public sealed class PortionTests
     {
         Tour tour = Tours.All[2];
         OneRun whole = new(tour.Plan, tour.Draw);
-        int ferment = Array.FindIndex(tour.Plan.Steps, s => s.Kind == StepKind.Ferment);
+        int ferment = Array.FindIndex(tour.Plan.Steps, s => s.Move == Move.FermentOut);
         int addYeast = ferment - 1;
         Step[] steps =
         [
             .. tour.Plan.Steps[..(addYeast + 1)],
-            new Step(StepKind.Split, 0, 2, 0),
-            new Step(StepKind.Ferment, 2, 2, 0),
+            new Step(Move.Divide, Stage.Split, 0, 2, 0),
+            new Step(Move.FermentOut, Stage.Ferment, 2, 2, 0),
             .. tour.Plan.Steps[ferment..(ferment + 1)],
-            new Step(StepKind.Blend, 2, 0, 0),
+            new Step(Move.Join, Stage.Blend, 2, 0, 0),
             .. tour.Plan.Steps[(ferment + 1)..],
         ];
         OneRun blended = new(tour.Plan with { PortionCount = 3, Steps = steps, SplitShares = [0.4] }, tour.Draw);
@@ -51,7 +52,7 @@ public sealed class PortionTests
         Tour tour = Tours.All[2];
         OneRun strong = new(tour.Plan, tour.Draw);
         double[] liquors = [.. tour.Plan.Liquors, 4];
-        RunPlan toppedUp = With(tour.Plan, StepKind.Chill, [], new Step(StepKind.TopUp, 0, 0, liquors.Length - 1));
+        RunPlan toppedUp = With(tour.Plan, Move.Look, Stage.Chill, [], new Step(Move.AddLiquor, Stage.TopUp, 0, 0, liquors.Length - 1));
         OneRun thin = new(toppedUp with { Liquors = liquors }, tour.Draw);
 
         Assert.True(thin.Ledger.Closes);
@@ -59,24 +60,24 @@ public sealed class PortionTests
         Wort after = thin.At(Stage.TopUp);
         Assert.Equal(before[Component.Water] + 4, after[Component.Water], Rounding * after[Component.Water]);
         Assert.Equal(before.ExtractMass, after.ExtractMass, Rounding * after.ExtractMass);
-        Assert.True(thin[Figure.CastGravity] < strong[Figure.CastGravity]);
-        Assert.Equal(strong[Figure.KnockOutGravity], thin[Figure.KnockOutGravity]);
+        Assert.True(thin[BeerReadouts.CastGravity] < strong[BeerReadouts.CastGravity]);
+        Assert.Equal(strong[BeerReadouts.KnockOutGravity], thin[BeerReadouts.KnockOutGravity]);
     }
 
     private static void AssertSame(OneRun whole, OneRun blended, int portion)
     {
-        foreach (Figure figure in Enum.GetValues<Figure>())
+        foreach (Readout readout in BeerReadouts.All)
         {
-            double expected = whole.Headline.Of(portion, figure);
-            double actual = blended.Headline.Of(portion, figure);
-            Assert.True(Math.Abs(actual - expected) <= Rounding * Math.Max(1, Math.Abs(expected)), $"{figure}: {expected:R} {actual:R}");
+            double expected = whole.Of(portion, readout);
+            double actual = blended.Of(portion, readout);
+            Assert.True(Math.Abs(actual - expected) <= Rounding * Math.Max(1, Math.Abs(expected)), $"{readout.Id}: {expected:R} {actual:R}");
         }
     }
 
     /// <summary>The plan with steps put in after the first of a kind.</summary>
-    private static RunPlan With(RunPlan plan, StepKind after, double[] splitShares, params Step[] put)
+    private static RunPlan With(RunPlan plan, Move after, Stage at, double[] splitShares, params Step[] put)
     {
-        int place = Array.FindIndex(plan.Steps, s => s.Kind == after) + 1;
+        int place = Array.FindIndex(plan.Steps, s => s.Move == after && s.Stage == at) + 1;
         return plan with { PortionCount = 3, SplitShares = splitShares, Steps = [.. plan.Steps[..place], .. put, .. plan.Steps[place..]] };
     }
 }

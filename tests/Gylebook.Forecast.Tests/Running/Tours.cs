@@ -1,5 +1,5 @@
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Running;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 

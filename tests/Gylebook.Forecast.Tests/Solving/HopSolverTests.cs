@@ -1,4 +1,5 @@
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.State;
+using Gylebook.Engine.Running;
 using Gylebook.Forecast.Solving;
 using Gylebook.Forecast.Telling;
 using Gylebook.Forecast.Tests.Telling;

@@ -1,5 +1,6 @@
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 
@@ -30,7 +31,7 @@ public sealed class LiquorPlannerTests(ITestOutputHelper output)
             Assert.InRange(laidOut.Outcome.Runs, 1, MostRuns);
             runs[laidOut.Outcome.Runs]++;
             double wished = drawn.Recipe.Package.Volume.Value.Litres;
-            double packaged = new OneRun(laidOut.Plan).Headline[Figure.PackagedLitres];
+            double packaged = new OneRun(laidOut.Plan).Beer[BeerReadouts.PackagedLitres];
             Assert.True(Math.Abs(packaged - wished) <= LitresClose, $"{drawn.Name}: {packaged:R} for {wished}");
         }
 
@@ -52,7 +53,7 @@ public sealed class LiquorPlannerTests(ITestOutputHelper output)
             OneRun run = new(plan);
 
             // The plan's sugar is good to 1e-7 kg: 5e-5 g of gas, 3e-6 volumes in 8 L.
-            Assert.All(plan.Packaged, portion => Assert.Equal(drawn.Recipe.Package.Carbonation!.Value.Value.Volumes, run.Headline.Of(portion, Figure.CarbonationVolumes), 1e-4));
+            Assert.All(plan.Packaged, portion => Assert.Equal(drawn.Recipe.Package.Carbonation!.Value.Value.Volumes, run.Of(portion, BeerReadouts.CarbonationVolumes), 1e-4));
             seen++;
         }
 

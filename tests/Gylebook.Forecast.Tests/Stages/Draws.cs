@@ -1,9 +1,13 @@
+using Gylebook.Recipes;
+using Gylebook.Engine.Makeups;
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Stages;
-using Gylebook.Forecast.State;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Liquids;
+using Gylebook.Science.Mashing;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Tests.Stages;
@@ -11,23 +15,31 @@ namespace Gylebook.Forecast.Tests.Stages;
 /// <summary>Draws and worts for single stages, without a recipe.</summary>
 internal static class Draws
 {
-    /// <summary>Rows of a draw that belong to the yeast, behind those that every run has.</summary>
-    public static readonly FermentStep Yeast = new((int)Known.FatDensity + 1, (int)Known.FatDensity + 2, (int)Known.FatDensity + 3, (int)Known.FatDensity + 4);
+    private static readonly ParameterList Slots = new();
+
+    /// <summary>A yeast's shares, behind the parameters that every run has.</summary>
+    public static readonly FermentStep Yeast = new(new(SlotOf("maltose"), SlotOf("maltotriose"), SlotOf("dextrin")), SlotOf("gas"));
 
     /// <summary>A mash at that conversion and limit of attenuation, and a yeast of those shares.</summary>
     public static double[] Of(double conversion = 1, double limit = 82, double maltose = 1, double maltotriose = 0.85, double dextrin = 0)
     {
-        double[] draw = new double[(int)Known.FatDensity + 5];
+        double[] draw = [.. Malted.Plan!.Medians.Take(ParameterList.KnownCount), maltose, maltotriose, dextrin, 0];
         draw[(int)Known.Conversion] = conversion;
         draw[(int)Known.LimitOfAttenuation] = limit;
-        draw[(int)Known.SpectrumMaltose] = StartingValues.Of("mash.spectrum.maltose").Value;
-        draw[(int)Known.SpectrumMaltotriose] = StartingValues.Of("mash.spectrum.maltotriose").Value;
-        draw[(int)Known.SpectrumGlucose] = StartingValues.Of("mash.spectrum.glucose").Value;
-        draw[Yeast.Maltose] = maltose;
-        draw[Yeast.Maltotriose] = maltotriose;
-        draw[Yeast.Dextrin] = dextrin;
         return draw;
     }
+
+    /// <summary>Any brew, for the parameters that every run has.</summary>
+    private static readonly LaidOut Malted = new Recipe
+    {
+        Name = "any",
+        Package = new PackageWish(Typed.Litres(20), "bottle", null),
+        Mash = new MashPlan(MashMethod.Bag, [Typed.Rest(66, 60)], SpargePlan.None),
+        Ferment = [Typed.Days(20, 14)],
+        Ingredients = [Typed.Malt("pale ale malt", 4)],
+    }.LayOut(Kits.Whole);
+
+    private static Slot SlotOf(string share) => Slots.Of(new Parameter(share, 1, Prior.Point, "kg/kg", "test", "test"));
 
     /// <summary>A malt by its certificate.</summary>
     public static Malt Malt(double extractDryPercent, double moisturePercent) => new(
@@ -37,11 +49,33 @@ internal static class Draws
     /// <summary>A mash of one malt in that many kilograms of water a kilogram, converted.</summary>
     public static Wort Mashed(Malt malt, double kilograms, double water, double[] draw)
     {
+        MaltExtracts extracts = new(draw);
         Wort mash = default;
-        mash.Add(MaltMakeup.OfOneKilogram(malt), kilograms);
+        mash.Add(extracts.OfOneKilogram(malt.Family, malt.ExtractFineDry.Ratio, malt.Moisture.Ratio, malt.Colour.Lovibond), kilograms);
         mash[Component.Water] += water;
-        Mash.Convert(ref mash, new MashStep(MaltMakeup.StarchShareOf(malt.Family), 1, kilograms), draw, Reactions.Published);
+        Mash.Convert(ref mash, MashOf(malt, kilograms, ref draw), draw, Reactions.Published);
         return mash;
+    }
+
+    /// <summary>A mash of that malt alone, with power enough; its certificate stands behind the draw.</summary>
+    private static MashStep MashOf(Malt malt, double kilograms, ref double[] draw)
+    {
+        ParameterList list = new();
+        for (int i = ParameterList.KnownCount; i < draw.Length; i++)
+        {
+            list.Of(new Parameter($"yeast {i}", draw[i], Prior.Point, "1", "test", "test"));
+        }
+
+        Slot Next(string id, double value) => list.Of(new Parameter(id, value, Prior.Point, "1", "test", "test"));
+        MaltMakeup made = new(malt.Family, kilograms)
+        {
+            Extract = Next("extract", malt.ExtractFineDry.Ratio),
+            Moisture = Next("moisture", malt.Moisture.Ratio),
+            Colour = Next("colour", malt.Colour.Lovibond),
+            DiastaticPower = Next("power", MashStep.EnoughDiastaticPower),
+        };
+        draw = [.. draw, malt.ExtractFineDry.Ratio, malt.Moisture.Ratio, malt.Colour.Lovibond, MashStep.EnoughDiastaticPower];
+        return new MashStep([made], kilograms, new RestCourse([new RestStep(66, 60)]));
     }
 
     /// <summary>Twenty kilograms or so of clear all-malt wort of that strength.</summary>

@@ -1,4 +1,4 @@
-using Gylebook.Forecast.State;
+using Gylebook.Engine.State;
 using Gylebook.Science.Fermenting;
 using Gylebook.Science.Liquids;
 using Gylebook.Tests.Shared;

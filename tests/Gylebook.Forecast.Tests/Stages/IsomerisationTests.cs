@@ -1,6 +1,8 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Stages;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Science.Boiling;
 using Gylebook.Tests.Shared;
 
@@ -8,6 +10,12 @@ namespace Gylebook.Forecast.Tests.Stages;
 
 public sealed class IsomerisationTests
 {
+    private static readonly ParameterList Slots = new();
+    private static readonly Slot Alpha = Slots.Of(new Parameter("alpha", 0.08, Prior.Point, "kg/kg", "test", "test"));
+    private static readonly Slot Reaches = Slots.Of(new Parameter("reaches", 0.2, Prior.Point, "1", "test", "test"));
+    private static readonly Slot Form = Slots.Of(new Parameter("form", 1.1, Prior.Point, "1", "test", "test"));
+    private static readonly double[] Drawn = [.. new double[ParameterList.KnownCount], 0.08, 0.2, 1.1];
+
     private static Wort Litres(double litres)
     {
         Wort wort = default;
@@ -20,7 +28,7 @@ public sealed class IsomerisationTests
     public void A_dose_is_grams_times_alpha()
     {
         Wort wort = Litres(20);
-        Isomerisation.Dose(ref wort, new HopDose(50, 0, -1, -1), [0.08]);
+        Isomerisation.Dose(ref wort, new HopDose(50, Alpha, null, null, null, true), Drawn);
         Near.Equal(4000, wort[Component.AlphaAcid], 1e-9);
     }
 
@@ -31,7 +39,7 @@ public sealed class IsomerisationTests
     public void Beyond_what_dissolves_the_rest_stays_out(double grams, double dissolved)
     {
         Wort wort = Litres(20);
-        Isomerisation.Dose(ref wort, new HopDose(grams, 0, -1, -1), [0.08]);
+        Isomerisation.Dose(ref wort, new HopDose(grams, Alpha, null, null, null, true), Drawn);
         Near.Equal(dissolved * 20, wort[Component.AlphaAcid], 0.05 * 20);
     }
 
@@ -39,7 +47,7 @@ public sealed class IsomerisationTests
     public void A_share_that_reaches_and_a_forms_gain_are_counted()
     {
         Wort wort = Litres(20);
-        Isomerisation.Dose(ref wort, new HopDose(50, 0, 1, 2), [0.08, 0.2, 1.1]);
+        Isomerisation.Dose(ref wort, new HopDose(50, Alpha, null, Reaches, Form, true), Drawn);
         Near.Equal(4000 * 0.2 * 1.1, wort[Component.AlphaAcid], 1e-9);
     }
 
@@ -58,7 +66,7 @@ public sealed class IsomerisationTests
     public void Nothing_dosed_is_nothing_changed()
     {
         Wort wort = Litres(20);
-        Isomerisation.Dose(ref wort, default, [0.08]);
+        Isomerisation.Dose(ref wort, default, Drawn);
         Isomerisation.Heat(ref wort, IsomerisationStep.At(60, 100));
         Isomerisation.Keep(ref wort, 0.5);
         Assert.Equal((0.0, 0.0), (wort[Component.AlphaAcid], wort[Component.IsoAlphaAcid]));
@@ -77,13 +85,13 @@ public sealed class IsomerisationTests
 
             OneRun byTable = new(plan);
             OneRun byKinetics = new(plan with { Bitterness = BitternessModel.Isomerisation });
-            double dosed = plan.HopDoses.Sum(d => d.Grams <= 0 ? 0 : 1000 * d.Grams * plan.Medians[d.Alpha] * (d.Form < 0 ? 1 : plan.Medians[d.Form]));
+            double dosed = plan.Additions.Sum(a => a.Hop.Grams <= 0 ? 0 : Isomerisation.Offered(a.Hop with { Reaches = null }, plan.Medians));
             Wort cast = byTable.At(Stage.Cast);
             Assert.InRange(cast[Component.AlphaAcid] + cast[Component.IsoAlphaAcid], 0, dosed * (1 + 1e-12));
-            Assert.Equal(byTable[Figure.Bitterness], byKinetics[Figure.OtherBitterness]);
-            Assert.Equal(byTable[Figure.OtherBitterness], byKinetics[Figure.Bitterness]);
-            Assert.Equal(byTable[Figure.PackagedLitres], byKinetics[Figure.PackagedLitres]);
-            bitter += byKinetics[Figure.Bitterness] > 0 ? 1 : 0;
+            Assert.Equal(byTable[BeerReadouts.Bitterness], byKinetics[BeerReadouts.OtherBitterness]);
+            Assert.Equal(byTable[BeerReadouts.OtherBitterness], byKinetics[BeerReadouts.Bitterness]);
+            Assert.Equal(byTable[BeerReadouts.PackagedLitres], byKinetics[BeerReadouts.PackagedLitres]);
+            bitter += byKinetics[BeerReadouts.Bitterness] > 0 ? 1 : 0;
         }
 
         Assert.True(bitter > 100);

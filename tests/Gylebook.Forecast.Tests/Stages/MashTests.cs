@@ -1,7 +1,8 @@
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Stages;
-using Gylebook.Forecast.State;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Mashing;
 using Gylebook.Tests.Shared;

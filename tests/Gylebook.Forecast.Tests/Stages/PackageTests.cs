@@ -1,4 +1,4 @@
-using Gylebook.Forecast.State;
+using Gylebook.Engine.State;
 using Gylebook.Tests.Shared;
 
 namespace Gylebook.Forecast.Tests.Stages;

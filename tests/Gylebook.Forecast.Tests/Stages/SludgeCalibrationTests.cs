@@ -1,4 +1,5 @@
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Tests.Shared;
@@ -13,14 +14,14 @@ public sealed class SludgeCalibrationTests
 {
     // Common practice, no source: an ordinary ale of 20 L leaves 1.0 to 1.5 L.
     [Fact]
-    public void An_ordinary_ale_leaves_a_litre_or_a_litre_and_a_half() => Assert.InRange(Brew()[Figure.SludgeLitres], 1.0, 1.5);
+    public void An_ordinary_ale_leaves_a_litre_or_a_litre_and_a_half() => Assert.InRange(Brew()[BeerReadouts.SludgeLitres], 1.0, 1.5);
 
     // Common practice, no source: about 0.9 kg of defatted nut powder at knock-out costs a little over 3.8 L in the fermenter all
     // told: the ordinary sludge, and 0.3 L of clear beer that racking leaves (samples/kits). A gallon by word of mouth is good
     // to half a quart, 0.5 L.
     [Fact]
     public void Nut_powder_at_knock_out_costs_about_three_point_eight_litres() => Near.Equal(
-        3.8, Brew(Typed.Line(IngredientKind.Food, "peanut-flour-defatted", 0.9, AdditionPoint.KnockOut))[Figure.SludgeLitres] + 0.3, 0.5);
+        3.8, Brew(Typed.Line(IngredientKind.Food, "peanut-flour-defatted", 0.9, AdditionPoint.KnockOut))[BeerReadouts.SludgeLitres] + 0.3, 0.5);
 
     private static OneRun Brew(params IngredientLine[] more) => OneRun.Of(new Recipe
     {

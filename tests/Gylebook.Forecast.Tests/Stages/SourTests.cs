@@ -1,6 +1,7 @@
-using Gylebook.Forecast.Running;
-using Gylebook.Forecast.Stages;
-using Gylebook.Forecast.State;
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Running;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Science.Acidity;
 using Gylebook.Tests.Shared;
 
@@ -8,10 +9,20 @@ namespace Gylebook.Forecast.Tests.Stages;
 
 public sealed class SourTests
 {
-    /// <summary>Places in the draws below: start pH, buffering, gas kept.</summary>
-    private static readonly double[] Usual = [5.5, 33.5, 0];
+    private static readonly ParameterList Slots = new();
+    private static readonly Slot StartPh = Slots.Of(new Parameter("start", 5.5, Prior.Point, "pH", "test", "test"));
+    private static readonly Slot GasKept = Slots.Of(new Parameter("gas", 0, Prior.Point, "volumes", "test", "test"));
 
-    private static SourStep To(double ph, bool mixed = false) => new(ph, mixed, 0, 1, 2);
+    private static readonly double[] Usual = Drawn(33.5, 0);
+
+    private static double[] Drawn(double buffering, double gasKept)
+    {
+        double[] draw = [.. new double[ParameterList.KnownCount], 5.5, gasKept];
+        draw[(int)Known.WortBuffering] = buffering;
+        return draw;
+    }
+
+    private static SourStep To(double ph, bool mixed = false) => new(ph, mixed, StartPh, GasKept);
 
     /// <summary>Known: C6H12O6 is two of C3H6O3, 180.156 = 2 × 90.078; maltose and sucrose take one water up, 342.297 + 18.015 = 4 × 90.078.</summary>
     [Theory]
@@ -60,7 +71,7 @@ public sealed class SourTests
     {
         Wort wort = Sweet();
         Gas log = new();
-        Sour.To(ref wort, 0, To(3.4, true), Reactions.Published, [5.5, 33.5, 5], ref log);
+        Sour.To(ref wort, 0, To(3.4, true), Reactions.Published, Drawn(33.5, 5), ref log);
         Assert.Equal(0, log.Left);
         Assert.True(wort[Component.CarbonDioxide] > 0);
     }
@@ -87,7 +98,7 @@ public sealed class SourTests
         Wort wort = Sweet();
         wort[Component.Maltose] = 0.001;
         Gas log = new();
-        Sour.To(ref wort, 0, To(3), Reactions.Published, [5.5, 500, 0], ref log);
+        Sour.To(ref wort, 0, To(3), Reactions.Published, Drawn(500, 0), ref log);
         Assert.True(wort.IsSound);
         Assert.All(Reactions.Sourable, sugar => Assert.Equal(0, wort[sugar]));
     }
@@ -110,18 +121,20 @@ public sealed class SourTests
     [Fact]
     public void A_lower_target_a_stiffer_wort_and_a_higher_start_make_more_acid()
     {
-        double Made(double target, params double[] draw)
+        double Made(double target, double start, double buffering)
         {
             Wort wort = Sweet();
             Gas log = new();
+            double[] draw = Drawn(buffering, 0);
+            draw[ParameterList.KnownCount] = start;
             Sour.To(ref wort, 0, To(target), Reactions.Published, draw, ref log);
             return wort[Component.LacticAcid];
         }
 
-        double usual = Made(3.5, 5.5, 33.5, 0);
-        Assert.True(Made(3.3, 5.5, 33.5, 0) > usual);
-        Assert.True(Made(3.5, 5.5, 36, 0) > usual);
-        Assert.True(Made(3.5, 5.7, 33.5, 0) > usual);
+        double usual = Made(3.5, 5.5, 33.5);
+        Assert.True(Made(3.3, 5.5, 33.5) > usual);
+        Assert.True(Made(3.5, 5.5, 36) > usual);
+        Assert.True(Made(3.5, 5.7, 33.5) > usual);
     }
 
     private static Reaction Row(Reaction[] rows, Component sugar) => rows.Single(row => row.Reactant == sugar);

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Telling;
 using Gylebook.Forecast.Tests.Solving;

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Readouts;
 using CsCheck;
 using Gylebook.Forecast.Telling;
 using Gylebook.Forecast.Treating;

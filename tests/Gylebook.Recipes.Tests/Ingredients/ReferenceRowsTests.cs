@@ -1,3 +1,4 @@
+using Gylebook.Science.Mashing;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Recipes.Tests.Ingredients;

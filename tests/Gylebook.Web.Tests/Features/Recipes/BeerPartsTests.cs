@@ -1,7 +1,8 @@
+using Gylebook.Engine.State;
 using System.Globalization;
 using AngleSharp.Dom;
 using Bunit;
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Running;
 using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;

@@ -1,5 +1,6 @@
+using Gylebook.Engine.State;
 using System.Diagnostics;
-using Gylebook.Forecast.Running;
+using Gylebook.Engine.Running;
 using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
 using Gylebook.Recipes;

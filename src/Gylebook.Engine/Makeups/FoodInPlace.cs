@@ -1,0 +1,141 @@
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.State;
+
+namespace Gylebook.Engine.Makeups;
+
+/// <summary>A food where it goes in: its starch is the part that depends on the place.</summary>
+/// <remarks>
+/// In the mash, open starch meets enzymes and raw starch stays with the grain. In the kettle heat opens it and nothing
+/// converts it: haze. In the cold, starch that cooking has opened is haze too, and raw starch settles. Outside the mash a
+/// share of the starch, the family's, never leaves the particles it sits in: it settles with the food's solids and holds beer
+/// as they do. All that counts as
+/// mass is one kilogram in any draw: whoever draws lets water give way.
+/// </remarks>
+/// <param name="figures">Where its <see cref="FoodFigure"/>s stand.</param>
+/// <param name="starchIsOpen">Whether its starch is gelatinised, or gelatinises in an ordinary mash.</param>
+/// <param name="place">Where it goes in.</param>
+/// <param name="kilograms">How much.</param>
+public sealed class FoodInPlace(SlotBlock figures, bool starchIsOpen, FoodPlace place, double kilograms) : Makeup
+{
+    /// <summary>How many figures describe a food.</summary>
+    public const int FigureCount = (int)FoodFigure.Potassium + 1;
+
+    /// <inheritdoc/>
+    public override Wort At(Draw draw, MaltExtracts extracts) => Of(draw.Of(figures, FigureCount), starchIsOpen, place, kilograms);
+
+    /// <summary>Puts other figures of this food into a draw.</summary>
+    public void Draw(ReadOnlySpan<double> drawn, Span<double> into) => drawn.CopyTo(into.Slice(figures.First, FigureCount));
+
+    /// <summary>So many kilograms of a food by its figures.</summary>
+    public static Wort Of(ReadOnlySpan<double> figures, bool starchIsOpen, FoodPlace place, double kilograms) =>
+        Times(OfOneKilogram(figures, starchIsOpen, place), kilograms);
+
+    private static Wort OfOneKilogram(ReadOnlySpan<double> figures, bool starchIsOpen, FoodPlace place)
+    {
+        Wort one = default;
+        foreach ((FoodFigure figure, Component component) in Dissolving)
+        {
+            one[component] = figures[(int)figure];
+        }
+
+        double starch = figures[(int)FoodFigure.Starch], insoluble = figures[(int)FoodFigure.Insoluble];
+        double trapped = place == FoodPlace.Mash ? 0 : starch * figures[(int)FoodFigure.StarchThatSettles];
+        double settles = insoluble + trapped;
+        one[Component.FoodSolids] = settles;
+        one[StarchAs(starchIsOpen, place)] += starch - trapped;
+        one[Component.Sodium] = figures[(int)FoodFigure.Sodium];
+        one[Component.Potassium] = figures[(int)FoodFigure.Potassium];
+        one[Component.SettledHold] = settles * figures[(int)FoodFigure.SettledHold];
+        one[Component.BagHold] = place == FoodPlace.Mash ? insoluble * figures[(int)FoodFigure.BagHold] : 0;
+        return one;
+    }
+
+    private static Component StarchAs(bool open, FoodPlace place) => place switch
+    {
+        FoodPlace.Mash => open ? Component.Starch : Component.RawStarch,
+        FoodPlace.Kettle => Component.HazeStarch,
+        _ => open ? Component.HazeStarch : Component.RawStarch,
+    };
+
+    private static readonly (FoodFigure Figure, Component Component)[] Dissolving =
+    [
+        (FoodFigure.Water, Component.Water), (FoodFigure.Sucrose, Component.Sucrose), (FoodFigure.Glucose, Component.Glucose), (FoodFigure.Fructose, Component.Fructose),
+        (FoodFigure.Maltose, Component.Maltose), (FoodFigure.Lactose, Component.Lactose), (FoodFigure.Polyols, Component.Polyols),
+        (FoodFigure.Dextrin, Component.Dextrin), (FoodFigure.SolubleProtein, Component.Protein),
+        (FoodFigure.Minerals, Component.Minerals), (FoodFigure.Ethanol, Component.Ethanol), (FoodFigure.Fat, Component.Fat),
+    ];
+}
+
+/// <summary>Where a food goes in, as far as its starch is concerned.</summary>
+public enum FoodPlace
+{
+    /// <summary>Into the mash, where enzymes are.</summary>
+    Mash,
+
+    /// <summary>Into hot wort, where heat opens starch and nothing converts it.</summary>
+    Kettle,
+
+    /// <summary>Into cold wort or beer.</summary>
+    Cellar,
+}
+
+/// <summary>The figures that describe a food, kilograms per kilogram as is unless said, in the order of its block of parameters.</summary>
+public enum FoodFigure
+{
+    /// <summary>Water.</summary>
+    Water,
+
+    /// <summary>Sucrose.</summary>
+    Sucrose,
+
+    /// <summary>Glucose.</summary>
+    Glucose,
+
+    /// <summary>Fructose.</summary>
+    Fructose,
+
+    /// <summary>Maltose.</summary>
+    Maltose,
+
+    /// <summary>Lactose.</summary>
+    Lactose,
+
+    /// <summary>Sugar alcohols.</summary>
+    Polyols,
+
+    /// <summary>Soluble carbohydrate no yeast takes.</summary>
+    Dextrin,
+
+    /// <summary>Protein that dissolves.</summary>
+    SolubleProtein,
+
+    /// <summary>Minerals that dissolve.</summary>
+    Minerals,
+
+    /// <summary>Ethanol.</summary>
+    Ethanol,
+
+    /// <summary>Fat.</summary>
+    Fat,
+
+    /// <summary>Starch.</summary>
+    Starch,
+
+    /// <summary>What never dissolves; the last that counts as mass.</summary>
+    Insoluble,
+
+    /// <summary>Share of the starch that settles with the insolubles when no mash converts it.</summary>
+    StarchThatSettles,
+
+    /// <summary>Kilograms of beer that a kilogram of what settles holds.</summary>
+    SettledHold,
+
+    /// <summary>Kilograms of wort that a kilogram of the insolubles holds in the bag.</summary>
+    BagHold,
+
+    /// <summary>Sodium, mg/kg; its mass is part of the minerals.</summary>
+    Sodium,
+
+    /// <summary>Potassium, mg/kg; its mass is part of the minerals.</summary>
+    Potassium,
+}

@@ -1,0 +1,96 @@
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.State;
+using Gylebook.Science.Mashing;
+
+namespace Gylebook.Engine.Makeups;
+
+/// <summary>What something is made of when it goes in, for any draw.</summary>
+public abstract class Makeup
+{
+    /// <summary>All of it, as components.</summary>
+    /// <param name="draw">The draw.</param>
+    /// <param name="extracts">What malts' extracts are made of at that draw.</param>
+    public abstract Wort At(Draw draw, MaltExtracts extracts);
+
+    /// <summary>So many kilograms of what one kilogram is.</summary>
+    public static Wort Times(in Wort one, double kilograms)
+    {
+        Wort all = default;
+        all.Add(one, kilograms);
+        return all;
+    }
+}
+
+/// <summary>Something of which nobody doubts what it is made of: a salt, an acid, yeast, sugar.</summary>
+/// <param name="all">All of it, as components.</param>
+public sealed class PlainMakeup(Wort all) : Makeup
+{
+    private readonly Wort _all = all;
+
+    /// <inheritdoc/>
+    public override Wort At(Draw draw, MaltExtracts extracts) => _all;
+}
+
+/// <summary>Malt extract: its sugars are its maker's, the malt whose buffering it stands for is not.</summary>
+/// <param name="all">All of it, as components; the buffer left out.</param>
+/// <param name="solids">Its dry matter, kg/kg.</param>
+/// <param name="kilograms">How much.</param>
+public sealed class ExtractMakeup(Wort all, double solids, double kilograms) : Makeup
+{
+    private readonly Wort _all = all;
+
+    /// <inheritdoc/>
+    public override Wort At(Draw draw, MaltExtracts extracts)
+    {
+        Wort drawn = _all;
+        drawn[Component.MaltBuffer] = solids * draw[Known.ExtractAsMalt] * kilograms;
+        return drawn;
+    }
+}
+
+/// <summary>A malt, taken apart by its certificate.</summary>
+/// <param name="family">Its kind.</param>
+/// <param name="kilograms">How much.</param>
+public sealed class MaltMakeup(MaltFamily family, double kilograms) : Makeup
+{
+    /// <summary>Its kind.</summary>
+    public MaltFamily Family => family;
+
+    /// <summary>How much, as weighed.</summary>
+    public double Kilograms => kilograms;
+
+    /// <summary>Where its laboratory extract stands: fine grind, kg per kg of dry matter.</summary>
+    public required Slot Extract { get; init; }
+
+    /// <summary>Where its water stands, kg/kg as is.</summary>
+    public required Slot Moisture { get; init; }
+
+    /// <summary>Where its colour stands, °L.</summary>
+    public required Slot Colour { get; init; }
+
+    /// <summary>Where its diastatic power stands, degrees Lintner.</summary>
+    public required Slot DiastaticPower { get; init; }
+
+    /// <inheritdoc/>
+    public override Wort At(Draw draw, MaltExtracts extracts)
+    {
+        ArgumentNullException.ThrowIfNull(extracts);
+        return Times(extracts.OfOneKilogram(family, draw[Extract], draw[Moisture], draw[Colour]), kilograms);
+    }
+}
+
+/// <summary>Hops: matter that never dissolves, water, and what dissolves.</summary>
+/// <param name="staysInKettle">Whether they are whole and boiled, and so stay behind.</param>
+/// <param name="kilograms">How much.</param>
+public sealed class HopMakeup(bool staysInKettle, double kilograms) : Makeup
+{
+    /// <inheritdoc/>
+    public override Wort At(Draw draw, MaltExtracts extracts)
+    {
+        Wort one = default;
+        one[staysInKettle ? Component.SpentHops : Component.HopMatter] = draw[Known.HopSolids];
+        one[Component.Water] = draw[Known.HopWater];
+        one[Component.Dextrin] = draw[Known.HopSoluble];
+        return Times(one, kilograms);
+    }
+}

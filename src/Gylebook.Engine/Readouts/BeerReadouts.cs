@@ -1,0 +1,189 @@
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
+using Gylebook.Science.Boiling;
+using Gylebook.Science.Fermenting;
+using Gylebook.Science.Liquids;
+using Gylebook.Science.Quantities;
+
+namespace Gylebook.Engine.Readouts;
+
+/// <summary>What can be told of any brew as a whole.</summary>
+public static class BeerReadouts
+{
+    /// <summary>Gravity in the fermenter, before yeast.</summary>
+    public static Readout CastGravity { get; } = new(
+        "castGravity", "gravity in the fermenter", "SG", 4, new(Stage.Cast), static (in run) => run.Wort(Stage.Cast).Gravity);
+
+    /// <summary>Original gravity, all in.</summary>
+    public static Readout OriginalGravity { get; } = new(
+        "originalGravity", "original gravity, all in", "SG", 4, new(Stage.Ferment), static (in run) => run.Mean(static (in r, p) => OriginalGravityOf(r, p)));
+
+    /// <summary>Gravity when fermentation ends.</summary>
+    public static Readout FinalGravity { get; } = new(
+        "finalGravity", "final gravity", "SG", 4, new(Stage.Ferment), static (in run) => run.Mean(static (in r, p) => FinalGravityOf(r, p)));
+
+    /// <summary>(OE − AE) / OE, per cent.</summary>
+    public static Readout ApparentAttenuation { get; } = new(
+        "apparentAttenuation", "apparent attenuation", "%", 1, new(Stage.Ferment), static (in run) => run.Mean(static (in r, p) => ApparentAttenuationOf(r, p)));
+
+    /// <summary>(OE − RE) / OE, per cent.</summary>
+    public static Readout RealAttenuation { get; } = new(
+        "realAttenuation", "real attenuation", "%", 1, new(Stage.Ferment), static (in run) => run.Mean(static (in r, p) => RealAttenuationOf(r, p)));
+
+    /// <summary>Alcohol by volume when racked, per cent.</summary>
+    public static Readout AlcoholAtRacking { get; } = new(
+        "alcoholAtRacking", "alcohol by volume, when racked", "%", 2, new(Stage.Rack),
+        static (in run) => run.Mean(static (in r, p) => r.Wort(Stage.Rack, p).AlcoholByVolumePercent));
+
+    /// <summary>Alcohol by volume as served, per cent.</summary>
+    public static Readout AlcoholByVolume { get; } = new(
+        "alcoholByVolume", "alcohol by volume, in the glass", "%", 2, new(Stage.Pour),
+        static (in run) => run.Mean(static (in r, p) => PerLitre(r, p, 100 * r.Wort(Stage.Pour, p)[Component.Ethanol] / State.Wort.PureEthanolKilogramsPerLitre)));
+
+    /// <summary>Bitterness as served by the model that is shown, IBU.</summary>
+    public static Readout Bitterness { get; } = new(
+        "bitterness", "bitterness", "IBU", 1, new(Stage.Pour),
+        static (in run) => BitternessBy(run, run.Plan.Bitterness));
+
+    /// <summary>Bitterness as served by the model that is not shown, IBU.</summary>
+    public static Readout OtherBitterness { get; } = new(
+        "otherBitterness", "bitterness by the other model", "IBU", 1, new(Stage.Pour),
+        static (in run) => BitternessBy(run, run.Plan.Bitterness == BitternessModel.TimeGravity ? BitternessModel.Isomerisation : BitternessModel.TimeGravity));
+
+    /// <summary>Colour as served, SRM.</summary>
+    public static Readout Colour { get; } = new(
+        "colourSrm", "colour", "SRM", 1, new(Stage.Pour),
+        static (in run) => run.Mean(static (in r, p) => Poured(r, p) is > 0 and var litres ? WortColour.SrmOfAbsorbance(r.Wort(Stage.Pour, p)[Component.Colour] / litres) : 0));
+
+    /// <summary>Litres at 20 °C before the boil.</summary>
+    public static Readout CopperUpLitres { get; } = new(
+        "copperUpLitres", "wort at copper-up", "L at 20 °C", 2, new(Stage.CopperUp), static (in run) => run.Wort(Stage.CopperUp).Litres);
+
+    /// <summary>Gravity before the boil.</summary>
+    public static Readout CopperUpGravity { get; } = new(
+        "copperUpGravity", "gravity at copper-up", "SG", 4, new(Stage.CopperUp), static (in run) => run.Wort(Stage.CopperUp).Gravity);
+
+    /// <summary>Litres at 20 °C when the flame goes off.</summary>
+    public static Readout KnockOutLitres { get; } = new(
+        "knockOutLitres", "wort at knock-out", "L at 20 °C", 2, new(Stage.KnockOut), static (in run) => run.Wort(Stage.KnockOut).Litres);
+
+    /// <summary>Gravity when the flame goes off.</summary>
+    public static Readout KnockOutGravity { get; } = new(
+        "knockOutGravity", "gravity at knock-out", "SG", 4, new(Stage.KnockOut), static (in run) => run.Wort(Stage.KnockOut).Gravity);
+
+    /// <summary>Litres at 20 °C in the fermenter.</summary>
+    public static Readout CastLitres { get; } = new(
+        "castLitres", "wort in the fermenter", "L at 20 °C", 2, new(Stage.Cast), static (in run) => run.Wort(Stage.Cast).Litres);
+
+    /// <summary>Litres of sludge, solids and the beer they hold.</summary>
+    public static Readout SludgeLitres { get; } = new(
+        "sludgeLitres", "sludge", "L", 2, new(Stage.Rack),
+        static (in run) => run.Sum(static (in r, p) => Rack.SludgeLitres(r.Wort(Stage.Ferment, p), r.Draw)));
+
+    /// <summary>Litres at 20 °C packaged.</summary>
+    public static Readout PackagedLitres { get; } = new(
+        "packagedLitres", "beer packaged", "L at 20 °C", 2, new(Stage.Package),
+        static (in run) => run.Sum(static (in r, p) => r.Wort(Stage.Package, p).Litres));
+
+    /// <summary>Energy as served, kcal per 100 mL.</summary>
+    public static Readout Energy { get; } = new(
+        "energyKcalPer100ml", "energy", "kcal/100 mL", 0, new(Stage.Pour), static (in run) => run.Mean(static (in r, p) => EnergyOf(r, p)));
+
+    /// <summary>Carbohydrate as served, g per 100 mL.</summary>
+    public static Readout Carbohydrate { get; } = new(
+        "carbohydrateGPer100ml", "carbohydrate", "g/100 mL", 1, new(Stage.Pour), static (in run) => run.Mean(static (in r, p) => CarbohydrateOf(r, p)));
+
+    /// <summary>Sodium as served that foods, liquor and salts brought, mg/L.</summary>
+    public static Readout Sodium { get; } = new(
+        "sodiumMgPerL", "sodium from foods and salts", "mg/L", 0, new(Stage.Pour),
+        static (in run) => run.Mean(static (in r, p) => PerLitre(r, p, r.Wort(Stage.Pour, p)[Component.Sodium])));
+
+    /// <summary>Extract over grist, per cent, when all wort has run off; 0 without a grist.</summary>
+    public static Readout MashYield { get; } = new(
+        "mashYield", "extract from the grist", "%", 1, new(Stage.RunOff), MashYieldOf);
+
+    /// <summary>Volumes of gas as served.</summary>
+    public static Readout CarbonationVolumes { get; } = new(
+        "carbonationVolumes", "carbonation", "volumes", 2, new(Stage.Pour), static (in run) => run.Mean(static (in r, p) => CarbonationOf(r, p)));
+
+    /// <summary>Volumes of gas that sugar makes in the package.</summary>
+    public static Readout RefermentableVolumes { get; } = new(
+        "refermentableVolumes", "gas made in the package", "volumes", 2, new(Stage.Package), static (in run) => run.Mean(static (in r, p) => RefermentableOf(r, p)));
+
+    /// <summary>Litres in the mash with the grain.</summary>
+    public static Readout MashLitresWithSolids { get; } = new(
+        "mashLitresWithSolids", "mash with its grain", "L", 2, new(Stage.Mash),
+        static (in run) => Suspension.Litres(run.Wort(Stage.Mash), run.Draw));
+
+    /// <summary>Litres in the fullest fermenter with all solids, before any is racked off.</summary>
+    public static Readout FermenterLitresWithSolids { get; } = new(
+        "fermenterLitresWithSolids", "fermenter with its solids", "L", 2, new(Stage.Ferment),
+        static (in run) => run.Most(static (in r, p) => Suspension.Litres(r.Wort(Stage.Ferment, p), r.Draw)));
+
+    /// <summary>The headline, in the order in which it is told.</summary>
+    public static IReadOnlyList<Readout> Headline { get; } =
+    [
+        CastGravity, OriginalGravity, FinalGravity, ApparentAttenuation, RealAttenuation, AlcoholAtRacking, AlcoholByVolume,
+        Bitterness, Colour, CopperUpLitres, CopperUpGravity, CastLitres, SludgeLitres, PackagedLitres, Energy, Carbohydrate,
+        Sodium, MashYield,
+    ];
+
+    /// <summary>All that is told of any brew as a whole, the headline first.</summary>
+    public static IReadOnlyList<Readout> All { get; } =
+    [
+        .. Headline, OtherBitterness, KnockOutLitres, KnockOutGravity, CarbonationVolumes, RefermentableVolumes, MashLitresWithSolids, FermenterLitresWithSolids,
+    ];
+
+    /// <summary>Bitterness of the whole beer by a model, IBU.</summary>
+    public static double BitternessBy(in RunView run, BitternessModel model) => model == BitternessModel.TimeGravity
+        ? run.Mean(static (in r, p) => PerLitre(r, p, r.Wort(Stage.Pour, p)[Component.Bitterness]))
+        : run.Mean(static (in r, p) => PerLitre(r, p, r.Wort(Stage.Pour, p)[Component.IsoAlphaAcid]));
+
+    /// <summary>Volumes of gas in a portion as served.</summary>
+    public static double CarbonationOf(in RunView run, int portion) => Poured(run, portion) is > 0 and var litres
+        ? run.Wort(Stage.Pour, portion)[Component.CarbonDioxide] * 1000 / Carbonation.GramsPerLitreInOneVolume / litres : 0;
+
+    private static double OriginalGravityOf(in RunView run, int portion) => run.Trace.Of(Stage.Ferment, portion).Unfermented.Gravity;
+
+    private static double FinalGravityOf(in RunView run, int portion) => run.Wort(Stage.Ferment, portion).Gravity;
+
+    private static double ApparentAttenuationOf(in RunView run, int portion)
+    {
+        double original = run.Trace.Of(Stage.Ferment, portion).Unfermented.RealExtractPlato;
+        return original > 0 ? 100 * (original - SucroseSolution.PlatoAt(FinalGravityOf(run, portion))) / original : 0;
+    }
+
+    private static double RealAttenuationOf(in RunView run, int portion)
+    {
+        double original = run.Trace.Of(Stage.Ferment, portion).Unfermented.RealExtractPlato;
+        return original > 0 ? 100 * (original - run.Wort(Stage.Ferment, portion).RealExtractPlato) / original : 0;
+    }
+
+    private static double MashYieldOf(in RunView run)
+    {
+        ref readonly Wort wort = ref run.Wort(run.Trace.Has(Stage.Rinse) ? Stage.Rinse : Stage.Lift);
+        double grist = run.Plan.Mash.GristKilograms;
+        return grist > 0 && run.Trace.Has(Stage.Lift) ? 100 * (wort.ExtractMass - wort.LiquorExtractMass) / grist : 0;
+    }
+
+    private static double EnergyOf(in RunView run, int portion)
+    {
+        ref readonly Wort beer = ref run.Wort(Stage.Pour, portion);
+        double gravity = beer.Gravity;
+        return beer.LitresAt(gravity) > 0 ? BeerEnergy.KilocaloriesPer100Millilitres(beer.AlcoholByMassPercent, beer.RealExtractPlato, gravity) : 0;
+    }
+
+    private static double CarbohydrateOf(in RunView run, int portion)
+    {
+        ref readonly Wort beer = ref run.Wort(Stage.Pour, portion);
+        double gravity = beer.Gravity;
+        return beer.LitresAt(gravity) > 0 ? BeerEnergy.CarbohydrateGramsPer100Millilitres(beer.RealExtractPlato, gravity) : 0;
+    }
+
+    private static double RefermentableOf(in RunView run, int portion) => Package.RefermentableVolumes(
+        run.Wort(Stage.Package, portion), run.Plan.Ferments[run.Plan.RowOf(portion)], run.Plan.Reactions, run.Draw);
+
+    private static double Poured(in RunView run, int portion) => run.Wort(Stage.Pour, portion).Litres;
+
+    private static double PerLitre(in RunView run, int portion, double amount) => Poured(run, portion) is > 0 and var litres ? amount / litres : 0;
+}

@@ -1,0 +1,111 @@
+using Gylebook.Engine.Makeups;
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
+
+namespace Gylebook.Engine.Running;
+
+/// <summary>What one run leaves to be read: the state at every stage, every loss, and what went in. Made once for a plan, and written over by each run.</summary>
+public sealed class RunTrace
+{
+    private const int StageCount = (int)Stage.TopUp + 1;
+    private const int LossCount = (int)Loss.Racking + 1;
+
+    private readonly int _portions;
+    private readonly Portion[] _reached;
+    private readonly bool[] _wasReached;
+    private readonly Wort[] _lost;
+    private readonly Wort[] _makeups;
+    private readonly double[] _bitterness;
+    private readonly double[] _litres;
+
+    /// <summary>Room for the runs of a plan.</summary>
+    public RunTrace(RunPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        _portions = plan.PortionCount;
+        _reached = new Portion[StageCount * _portions];
+        _wasReached = new bool[StageCount * _portions];
+        _lost = new Wort[2 * LossCount * _portions];
+        _makeups = new Wort[plan.Makeups.Length];
+        _bitterness = new double[plan.Additions.Length];
+        _litres = new double[plan.Additions.Length];
+    }
+
+    /// <summary>Whether the run came to its end: no kettle boiled dry.</summary>
+    public bool IsWhole { get; internal set; }
+
+    /// <summary>What malts' extracts are made of, at this run's draw.</summary>
+    internal MaltExtracts Extracts { get; } = new();
+
+    /// <summary>What something that goes in is made of, at this run's draw.</summary>
+    public ref readonly Wort Makeup(int row) => ref _makeups[row];
+
+    /// <summary>Whether a stage was reached.</summary>
+    public bool Has(Stage stage, int portion = 0) => _wasReached[At(stage, portion)];
+
+    /// <summary>A portion as a stage left it, the last time it was reached; nothing when it never was.</summary>
+    public ref readonly Portion Of(Stage stage, int portion = 0) => ref _reached[At(stage, portion)];
+
+    /// <summary>The wort of it.</summary>
+    public ref readonly Wort Wort(Stage stage, int portion = 0) => ref _reached[At(stage, portion)].Wort;
+
+    /// <summary>All that was lost that way; gas that left the souring kettle is told apart from what left the fermenter.</summary>
+    public ref readonly Wort Lost(Loss loss, int portion = 0, bool souring = false) => ref _lost[At(loss, portion, souring)];
+
+    /// <summary>Milligrams of bitterness by the table of time and gravity, by addition.</summary>
+    public double Bitterness(int addition) => _bitterness[addition];
+
+    /// <summary>Litres there were of the wort that a hop went into; 0 for what is no hop.</summary>
+    public double LitresWhenAdded(int addition) => _litres[addition];
+
+    /// <summary>Clears what adds up, and reckons what goes in.</summary>
+    internal void Begin(RunPlan plan, Draw draw)
+    {
+        IsWhole = false;
+        Array.Clear(_wasReached);
+        Array.Clear(_lost);
+        Array.Clear(_bitterness);
+        Extracts.Fill(draw);
+        for (int i = 0; i < _makeups.Length; i++)
+        {
+            _makeups[i] = plan.Makeups[i].At(draw, Extracts);
+        }
+    }
+
+    internal void Reach(Stage stage, int portion, in Portion state)
+    {
+        int at = At(stage, portion);
+        _reached[at] = state;
+        _wasReached[at] = true;
+    }
+
+    internal void Lose(Stage stage, int portion, Loss loss, in Wort lost) => _lost[At(loss, portion, stage == Stage.Sour)].Add(lost);
+
+    internal void Dose(int addition, double litres) => _litres[addition] = litres;
+
+    internal void Bitter(int addition, double milligrams) => _bitterness[addition] = milligrams;
+
+    private int At(Stage stage, int portion) => ((int)stage * _portions) + portion;
+
+    private int At(Loss loss, int portion, bool souring) => ((((souring ? LossCount : 0) + (int)loss)) * _portions) + portion;
+}
+
+/// <summary>The log that keeps what can be read of a run, and allocates nothing.</summary>
+/// <param name="trace">Where to.</param>
+public readonly struct TraceLog(RunTrace trace) : IRunLog
+{
+    /// <inheritdoc/>
+    public void Added(Stage stage, int portion, in Wort added)
+    {
+    }
+
+    /// <inheritdoc/>
+    public void Lost(Stage stage, int portion, Loss what, in Wort lost) => trace.Lose(stage, portion, what, lost);
+
+    /// <inheritdoc/>
+    public void Reached(Stage stage, int portion, in Portion state) => trace.Reach(stage, portion, state);
+
+    /// <inheritdoc/>
+    public void Bittered(int addition, double milligrams) => trace.Bitter(addition, milligrams);
+}

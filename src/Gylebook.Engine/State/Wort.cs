@@ -1,0 +1,160 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Numerics;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using Gylebook.Science.Liquids;
+
+namespace Gylebook.Engine.State;
+
+/// <summary>What lies in one place: liquid with all that is dissolved in it, and the solids with it.</summary>
+/// <remarks>
+/// Extensive: each amount is a kilogram (or a tracer's own unit), so two worts mix by adding and part by multiplying.
+/// Gravity, litres and strength are read off, never stored. Litres are at 20 °C and of the clear liquid without gas.
+/// </remarks>
+public struct Wort
+{
+    /// <summary>Kilograms in a litre of water at 20 °C, by the table that gravity is read from: the engine knows no other.</summary>
+    public const double WaterKilogramsPerLitre = 0.998234;
+
+    /// <summary>Kilograms in a litre of pure ethanol at 20 °C.</summary>
+    public const double PureEthanolKilogramsPerLitre = EthanolWater.EthanolKilogramsPerCubicMetre / 1000;
+
+    private Amounts _amounts;
+
+    /// <summary>How much of a component there is.</summary>
+    public double this[Component component]
+    {
+        readonly get => _amounts[(int)component];
+        set => _amounts[(int)component] = value;
+    }
+
+    /// <summary>Kilograms in all, solids and gas included.</summary>
+    public readonly double Mass => Dot(Components.MassWeights);
+
+    /// <summary>Kilograms of clear liquid, without gas.</summary>
+    public readonly double LiquidMass => Dot(Components.LiquidWeights);
+
+    /// <summary>Kilograms of extract in the clear liquid, as the sucrose a hydrometer would take it for.</summary>
+    public readonly double ExtractMass => Dot(Components.ExtractWeights);
+
+    /// <summary>Kilograms of that extract which salts, acids and liquor brought: the grist yielded the rest.</summary>
+    public readonly double LiquorExtractMass => Dot(Components.LiquorExtractWeights);
+
+    /// <summary>Degrees Plato of what is really dissolved.</summary>
+    public readonly double RealExtractPlato => Percent(ExtractMass);
+
+    /// <summary>Ethanol, per cent of the liquid's mass.</summary>
+    public readonly double AlcoholByMassPercent => Percent(this[Component.Ethanol]);
+
+    /// <summary>Specific gravity 20/20 in air, by Tabarié: exactly 1 with nothing dissolved.</summary>
+    public readonly double Gravity
+    {
+        get
+        {
+            double liquid = LiquidMass;
+            if (liquid <= 0)
+            {
+                return 1;
+            }
+
+            double plato = 100 * ExtractMass / liquid;
+            double ethanol = this[Component.Ethanol];
+            return ethanol == 0 ? SucroseSolution.GravityAt(plato) : Tabarie.GravityOf(plato, 100 * ethanol / liquid);
+        }
+    }
+
+    /// <summary>Litres of clear liquid at 20 °C.</summary>
+    public readonly double Litres => LitresAt(Gravity);
+
+    /// <summary>The same, for whoever has read the gravity already.</summary>
+    public readonly double LitresAt(double gravity) => LiquidMass / SucroseSolution.KilogramsPerLitreOfGravity(gravity);
+
+    /// <summary>Ethanol, per cent of the volume at 20 °C.</summary>
+    public readonly double AlcoholByVolumePercent
+    {
+        get
+        {
+            double litres = Litres;
+            return litres <= 0 ? 0 : 100 * this[Component.Ethanol] / PureEthanolKilogramsPerLitre / litres;
+        }
+    }
+
+    /// <summary>Whether every amount is a finite number that is not negative beyond rounding.</summary>
+    public readonly bool IsSound
+    {
+        get
+        {
+            foreach (double amount in Span)
+            {
+                if (!(amount >= -1e-9 && double.IsFinite(amount)))
+                {
+                    return false;
+                }
+            }
+
+            return true;
+        }
+    }
+
+    [UnscopedRef]
+    private readonly ReadOnlySpan<double> Span => MemoryMarshal.CreateReadOnlySpan(in _amounts[0], Components.Count);
+
+    /// <summary>Mixes another wort, or some multiple of it, into this one.</summary>
+    public void Add(in Wort other, double times = 1)
+    {
+        Span<double> mine = MemoryMarshal.CreateSpan(ref _amounts[0], Amounts.Length);
+        ReadOnlySpan<double> theirs = MemoryMarshal.CreateReadOnlySpan(in other._amounts[0], Amounts.Length);
+        for (int i = 0; i < Amounts.Length; i += Vector<double>.Count)
+        {
+            (new Vector<double>(mine[i..]) + (new Vector<double>(theirs[i..]) * times)).CopyTo(mine[i..]);
+        }
+    }
+
+    /// <summary>The part that <paramref name="shares"/> names of each component; it stays here too until it is taken off.</summary>
+    public readonly Wort Part(in Wort shares)
+    {
+        Wort part = default;
+        Span<double> into = MemoryMarshal.CreateSpan(ref part._amounts[0], Amounts.Length);
+        ReadOnlySpan<double> mine = MemoryMarshal.CreateReadOnlySpan(in _amounts[0], Amounts.Length);
+        ReadOnlySpan<double> share = MemoryMarshal.CreateReadOnlySpan(in shares._amounts[0], Amounts.Length);
+        for (int i = 0; i < Amounts.Length; i += Vector<double>.Count)
+        {
+            (new Vector<double>(mine[i..]) * new Vector<double>(share[i..])).CopyTo(into[i..]);
+        }
+
+        return part;
+    }
+
+    private readonly double Dot(double[] weights)
+    {
+        ReadOnlySpan<double> mine = MemoryMarshal.CreateReadOnlySpan(in _amounts[0], Amounts.Length);
+        Vector<double> sum = Vector<double>.Zero;
+        int i = 0;
+        for (; i + Vector<double>.Count <= Components.Count; i += Vector<double>.Count)
+        {
+            sum += new Vector<double>(mine[i..]) * new Vector<double>(weights, i);
+        }
+
+        double total = Vector.Sum(sum);
+        for (; i < Components.Count; i++)
+        {
+            total += mine[i] * weights[i];
+        }
+
+        return total;
+    }
+
+    private readonly double Percent(double part)
+    {
+        double liquid = LiquidMass;
+        return liquid <= 0 ? 0 : 100 * part / liquid;
+    }
+
+    /// <summary>The amounts in a row, padded to whole vectors of up to eight.</summary>
+    [InlineArray(Length)]
+    private struct Amounts
+    {
+        public const int Length = (Components.Count + 7) / 8 * 8;
+        private double _first;
+    }
+}

@@ -1,0 +1,14 @@
+namespace Gylebook.Science.Mashing;
+
+/// <summary>How a malt's laboratory extract is made up.</summary>
+public enum MaltFamily
+{
+    /// <summary>Pale malts and unmalted grains: mostly starch, some sugar of their own.</summary>
+    Base,
+
+    /// <summary>Caramel malts: stewed, all extract already sugar and dextrin.</summary>
+    Caramel,
+
+    /// <summary>Roasted malts and grains: all extract already dextrin-like.</summary>
+    Roast,
+}
