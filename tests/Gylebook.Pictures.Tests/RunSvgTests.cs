@@ -1,7 +1,7 @@
-using Gylebook.Engine.Readouts;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Tests.Shared;

@@ -1,6 +1,6 @@
 using System.Globalization;
-using Gylebook.Forecast.LayingOut;
 using Gylebook.Engine.State;
+using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;

@@ -1,5 +1,5 @@
-using Gylebook.Forecast.LayingOut;
 using Gylebook.Engine.State;
+using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;

@@ -1,6 +1,6 @@
-using Gylebook.Engine.State;
 using Gylebook.Engine.Running;
 using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 

@@ -1,6 +1,6 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Engine.Stages;
 using Gylebook.Engine.Running;
+using Gylebook.Engine.Stages;
 using Gylebook.Forecast.Solving;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Kits;

@@ -1,6 +1,6 @@
+using System.Collections.Concurrent;
 using Gylebook.Engine.Makeups;
 using Gylebook.Engine.Parameters;
-using System.Collections.Concurrent;
 using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Data;

@@ -1,9 +1,9 @@
 using Gylebook.Engine.Parameters;
-using Gylebook.Forecast.Cooling;
 using Gylebook.Engine.Running;
-using Gylebook.Forecast.Solving;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
+using Gylebook.Forecast.Cooling;
+using Gylebook.Forecast.Solving;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;

@@ -1,9 +1,9 @@
-using Gylebook.Science.Boiling;
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Stages;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
+using Gylebook.Science.Boiling;
 using Gylebook.Science.Conditioning;
 
 namespace Gylebook.Forecast.LayingOut;

@@ -1,8 +1,8 @@
 using Gylebook.Engine.Makeups;
-using Gylebook.Science.Mashing;
 using Gylebook.Engine.State;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Liquids;
+using Gylebook.Science.Mashing;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.LayingOut;

@@ -1,6 +1,6 @@
-using Gylebook.Forecast.LayingOut;
 using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
+using Gylebook.Forecast.LayingOut;
 
 namespace Gylebook.Forecast.Telling;
 

@@ -1,8 +1,8 @@
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
-using IngredientKind = Gylebook.Recipes.Ingredients.IngredientKind;
 using Gylebook.Science.Foods.Words;
+using IngredientKind = Gylebook.Recipes.Ingredients.IngredientKind;
 
 namespace Gylebook.Forecast.Telling;
 

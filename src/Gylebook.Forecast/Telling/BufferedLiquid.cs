@@ -1,5 +1,5 @@
-using Gylebook.Forecast.LayingOut;
 using Gylebook.Engine.State;
+using Gylebook.Forecast.LayingOut;
 using Gylebook.Science.Acidity;
 
 namespace Gylebook.Forecast.Telling;

@@ -1,8 +1,8 @@
 using Gylebook.Engine.Makeups;
-using Gylebook.Engine.Stages;
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.LayingOut;
 using Gylebook.Engine.Running;
+using Gylebook.Engine.Stages;
+using Gylebook.Forecast.LayingOut;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.Telling;

@@ -1,6 +1,5 @@
-using Gylebook.Engine.Readouts;
 using System.Globalization;
-using Gylebook.Forecast.Telling;
+using Gylebook.Engine.Readouts;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Widgets;

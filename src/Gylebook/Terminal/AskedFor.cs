@@ -1,6 +1,5 @@
-using Gylebook.Engine.State;
 using System.Globalization;
-using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Data;
 using Gylebook.Recipes.Ingredients;

@@ -1,5 +1,5 @@
-using Gylebook.Engine.Readouts;
 using System.Globalization;
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Telling;
 using Gylebook.Science.Foods.Doses;
 using Spectre.Console;

@@ -1,5 +1,4 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
 using Gylebook.Forecast.Treating;
 
 namespace Gylebook.Terminal;

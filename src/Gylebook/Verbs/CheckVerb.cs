@@ -1,6 +1,6 @@
 using System.ComponentModel;
-using Gylebook.Terminal;
 using Gylebook.Recipes;
+using Gylebook.Terminal;
 using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;

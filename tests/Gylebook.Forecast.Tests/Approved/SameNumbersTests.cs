@@ -1,6 +1,6 @@
-using Gylebook.Engine.Readouts;
 using System.Globalization;
 using System.Text;
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;

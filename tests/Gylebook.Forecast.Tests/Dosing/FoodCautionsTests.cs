@@ -1,6 +1,6 @@
-using Gylebook.Engine.Readouts;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Dosing;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;

@@ -1,6 +1,5 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Dosing;
-using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Foods;
 using Gylebook.Science.Foods.Labels;
 using Gylebook.Science.Quantities;

@@ -1,10 +1,8 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.LayingOut;
-using Gylebook.Engine.Running;
-using Gylebook.Forecast.Telling;
+using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
-using Gylebook.Recipes;
 using Gylebook.Tests.Shared;
 using static Gylebook.Forecast.Tests.Dosing.Foods;
 

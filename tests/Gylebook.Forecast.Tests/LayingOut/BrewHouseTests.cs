@@ -1,5 +1,4 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;

@@ -1,6 +1,5 @@
 using CsCheck;
 using Gylebook.Engine.Parameters;
-using Gylebook.Engine.Running;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Telling;
 using Gylebook.Forecast.Tests.Telling;

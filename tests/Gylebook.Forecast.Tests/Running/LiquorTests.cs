@@ -1,7 +1,6 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.LayingOut;
-using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
+using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Telling;
 using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;

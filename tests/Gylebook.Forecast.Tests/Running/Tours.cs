@@ -1,5 +1,5 @@
-using Gylebook.Forecast.LayingOut;
 using Gylebook.Engine.Running;
+using Gylebook.Forecast.LayingOut;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 

@@ -1,5 +1,5 @@
-using Gylebook.Engine.State;
 using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Solving;
 using Gylebook.Forecast.Telling;
 using Gylebook.Forecast.Tests.Telling;

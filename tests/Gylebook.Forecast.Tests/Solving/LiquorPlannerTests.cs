@@ -1,5 +1,4 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Engine.Running;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;

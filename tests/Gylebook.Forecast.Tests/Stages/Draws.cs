@@ -1,10 +1,9 @@
-using Gylebook.Recipes;
 using Gylebook.Engine.Makeups;
 using Gylebook.Engine.Parameters;
-using Gylebook.Engine.Running;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
+using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Liquids;
 using Gylebook.Science.Mashing;

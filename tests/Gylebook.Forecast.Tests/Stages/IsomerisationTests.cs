@@ -1,6 +1,5 @@
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
-using Gylebook.Engine.Running;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
 using Gylebook.Science.Boiling;

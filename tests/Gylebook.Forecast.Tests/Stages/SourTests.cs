@@ -1,5 +1,4 @@
 using Gylebook.Engine.Parameters;
-using Gylebook.Engine.Running;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
 using Gylebook.Science.Acidity;

@@ -1,5 +1,4 @@
 using Gylebook.Engine.State;
-using Gylebook.Engine.Running;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;

@@ -1,5 +1,5 @@
-using Gylebook.Engine.Readouts;
 using CsCheck;
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Telling;
 using Gylebook.Forecast.Treating;
 using Gylebook.Recipes.Liquors;

@@ -1,5 +1,5 @@
-using Gylebook.Science.Mashing;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Mashing;
 
 namespace Gylebook.Recipes.Tests.Ingredients;
 

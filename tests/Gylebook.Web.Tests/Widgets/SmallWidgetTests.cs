@@ -1,8 +1,7 @@
-using Gylebook.Engine.Readouts;
 using System.Globalization;
 using AngleSharp.Dom;
 using Bunit;
-using Gylebook.Forecast.Telling;
+using Gylebook.Engine.Readouts;
 using Gylebook.Recipes;
 using Gylebook.Web.Widgets;
 

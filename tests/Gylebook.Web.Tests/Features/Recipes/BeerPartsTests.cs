@@ -1,8 +1,7 @@
-using Gylebook.Engine.State;
 using System.Globalization;
 using AngleSharp.Dom;
 using Bunit;
-using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;

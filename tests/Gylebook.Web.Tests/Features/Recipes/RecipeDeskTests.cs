@@ -1,6 +1,5 @@
-using Gylebook.Engine.State;
 using System.Diagnostics;
-using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
 using Gylebook.Recipes;

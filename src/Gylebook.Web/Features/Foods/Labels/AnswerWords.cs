@@ -1,6 +1,5 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Dosing;
-using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
 using Gylebook.Science.Foods.Doses;
 

@@ -1,5 +1,4 @@
 using Gylebook.Engine.State;
-using Gylebook.Engine.Running;
 using Gylebook.Forecast.Telling;
 
 namespace Gylebook.Web.Features.Recipes.Showing;
