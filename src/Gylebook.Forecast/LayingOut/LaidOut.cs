@@ -22,4 +22,12 @@ public sealed record LaidOut(
     IReadOnlyList<LaidLine> AdditionLines,
     IReadOnlyDictionary<int, string> PortionNames,
     PlanOutcome Outcome,
-    IReadOnlyList<Finding> Findings);
+    IReadOnlyList<Finding> Findings)
+{
+    /// <summary>What failed when this could not be reckoned, for a log; null as a rule.</summary>
+    public Exception? Failure { get; init; }
+
+    /// <summary>A recipe that could not even be laid out.</summary>
+    internal static LaidOut NotReckoned(Recipe recipe, Kit kit, Finding finding, Exception failure) =>
+        new(recipe, kit, [], null, [], new Dictionary<int, string>(), default, [finding]) { Failure = failure };
+}
