@@ -93,7 +93,7 @@ public readonly ref struct Figures
         }
 
         double alcohol = beer.AlcoholByMassPercent;
-        double extract = beer.RealExtractPlato;
+        double extract = Math.Max(BeerEnergy.UsualAshGramsPer100Grams, beer.EdibleExtractPlato);
         this[portion, Figure.AlcoholByVolume] = 100 * beer[Component.Ethanol] / Wort.PureEthanolKilogramsPerLitre / litres;
         bool table = shown == BitternessModel.TimeGravity;
         this[portion, Figure.Bitterness] = beer[table ? Component.Bitterness : Component.IsoAlphaAcid] / litres;
