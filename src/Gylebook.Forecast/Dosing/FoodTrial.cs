@@ -2,12 +2,16 @@ using Gylebook.Forecast.Running;
 using Gylebook.Forecast.Solving;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Foods;
+using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Dosing;
 
 /// <summary>Tries a food: runs a plain brew with and without it, at the likely makeup and at the ends of what its label allows.</summary>
+/// <remarks>The plain brew loses nothing but what solids hold, so every dose is tried in a batch of one size, and its grams and litres are multiplied up or down.</remarks>
 public static class FoodTrial
 {
+    private const double BatchLitres = 20;
+
     /// <summary>What the dose does.</summary>
     /// <exception cref="ArgumentException">Next to nothing is known of the food: it has no makeup.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There are no litres to put it into.</exception>
@@ -24,6 +28,9 @@ public static class FoodTrial
             throw new ArgumentOutOfRangeException(nameof(dose), dose.Amount.Kilograms, "A dose weighs more than 0 kg.");
         }
 
+        double batches = dose.Into.Litres / BatchLitres;
+        Dose whole = dose;
+        dose = dose with { Amount = Mass.FromKilograms(dose.Amount.Kilograms / batches), Into = VolumeAt20C.FromLitres(BatchLitres) };
         (RunPlan plainPlan, RunPlan dosed, int row) = PlainBrew.For(makeup, dose);
         TrialRun plain = new(plainPlan);
         TriedFood likely = TriedFood.Of(makeup, dose, plain, dosed, row);
@@ -34,7 +41,7 @@ public static class FoodTrial
             ends.Add(TriedFood.Of(end, dose, plain, dosed, row));
         }
 
-        FoodEffect effect = Told(dose, likely, ends, extraLiquor);
+        FoodEffect effect = Told(whole, batches, likely, ends, extraLiquor);
         // The balance takes sodium and potassium that nothing states as none; a reader must not.
         effect = food.Composition is { SodiumMilligrams: null } ? effect with { SodiumMgPerL = null } : effect;
         return food.Composition is { PotassiumMilligrams: null } ? effect with { PotassiumMgPerL = null } : effect;
@@ -64,7 +71,7 @@ public static class FoodTrial
         return outcome.Solved ? outcome.LiquorLitres - litres : double.NaN;
     }
 
-    private static FoodEffect Told(Dose dose, in TriedFood likely, List<TriedFood> ends, double extraLiquor)
+    private static FoodEffect Told(Dose dose, double batches, in TriedFood likely, List<TriedFood> ends, double extraLiquor)
     {
         TriedFood middle = likely;
         Band? Band(Func<TriedFood, double> of, string unit) => BandOf(of(middle), ends.Select(of), unit);
@@ -76,26 +83,26 @@ public static class FoodTrial
             FinalGravityPoints = Band(t => t.FinalGravityPoints, "points"),
             FermentableShare = Band(t => t.FermentableShare, "1"),
             UnfermentableGramsPerLitre = Band(t => t.UnfermentableGramsPerLitre, "g/L"),
-            StarchGrams = Band(t => t.StarchGrams, "g"),
-            StarchConvertedGrams = Band(t => t.StarchConvertedGrams, "g"),
-            StarchHazeGrams = Band(t => t.StarchHazeGrams, "g"),
-            StarchSettledGrams = Band(t => t.StarchSettledGrams, "g"),
+            StarchGrams = Band(t => batches * t.StarchGrams, "g"),
+            StarchConvertedGrams = Band(t => batches * t.StarchConvertedGrams, "g"),
+            StarchHazeGrams = Band(t => batches * t.StarchHazeGrams, "g"),
+            StarchSettledGrams = Band(t => batches * t.StarchSettledGrams, "g"),
             StarchLaterVolumes = Band(t => t.StarchLaterVolumes, "volumes"),
-            InsolubleGrams = Band(t => t.InsolubleGrams, "g"),
-            InsolubleWithGrainGrams = Band(t => t.InsolubleWithGrainGrams, "g"),
-            SludgeLitres = Band(t => t.SludgeLitres, "L"),
-            SludgeInAllLitres = Band(t => t.SludgeInAllLitres, "L"),
-            BeerLostLitres = Band(t => t.BeerLostLitres, "L"),
-            PackagedLitres = Band(t => t.PackagedLitres, "L"),
-            ExtraLiquorLitres = double.IsNaN(extraLiquor) ? null : Telling.Band.Point(extraLiquor, "L"),
+            InsolubleGrams = Band(t => batches * t.InsolubleGrams, "g"),
+            InsolubleWithGrainGrams = Band(t => batches * t.InsolubleWithGrainGrams, "g"),
+            SludgeLitres = Band(t => batches * t.SludgeLitres, "L"),
+            SludgeInAllLitres = Band(t => batches * t.SludgeInAllLitres, "L"),
+            BeerLostLitres = Band(t => batches * t.BeerLostLitres, "L"),
+            PackagedLitres = Band(t => batches * t.PackagedLitres, "L"),
+            ExtraLiquorLitres = double.IsNaN(extraLiquor) ? null : Telling.Band.Point(batches * extraLiquor, "L"),
             FatGramsPerLitre = Band(t => t.FatGramsPerLitre, "g/L"),
             FatKeptMgPerL = Band(t => t.FatKeptMgPerL, "mg/L"),
             Fat = FatAdvice.For(likely.FatKeptMgPerL),
             ProteinGramsPerLitre = Band(t => t.ProteinGramsPerLitre, "g/L"),
             SodiumMgPerL = Band(t => t.SodiumMgPerL, "mg/L"),
             PotassiumMgPerL = Band(t => t.PotassiumMgPerL, "mg/L"),
-            WaterLitres = Band(t => t.WaterLitres, "L"),
-            EthanolGrams = Band(t => t.EthanolGrams, "g"),
+            WaterLitres = Band(t => batches * t.WaterLitres, "L"),
+            EthanolGrams = Band(t => batches * t.EthanolGrams, "g"),
             AlcoholByVolume = Band(t => t.AlcoholByVolume, "% vol"),
             Co2VolumesIfPackaged = Band(t => t.Co2Volumes, "volumes"),
         };

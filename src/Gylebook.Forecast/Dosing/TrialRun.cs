@@ -22,8 +22,8 @@ internal sealed class TrialRun
 
     public double this[Figure figure] => new Figures(_figures)[_plan.Packaged[0], figure];
 
-    /// <summary>What a stage left, the last time it was reached.</summary>
-    public Wort At(Stage stage) => _record.Stages.Last(reached => reached.Stage == stage).State.Wort;
+    /// <summary>What a stage left, the last time it was reached; nothing when it never was.</summary>
+    public Wort At(Stage stage) => _record.At(stage);
 
     /// <summary>All that was lost that way.</summary>
     public Wort Lost(Loss loss)
