@@ -37,4 +37,12 @@ internal static class DoseCheck
 
         return (amount, into);
     }
+
+    /// <summary>A dose whose solids hold all the beer there is.</summary>
+    public static Finding NothingLeft(Dose dose)
+    {
+        string grams = string.Create(CultureInfo.InvariantCulture, $"{dose.GramsPerLitre:0.#} g/L");
+        string at = Telling.Words.Of(dose.At);
+        return new("dose.nothingLeft", Severity.Error, "amount", $"{grams} at {at}; its solids hold all the beer, and nothing is left to package. Dose less", grams);
+    }
 }

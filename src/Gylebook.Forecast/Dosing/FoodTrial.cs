@@ -12,10 +12,10 @@ public static class FoodTrial
 {
     private const double BatchLitres = 20;
 
-    /// <summary>What the dose does.</summary>
+    /// <summary>What the dose does; null when it leaves no beer: its solids hold all there is.</summary>
     /// <exception cref="ArgumentException">Next to nothing is known of the food: it has no makeup.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There are no litres to put it into.</exception>
-    public static FoodEffect Of(MadeUpFood food, Dose dose)
+    public static FoodEffect? Of(MadeUpFood food, Dose dose)
     {
         FoodMakeup makeup = food.Makeup ?? throw new ArgumentException("The food has no makeup.", nameof(food));
         if (dose.Into.Litres <= 0)
@@ -31,7 +31,11 @@ public static class FoodTrial
         double batches = dose.Into.Litres / BatchLitres;
         Dose whole = dose;
         dose = dose with { Amount = Mass.FromKilograms(dose.Amount.Kilograms / batches), Into = VolumeAt20C.FromLitres(BatchLitres) };
-        (RunPlan plainPlan, RunPlan dosed, int row) = PlainBrew.For(makeup, dose);
+        if (PlainBrew.For(makeup, dose) is not (RunPlan plainPlan, RunPlan dosed, int row))
+        {
+            return null;
+        }
+
         TrialRun plain = new(plainPlan);
         TriedFood likely = TriedFood.Of(makeup, dose, plain, dosed, row);
         double extraLiquor = ExtraLiquor(dosed, plain);

@@ -104,7 +104,17 @@ public sealed record FoodAtPlace(string At, FoodEffect Effect, IReadOnlyList<Cau
     /// <summary>One; none, with a finding, where it cannot be reckoned.</summary>
     internal static IEnumerable<FoodAtPlace> Of(MadeUpFood food, FoodMakeup makeup, Dose dose, List<Finding> findings) =>
         Reckoned.Or<IEnumerable<FoodAtPlace>>(
-            () => [new(Words.Of(dose.At), FoodTrial.Of(food, dose), FoodCautions.Of(makeup, dose))], Words.Of(dose.At),
+            () =>
+            {
+                if (FoodTrial.Of(food, dose) is { } effect)
+                {
+                    return [new(Words.Of(dose.At), effect, FoodCautions.Of(makeup, dose))];
+                }
+
+                findings.Add(DoseCheck.NothingLeft(dose));
+                return [];
+            },
+            Words.Of(dose.At),
             (finding, _) =>
             {
                 findings.Add(finding);
