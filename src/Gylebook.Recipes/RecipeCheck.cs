@@ -9,6 +9,9 @@ namespace Gylebook.Recipes;
 /// </remarks>
 public static class RecipeCheck
 {
+    /// <summary>Malt, sugar or food in each litre of beer beyond which it would be more solid than liquid, kg. Common practice, no source.</summary>
+    public const double MostKilogramsPerLitre = 2;
+
     /// <summary>All findings at once, each with field, value, limit and reason; empty when nothing is doubtful.</summary>
     public static IReadOnlyList<Finding> Findings(Recipe recipe)
     {

@@ -8,11 +8,11 @@ public sealed class SampleForecastTests
 {
     private const string BuiltIn = "";
 
-    /// <summary>Recipe, kit, exit code, findings.</summary>
+    /// <summary>Recipe, kit, exit code, findings with their severity.</summary>
     public static TheoryData<string, string, int, string[]> Expected => new()
     {
         // A label is read as points, its allergens by a word list; half a kilo of honey calls for the room fruit needs.
-        { "hedgerow-brown", BuiltIn, 0, ["fermenter.headspace", "food.allergensRead", "food.labelRead"] },
+        { "hedgerow-brown", BuiltIn, 0, ["note fermenter.headspace", "note food.allergensRead", "note food.labelRead"] },
         { "plain-bitter", BuiltIn, 0, [] },
         { "chestnut-mild", BuiltIn, 0, [] },
         { "apricot-cardamom-wheat", BuiltIn, 0, [] },
@@ -21,7 +21,7 @@ public sealed class SampleForecastTests
         { "edges/extract-only", BuiltIn, 0, [] },
         { "edges/fixed-strike", BuiltIn, 0, [] },
         // 29 L packaged wants more grain, liquor and wort than 35 L to the brim, and a fermenter of 26 L.
-        { "edges/kettle-too-small", BuiltIn, 1, ["fermenter.tooSmall", "kettle.brim", "mash.brim"] },
+        { "edges/kettle-too-small", BuiltIn, 1, ["error fermenter.tooSmall", "error kettle.brim", "error mash.brim"] },
         { "edges/kettle-sour", BuiltIn, 0, [] },
         { "edges/kettle-sour-mixed", BuiltIn, 0, [] },
         { "edges/lactose-stout", BuiltIn, 0, [] },
@@ -30,16 +30,16 @@ public sealed class SampleForecastTests
         { "edges/no-hops", BuiltIn, 0, [] },
         { "edges/part-mash", BuiltIn, 0, [] },
         // Honey by the jug is weighed by a guess, and says so.
-        { "edges/salts-and-water", BuiltIn, 0, ["amount.byVolume"] },
+        { "edges/salts-and-water", BuiltIn, 0, ["note amount.byVolume"] },
         // The shed has a bag and no tun; the other kit has one. 40 L through a 62 L kettle leaves little room for foam.
-        { "edges/tun-batch", BuiltIn, 1, ["kit.noTun"] },
+        { "edges/tun-batch", BuiltIn, 1, ["error kit.noTun"] },
         { "edges/tun-batch", "tun-and-kettle", 0, [] },
-        { "edges/tun-continuous", BuiltIn, 1, ["kit.noTun"] },
-        { "edges/tun-continuous", "tun-and-kettle", 0, ["kettle.headspace"] },
+        { "edges/tun-continuous", BuiltIn, 1, ["error kit.noTun"] },
+        { "edges/tun-continuous", "tun-and-kettle", 0, ["warning kettle.headspace"] },
         { "edges/two-litres", BuiltIn, 0, [] },
         // That kit leaves three figures out, and each is said; its pot holds 15 L.
-        { "edges/two-litres", "big-pot", 0, ["default.taken", "default.taken", "default.taken"] },
-        { "plain-bitter", "big-pot", 1, ["default.taken", "default.taken", "default.taken", "fermenter.tooSmall", "kettle.brim", "mash.brim"] },
+        { "edges/two-litres", "big-pot", 0, ["note default.taken", "note default.taken", "note default.taken"] },
+        { "plain-bitter", "big-pot", 1, ["error fermenter.tooSmall", "error kettle.brim", "error mash.brim", "note default.taken", "note default.taken", "note default.taken"] },
         { "edges/very-strong", BuiltIn, 0, [] },
         { "edges/watery-fruit", BuiltIn, 0, [] },
     };
@@ -85,5 +85,5 @@ public sealed class SampleForecastTests
     private static string[] KitOption(string kit) => kit.Length == 0 ? [] : ["--kit", SampleFile.Kit(kit)];
 
     private static IEnumerable<string> Findings(JsonDocument forecast) =>
-        forecast.RootElement.GetProperty("findings").EnumerateArray().Select(finding => finding.GetProperty("code").GetString()!);
+        forecast.RootElement.GetProperty("findings").EnumerateArray().Select(finding => $"{finding.GetProperty("severity").GetString()} {finding.GetProperty("code").GetString()}");
 }

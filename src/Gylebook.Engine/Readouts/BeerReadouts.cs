@@ -170,15 +170,17 @@ public static class BeerReadouts
     {
         ref readonly Wort beer = ref run.Wort(Stage.Pour, portion);
         double gravity = beer.Gravity;
-        return beer.LitresAt(gravity) > 0 ? BeerEnergy.KilocaloriesPer100Millilitres(beer.AlcoholByMassPercent, beer.RealExtractPlato, gravity) : 0;
+        return beer.LitresAt(gravity) > 0 ? BeerEnergy.KilocaloriesPer100Millilitres(beer.AlcoholByMassPercent, EdibleExtractOf(beer), gravity) : 0;
     }
 
     private static double CarbohydrateOf(in RunView run, int portion)
     {
         ref readonly Wort beer = ref run.Wort(Stage.Pour, portion);
         double gravity = beer.Gravity;
-        return beer.LitresAt(gravity) > 0 ? BeerEnergy.CarbohydrateGramsPer100Millilitres(beer.RealExtractPlato, gravity) : 0;
+        return beer.LitresAt(gravity) > 0 ? BeerEnergy.CarbohydrateGramsPer100Millilitres(EdibleExtractOf(beer), gravity) : 0;
     }
+
+    private static double EdibleExtractOf(in Wort beer) => Math.Max(BeerEnergy.UsualAshGramsPer100Grams, beer.EdibleExtractPlato);
 
     private static double RefermentableOf(in RunView run, int portion) => Package.RefermentableVolumes(
         run.Wort(Stage.Package, portion), run.Plan.Ferments[run.Plan.RowOf(portion)], run.Plan.Reactions, run.Draw);

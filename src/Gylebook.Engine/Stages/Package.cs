@@ -24,13 +24,14 @@ public static class Package
         }
     }
 
-    /// <summary>Volumes of gas that the sugar still open to this yeast would make.</summary>
+    /// <summary>Volumes of gas that the sugar still open to this yeast would make; none where there is no beer.</summary>
     public static double RefermentableVolumes(in Wort beer, in FermentStep yeast, Reactions reactions, Draw draw)
     {
         Wort fermented = beer;
         Refermented(ref fermented, yeast, reactions, draw);
-        return (fermented[Component.CarbonDioxide] - beer[Component.CarbonDioxide]) * 1000
-            / Carbonation.GramsPerLitreInOneVolume / fermented.Litres;
+        double litres = fermented.Litres;
+        return litres <= 0 ? 0 : (fermented[Component.CarbonDioxide] - beer[Component.CarbonDioxide]) * 1000
+            / Carbonation.GramsPerLitreInOneVolume / litres;
     }
 
     /// <summary>Conditions the beer.</summary>

@@ -94,6 +94,10 @@ public static class Components
         IsIonTracer(row.Component) ? SucroseEquivalent(Component.Minerals) / 1e6
         : row.Component is >= Component.LacticAcid and <= Component.PhosphoricAcid ? SucroseEquivalent(row.Component) : 0)];
 
+    /// <summary>The part of that which salts brought: it reads as extract, and feeds nobody.</summary>
+    internal static readonly double[] SaltExtractWeights = [.. Table.Select(row =>
+        IsIonTracer(row.Component) ? SucroseEquivalent(Component.Minerals) / 1e6 : 0)];
+
     /// <summary>Kilograms of sucrose that read on a hydrometer as one kilogram of the component does: physics of §3.</summary>
     public static double SucroseEquivalent(Component component)
     {

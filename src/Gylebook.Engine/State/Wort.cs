@@ -40,6 +40,12 @@ public struct Wort
     /// <summary>Kilograms of that extract which salts, acids and liquor brought: the grist yielded the rest.</summary>
     public readonly double LiquorExtractMass => Dot(Components.LiquorExtractWeights);
 
+    /// <summary>Kilograms of that extract which salts brought.</summary>
+    public readonly double SaltExtractMass => Dot(Components.SaltExtractWeights);
+
+    /// <summary>Degrees Plato of what is really dissolved, salts left out: what there is to eat in it, with the malt's own ash.</summary>
+    public readonly double EdibleExtractPlato => Percent(ExtractMass - SaltExtractMass);
+
     /// <summary>Degrees Plato of what is really dissolved.</summary>
     public readonly double RealExtractPlato => Percent(ExtractMass);
 

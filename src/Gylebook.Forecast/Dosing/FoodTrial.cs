@@ -3,16 +3,20 @@ using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Solving;
 using Gylebook.Recipes.Foods;
+using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Dosing;
 
 /// <summary>Tries a food: runs a plain brew with and without it, at the likely makeup and at the ends of what its label allows.</summary>
+/// <remarks>The plain brew loses nothing but what solids hold, so every dose is tried in a batch of one size, and its grams and litres are multiplied up or down.</remarks>
 public static class FoodTrial
 {
-    /// <summary>What the dose does.</summary>
+    private const double BatchLitres = 20;
+
+    /// <summary>What the dose does; null when it leaves no beer: its solids hold all there is.</summary>
     /// <exception cref="ArgumentException">Next to nothing is known of the food: it has no makeup.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There are no litres to put it into.</exception>
-    public static FoodEffect Of(MadeUpFood food, Dose dose)
+    public static FoodEffect? Of(MadeUpFood food, Dose dose)
     {
         FoodMakeup makeup = food.Makeup ?? throw new ArgumentException("The food has no makeup.", nameof(food));
         if (dose.Into.Litres <= 0)
@@ -25,7 +29,14 @@ public static class FoodTrial
             throw new ArgumentOutOfRangeException(nameof(dose), dose.Amount.Kilograms, "A dose weighs more than 0 kg.");
         }
 
-        (RunPlan plainPlan, RunPlan dosed, int row) = PlainBrew.For(makeup, dose);
+        double batches = dose.Into.Litres / BatchLitres;
+        Dose whole = dose;
+        dose = dose with { Amount = Mass.FromKilograms(dose.Amount.Kilograms / batches), Into = VolumeAt20C.FromLitres(BatchLitres) };
+        if (PlainBrew.For(makeup, dose) is not (RunPlan plainPlan, RunPlan dosed, int row))
+        {
+            return null;
+        }
+
         TrialRun plain = new(plainPlan);
         TriedFood likely = TriedFood.Of(makeup, dose, plain, dosed, row);
         double extraLiquor = ExtraLiquor(dosed, plain);
@@ -35,7 +46,7 @@ public static class FoodTrial
             ends.Add(TriedFood.Of(end, dose, plain, dosed, row));
         }
 
-        FoodEffect effect = Told(dose, likely, ends, extraLiquor);
+        FoodEffect effect = Told(whole, batches, likely, ends, extraLiquor);
         // The balance takes sodium and potassium that nothing states as none; a reader must not.
         effect = food.Composition is { SodiumMilligrams: null } ? effect with { SodiumMgPerL = null } : effect;
         return food.Composition is { PotassiumMilligrams: null } ? effect with { PotassiumMgPerL = null } : effect;
@@ -65,7 +76,7 @@ public static class FoodTrial
         return outcome.Solved ? outcome.LiquorLitres - litres : double.NaN;
     }
 
-    private static FoodEffect Told(Dose dose, in TriedFood likely, List<TriedFood> ends, double extraLiquor)
+    private static FoodEffect Told(Dose dose, double batches, in TriedFood likely, List<TriedFood> ends, double extraLiquor)
     {
         TriedFood middle = likely;
         Band? Band(Func<TriedFood, double> of, string unit) => BandOf(of(middle), ends.Select(of), unit);
@@ -77,26 +88,26 @@ public static class FoodTrial
             FinalGravityPoints = Band(t => t.FinalGravityPoints, "points"),
             FermentableShare = Band(t => t.FermentableShare, "1"),
             UnfermentableGramsPerLitre = Band(t => t.UnfermentableGramsPerLitre, "g/L"),
-            StarchGrams = Band(t => t.StarchGrams, "g"),
-            StarchConvertedGrams = Band(t => t.StarchConvertedGrams, "g"),
-            StarchHazeGrams = Band(t => t.StarchHazeGrams, "g"),
-            StarchSettledGrams = Band(t => t.StarchSettledGrams, "g"),
+            StarchGrams = Band(t => batches * t.StarchGrams, "g"),
+            StarchConvertedGrams = Band(t => batches * t.StarchConvertedGrams, "g"),
+            StarchHazeGrams = Band(t => batches * t.StarchHazeGrams, "g"),
+            StarchSettledGrams = Band(t => batches * t.StarchSettledGrams, "g"),
             StarchLaterVolumes = Band(t => t.StarchLaterVolumes, "volumes"),
-            InsolubleGrams = Band(t => t.InsolubleGrams, "g"),
-            InsolubleWithGrainGrams = Band(t => t.InsolubleWithGrainGrams, "g"),
-            SludgeLitres = Band(t => t.SludgeLitres, "L"),
-            SludgeInAllLitres = Band(t => t.SludgeInAllLitres, "L"),
-            BeerLostLitres = Band(t => t.BeerLostLitres, "L"),
-            PackagedLitres = Band(t => t.PackagedLitres, "L"),
-            ExtraLiquorLitres = double.IsNaN(extraLiquor) ? null : Engine.Readouts.Band.Point(extraLiquor, "L"),
+            InsolubleGrams = Band(t => batches * t.InsolubleGrams, "g"),
+            InsolubleWithGrainGrams = Band(t => batches * t.InsolubleWithGrainGrams, "g"),
+            SludgeLitres = Band(t => batches * t.SludgeLitres, "L"),
+            SludgeInAllLitres = Band(t => batches * t.SludgeInAllLitres, "L"),
+            BeerLostLitres = Band(t => batches * t.BeerLostLitres, "L"),
+            PackagedLitres = Band(t => batches * t.PackagedLitres, "L"),
+            ExtraLiquorLitres = double.IsNaN(extraLiquor) ? null : Engine.Readouts.Band.Point(batches * extraLiquor, "L"),
             FatGramsPerLitre = Band(t => t.FatGramsPerLitre, "g/L"),
             FatKeptMgPerL = Band(t => t.FatKeptMgPerL, "mg/L"),
             Fat = FatAdvice.For(likely.FatKeptMgPerL),
             ProteinGramsPerLitre = Band(t => t.ProteinGramsPerLitre, "g/L"),
             SodiumMgPerL = Band(t => t.SodiumMgPerL, "mg/L"),
             PotassiumMgPerL = Band(t => t.PotassiumMgPerL, "mg/L"),
-            WaterLitres = Band(t => t.WaterLitres, "L"),
-            EthanolGrams = Band(t => t.EthanolGrams, "g"),
+            WaterLitres = Band(t => batches * t.WaterLitres, "L"),
+            EthanolGrams = Band(t => batches * t.EthanolGrams, "g"),
             AlcoholByVolume = Band(t => t.AlcoholByVolume, "% vol"),
             Co2VolumesIfPackaged = Band(t => t.Co2Volumes, "volumes"),
         };

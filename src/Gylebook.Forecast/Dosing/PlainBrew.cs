@@ -25,14 +25,14 @@ internal static class PlainBrew
     private const double LitresClose = 1e-9;
     private const int MostRuns = 40;
 
-    /// <summary>The plain brew that has the dose's litres where it goes in, the same with the food, and the food's row among its additions.</summary>
-    public static (RunPlan Plain, RunPlan Dosed, int FoodRow) For(FoodMakeup food, Dose dose)
+    /// <summary>The plain brew that has the dose's litres where it goes in, the same with the food, and the food's row among its additions; null when the food leaves no beer.</summary>
+    public static (RunPlan Plain, RunPlan Dosed, int FoodRow)? For(FoodMakeup food, Dose dose)
     {
         double strike = StrikeForOneKilogram(dose.At);
-        double kilograms = dose.Into.Litres / LitresAt(dose.At, RunOutcome.Likely(PlanOf(null, dose, 1, strike).Plan!));
-        LaidOut dosed = PlanOf(food, dose, kilograms, strike * kilograms);
+        double kilograms = dose.Into.Litres / LitresAt(dose.At, RunOutcome.Likely(Plain(dose, 1, strike)));
+        LaidOut dosed = LaidOutWith(food, dose, kilograms, strike * kilograms);
         int row = dosed.AdditionLines.ToList().FindIndex(line => line.Food is not null);
-        return (PlanOf(null, dose, kilograms, strike * kilograms).Plan!, dosed.Plan!, row);
+        return dosed.Plan is null || row < 0 ? null : (Plain(dose, kilograms, strike * kilograms), dosed.Plan, row);
     }
 
     /// <summary>Litres of the plain brew where the dose goes in.</summary>
@@ -42,7 +42,7 @@ internal static class PlainBrew
     /// <summary>Litres of strike liquor that a kilogram of malt wants for the gravity: bisection, since more liquor always thins.</summary>
     private static double StrikeForOneKilogram(AdditionTime at)
     {
-        RunPlan plan = PlanOf(null, new Dose(default, at, VolumeAt20C.FromLitres(1)), 1, 5).Plan!;
+        RunPlan plan = Plain(new Dose(default, at, VolumeAt20C.FromLitres(1)), 1, 5);
         (double low, double high) = (2, 30);
         for (int run = 0; run < MostRuns && high - low > LitresClose; run++)
         {
@@ -55,7 +55,14 @@ internal static class PlainBrew
         return (low + high) / 2;
     }
 
-    private static LaidOut PlanOf(FoodMakeup? food, Dose dose, double maltKilograms, double strikeLitres)
+    private static RunPlan Plain(Dose dose, double maltKilograms, double strikeLitres)
+    {
+        LaidOut plain = LaidOutWith(null, dose, maltKilograms, strikeLitres);
+        return plain.Plan ?? throw new InvalidOperationException(
+            "The plain brew cannot be laid out: " + string.Join("; ", plain.Findings.Select(f => f.Message)));
+    }
+
+    private static LaidOut LaidOutWith(FoodMakeup? food, Dose dose, double maltKilograms, double strikeLitres)
     {
         List<IngredientLine> lines =
         [
@@ -67,9 +74,7 @@ internal static class PlainBrew
             lines.Insert(1, Line(IngredientKind.Food, food.Id, dose.Amount.Kilograms, dose.At));
         }
 
-        LaidOut laidOut = LayOut.Of(RecipeOf(lines, dose.At, strikeLitres), Kit, _ => food);
-        return laidOut.Plan is not null ? laidOut : throw new InvalidOperationException(
-            "The plain brew cannot be laid out: " + string.Join("; ", laidOut.Findings.Select(f => f.Message)));
+        return LayOut.Of(RecipeOf(lines, dose.At, strikeLitres), Kit, _ => food);
     }
 
     private static Recipe RecipeOf(List<IngredientLine> lines, AdditionTime at, double strikeLitres) => new()

@@ -19,7 +19,7 @@ internal sealed class TrialRun(RunPlan plan, double[] draw)
 
     public double this[Readout readout] => _record.Outcome[readout];
 
-    /// <summary>What a stage left, the last time it was reached.</summary>
+    /// <summary>What a stage left, the last time it was reached; nothing when it never was.</summary>
     public Wort At(Stage stage) => _record.Outcome.Trace.Wort(stage);
 
     /// <summary>All that was lost that way.</summary>

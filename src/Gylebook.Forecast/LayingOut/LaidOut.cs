@@ -28,6 +28,13 @@ public sealed record LaidOut(
 {
     /// <summary>The liquors it was laid out with; null when nobody has said what they carry.</summary>
     public TreatedLiquors? Liquors { get; init; }
+
+    /// <summary>What failed when this could not be reckoned, for a log; null as a rule.</summary>
+    public Exception? Failure { get; init; }
+
+    /// <summary>A recipe that could not even be laid out.</summary>
+    internal static LaidOut NotReckoned(Recipe recipe, Kit kit, Finding finding, Exception failure) =>
+        new(recipe, kit, [], null, [], new Dictionary<int, string>(), default, [finding]) { Failure = failure };
 }
 
 /// <summary>Liquors that were treated for a brew.</summary>

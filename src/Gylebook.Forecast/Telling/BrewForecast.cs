@@ -70,6 +70,9 @@ public sealed record BrewForecast
     /// <summary>What went in against what came out; null when the run was not made.</summary>
     public Ledger? Balance { get; init; }
 
+    /// <summary>What failed when this could not be reckoned, for a log; null as a rule. A finding says it to the brewer.</summary>
+    public Exception? Failure { get; init; }
+
     /// <summary>Whether the recipe can be brewed as it is: no finding of severity error.</summary>
     public bool CanBeBrewed => Findings.All(f => f.Severity != Severity.Error);
 }

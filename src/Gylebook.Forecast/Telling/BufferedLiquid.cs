@@ -24,19 +24,24 @@ internal readonly record struct BufferedLiquid(AcidLoad Load, double MaltKilogra
     /// <param name="anchor">That pH.</param>
     /// <param name="mash">The mash.</param>
     /// <param name="drop">By how much pH falls besides.</param>
-    public double Ph(double bufferingPerKilogram, double anchor, MaltWort mash, double drop = 0) => Balanced(
-        bufferingPerKilogram, anchor, (drop * bufferingPerKilogram * MaltKilograms) - mash.Counted(anchor, MaltKilograms));
+    public double Ph(double bufferingPerKilogram, double anchor, MaltWort mash, double drop = 0) => IsPh(anchor)
+        ? Balanced(bufferingPerKilogram, anchor, (drop * bufferingPerKilogram * MaltKilograms) - mash.Counted(anchor, MaltKilograms))
+        : double.NaN;
 
     /// <summary>pH from a pH it had with an earlier load, and protons set free since.</summary>
     /// <param name="bufferingPerKilogram">mEq/(kg·pH).</param>
     /// <param name="anchor">That pH.</param>
     /// <param name="before">The liquid at that pH; only its share of malt still here counts.</param>
     /// <param name="released">Protons set free since, mEq.</param>
-    public double PhSince(double bufferingPerKilogram, double anchor, in BufferedLiquid before, double released) => Balanced(
-        bufferingPerKilogram, anchor, released - (before.Load.Given(anchor) * MaltKilograms / before.MaltKilograms));
+    public double PhSince(double bufferingPerKilogram, double anchor, in BufferedLiquid before, double released) => IsPh(anchor)
+        ? Balanced(bufferingPerKilogram, anchor, released - (before.Load.Given(anchor) * MaltKilograms / before.MaltKilograms))
+        : double.NaN;
+
+    /// <summary>So much acid or alkali in the mash that its pH lies beyond the scale leaves nothing to count from.</summary>
+    private static bool IsPh(double anchor) => anchor is >= 0 and <= 14;
 
     /// <summary>Not a number where so much acid or alkali went in that no pH balances it.</summary>
     private double Balanced(double bufferingPerKilogram, double anchor, double released) =>
-        anchor is >= 0 and <= 14 && WortAcidity.TryPhOf(Load, bufferingPerKilogram * MaltKilograms, anchor, released, out double ph)
+        WortAcidity.TryPhOf(Load, bufferingPerKilogram * MaltKilograms, anchor, released, out double ph)
             ? ph : double.NaN;
 }

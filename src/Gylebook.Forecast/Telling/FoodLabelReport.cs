@@ -65,18 +65,20 @@ public sealed record FoodLabelReport
     {
         List<Finding> findings = [.. food.Findings];
         Entered<Length>? height = Dose.HeightOn(kit, findings);
+        (string? typedAmount, string? typedInto) = (amount?.Text, into?.Text);
+        (amount, into) = DoseCheck.Sane(amount, into, findings);
         IReadOnlyList<IngredientHit> words = food.Makeup?.Words ?? [];
         return new FoodLabelReport
         {
             Food = id,
             Name = name,
             Family = food.Makeup?.Family,
-            Amount = amount?.Text,
-            Into = into?.Text,
+            Amount = typedAmount,
+            Into = typedInto,
             Per100Grams = Constituent.Of(food),
             Assumptions = food.Makeup?.Assumed ?? [],
             Places = food.Makeup is { } makeup && amount is { } much && into is { } litres
-                ? [.. places.Select(at => FoodAtPlace.Of(food, makeup, new Dose(much.Value, at, litres.Value) { Height = height }))]
+                ? [.. places.SelectMany(at => FoodAtPlace.Of(food, makeup, new Dose(much.Value, at, litres.Value) { Height = height }, findings))]
                 : [],
             DoseGuide = food.Makeup is { } dosed && amount is { } g && into is { } l ? Guide(dosed, g.Value.Grams / l.Value.Litres) : null,
             Trial = amount is { } grams && into is { } batch ? GlassTrial.Of(grams.Value.Grams, batch.Value.Litres) : null,
@@ -99,11 +101,25 @@ public sealed record FoodLabelReport
 /// <param name="Cautions">Its hazards there.</param>
 public sealed record FoodAtPlace(string At, FoodEffect Effect, IReadOnlyList<Caution> Cautions)
 {
-    internal static FoodAtPlace Of(MadeUpFood food, FoodMakeup makeup, Dose dose)
-    {
-        FoodEffect effect = FoodTrial.Of(food, dose);
-        return new(Words.Of(dose.At), effect, FoodCautions.Of(makeup, dose));
-    }
+    /// <summary>One; none, with a finding, where it cannot be reckoned.</summary>
+    internal static IEnumerable<FoodAtPlace> Of(MadeUpFood food, FoodMakeup makeup, Dose dose, List<Finding> findings) =>
+        Reckoned.Or<IEnumerable<FoodAtPlace>>(
+            () =>
+            {
+                if (FoodTrial.Of(food, dose) is { } effect)
+                {
+                    return [new(Words.Of(dose.At), effect, FoodCautions.Of(makeup, dose))];
+                }
+
+                findings.Add(DoseCheck.NothingLeft(dose));
+                return [];
+            },
+            Words.Of(dose.At),
+            (finding, _) =>
+            {
+                findings.Add(finding);
+                return [];
+            });
 }
 
 /// <summary>A dosed glass of 100 mL that tastes like the batch.</summary>

@@ -111,9 +111,17 @@ internal sealed class MashHeat
             share, share * (_grist + Liquor));
     }
 
-    private double? HeatMinutes(double kilojoulesPerKelvin, double from, double to) => Kilowatts is { } power && power > 0
-        ? HeatUp.Minutes(kilojoulesPerKelvin, 1, from, Math.Max(from, to), power, 1)
-        : null;
+    /// <summary>Unknown without a heater, or with one so weak that the minutes are none; and for what would have to be hotter than the boil.</summary>
+    private double? HeatMinutes(double kilojoulesPerKelvin, double from, double to)
+    {
+        if (Kilowatts is not > 0 || kilojoulesPerKelvin <= 0 || to > Boiling)
+        {
+            return null;
+        }
+
+        double minutes = HeatUp.Minutes(kilojoulesPerKelvin, 1, from, Math.Max(from, to), Kilowatts.Value, 1);
+        return double.IsFinite(minutes) ? minutes : null;
+    }
 
     private double? BoilMinutes(in Wort copperUp) => _laidOut.Recipe.Boil is null ? null : HeatMinutes(
         copperUp.Mass * WortHeat.OfWort(Math.Clamp(copperUp.RealExtractPlato, 0, 100)),

@@ -33,6 +33,12 @@ public static class Teller
     /// <param name="water">The water it is brewed with; null to count liquor as pure.</param>
     /// <returns>The lay-out, and what came of the water plan; null without one, or when the recipe cannot be planned.</returns>
     public static (LaidOut LaidOut, WaterOutcome? Treated) LaidOutWith(
+        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, WaterPlan? water) =>
+        Reckoned.Or(
+            () => Treated(recipe, kit, foods, water), "recipe",
+            (finding, failure) => (LaidOut.NotReckoned(recipe, kit, finding, failure), null));
+
+    private static (LaidOut LaidOut, WaterOutcome? Treated) Treated(
         Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, WaterPlan? water)
     {
         LaidOut laidOut = LayOut.Of(recipe, kit, foods);
@@ -51,9 +57,13 @@ public static class Teller
     /// <param name="seed">Seed of the draws, a readable word.</param>
     /// <param name="treated">The liquor it was laid out with; null when liquor counts as pure.</param>
     /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
-    public static BrewForecast Forecast(LaidOut laidOut, string seed, WaterOutcome? treated = null, ForecastRequest? asked = null)
+    public static BrewForecast Forecast(LaidOut laidOut, string seed, WaterOutcome? treated = null, ForecastRequest? asked = null) =>
+        Reckoned.Or(
+            () => RunAndTold(laidOut, seed, treated, asked ?? ForecastRequest.Usual), "recipe",
+            (finding, failure) => Unrun(laidOut with { Findings = [.. laidOut.Findings, finding], Failure = failure }, seed));
+
+    private static BrewForecast RunAndTold(LaidOut laidOut, string seed, WaterOutcome? treated, ForecastRequest request)
     {
-        ForecastRequest request = asked ?? ForecastRequest.Usual;
         laidOut = laidOut with { Plan = laidOut.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
         if (laidOut.Plan is null)
         {
@@ -78,6 +88,7 @@ public static class Teller
         IReadOnlyList<StageRow> stages = StageRows.Of(laidOut, record);
         Chilling? chilling = ChillTold.Of(laidOut, record);
         PackageOutlook package = PackageOf(laidOut, figures);
+        MashSchedule? schedule = heat.Schedule(record.At(Stage.CopperUp));
         return new BrewForecast
         {
             Recipe = laidOut.Recipe.Name,
@@ -95,11 +106,18 @@ public static class Teller
             Package = package,
             Ions = water is null ? null : IonTable.Of(record),
             Water = water,
-            MashSchedule = heat.Schedule(record.At(Stage.CopperUp)),
+            MashSchedule = schedule,
             Chilling = chilling,
             Allergens = AllergenNotice.Of(laidOut.Lines),
             Cautions = Cautions.Of(laidOut, record, figures, water, pitch, chilling, ph),
-            Findings = [.. laidOut.Findings, .. (water?.Findings ?? []).Select(f => f with { Where = $"water.{f.Where}" }), .. VesselCheck.Findings(laidOut, figures, stages, package)],
+            Findings =
+            [
+                .. laidOut.Findings,
+                .. (water?.Findings ?? []).Select(f => f with { Where = $"water.{f.Where}" }),
+                .. StrikeCheck.Findings(laidOut, schedule),
+                .. VesselCheck.Findings(laidOut, figures, stages, package),
+                .. BeerCheck.Findings(laidOut, figures, ph),
+            ],
             Balance = Ledger.Of(record),
         };
     }
@@ -116,6 +134,7 @@ public static class Teller
         Allergens = AllergenNotice.Of(laidOut.Lines),
         Cautions = [],
         Findings = laidOut.Findings,
+        Failure = laidOut.Failure,
     };
 
     private static Finding NotSound(Reached broken) => new(

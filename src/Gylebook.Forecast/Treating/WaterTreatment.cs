@@ -12,6 +12,18 @@ namespace Gylebook.Forecast.Treating;
 /// <summary>Carries out a water plan: blends, finds salts and acids place by place, and says what the liquor is then.</summary>
 public static class WaterTreatment
 {
+    /// <summary>What comes of the plan for that need; null, with a finding, where it cannot be reckoned.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="need">Litres and grist.</param>
+    /// <param name="findings">Takes what cannot be reckoned; the outcome brings findings of its own.</param>
+    public static WaterOutcome? TryOf(WaterPlan plan, LiquorNeed need, ICollection<Finding> findings) => Telling.Reckoned.Or<WaterOutcome?>(
+        () => Of(plan, need), "plan",
+        (finding, _) =>
+        {
+            findings.Add(finding);
+            return null;
+        });
+
     /// <summary>What comes of the plan for that need.</summary>
     public static WaterOutcome Of(WaterPlan plan, LiquorNeed need)
     {
@@ -60,7 +72,7 @@ public static class WaterTreatment
     /// <summary>A grist that no liquor could wet has no pH of a mash.</summary>
     private static LiquorNeed Stirrable(LiquorNeed need, List<Finding> findings)
     {
-        const double Thickest = 0.5;
+        const double Thickest = Telling.StrikeCheck.Thickest;
         double grist = need.Grist.Sum(line => line.Amount.Kilograms);
         if (need.StrikeLitres >= Thickest * grist)
         {

@@ -7,7 +7,6 @@ namespace Gylebook.Recipes.Checks;
 /// <remarks>Each bound is several times what the strongest beers take; a litre counts as a kilogram here.</remarks>
 internal static class AmountCheck
 {
-    private const double MostExtractGiving = 2;
     private const int MostLines = 500;
 
     internal static void Check(Recipe recipe, FindingList findings)
@@ -35,10 +34,10 @@ internal static class AmountCheck
         }
 
         var together = recipe.Ingredients.Where(line => GivesExtract(line.Kind)).ToList();
-        if (together.Sum(Kilograms) > MostExtractGiving * litres && together.All(line => Kilograms(line) <= MostExtractGiving * litres))
+        if (together.Sum(Kilograms) > RecipeCheck.MostKilogramsPerLitre * litres && together.All(line => Kilograms(line) <= RecipeCheck.MostKilogramsPerLitre * litres))
         {
             var sum = Format(together.Sum(Kilograms), "kg");
-            var most = Format(MostExtractGiving * litres, "kg");
+            var most = Format(RecipeCheck.MostKilogramsPerLitre * litres, "kg");
             findings.Error(
                 "amount.together", "ingredients",
                 $"{sum} of malt, extract, sugar and food together; must be at most {most} for {recipe.Package.Volume} of beer: it would be more solid than liquid",
@@ -55,7 +54,7 @@ internal static class AmountCheck
         IngredientKind.Hop or IngredientKind.Spice or IngredientKind.Yeast or IngredientKind.Acid => 0.1,
         IngredientKind.Fining or IngredientKind.Salt => 0.02,
         IngredientKind.Water => 20,
-        _ => MostExtractGiving,
+        _ => RecipeCheck.MostKilogramsPerLitre,
     };
 
     private static double Kilograms(IngredientLine line) =>

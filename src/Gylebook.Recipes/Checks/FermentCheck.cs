@@ -7,6 +7,10 @@ namespace Gylebook.Recipes.Checks;
 internal static class FermentCheck
 {
     private const double MostDays = 400;
+
+    /// <summary>Days below which a beer has not even begun to ferment, and below which hardly any has ended. Common practice, no source.</summary>
+    private const double LeastDays = 0.5;
+    private const double QuickDays = 3;
     private static readonly RestCheck Rests = new("ferment.temperature", -2, 45, "below, beer freezes; above, yeast dies");
 
     internal static void Check(Recipe recipe, FindingList findings)
@@ -27,6 +31,28 @@ internal static class FermentCheck
         if (!recipe.Ingredients.Any(line => line.Kind == IngredientKind.Yeast))
         {
             findings.Warning("yeast.none", "ingredients", "no yeast; nothing ferments", "none", "a yeast");
+        }
+        else if (recipe.Ferment.Count > 0 && days < QuickDays)
+        {
+            Short(recipe.Ferment, days, findings);
+        }
+    }
+
+    private static void Short(IReadOnlyList<Rest> rests, double days, FindingList findings)
+    {
+        var total = rests.Count == 1 ? rests[0].Time.Text : string.Create(CultureInfo.InvariantCulture, $"{days:0.###} d");
+        if (days < LeastDays)
+        {
+            findings.Error(
+                "ferment.short", "ferment", $"{total} in all; must be at least {LeastDays} d: yeast has hardly begun by then (common practice, no source)",
+                total, $"{LeastDays} d");
+        }
+        else
+        {
+            findings.Warning(
+                "ferment.short", "ferment",
+                $"{total} in all; hardly any beer is done in less than {QuickDays} d, and a bottle filled too soon bursts (common practice, no source). The forecast lets it end",
+                total, $"{QuickDays} d");
         }
     }
 

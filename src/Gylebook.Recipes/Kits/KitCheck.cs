@@ -11,6 +11,9 @@ public static class KitCheck
     private const double MostKeptPerKilogram = 5;
     private const double MostVolumes = 10;
 
+    /// <summary>Less than a light bulb gives. Common practice, no source.</summary>
+    private const double LeastKilowatts = 0.05;
+
     // Latent heat of water at 100 °C, 2256.5 kJ/kg (IAPWS-IF97 steam tables), over 3600 s, for a litre at 20 °C, 0.998 kg.
     private const double KilowattHoursPerLitre = 2256.5 / 3600 * 0.9982;
 
@@ -19,6 +22,7 @@ public static class KitCheck
     {
         var findings = new FindingList();
         Kettle(kit.Kettle, findings);
+        Kept(kit.Kettle.HeldBySpentHops, 20, "kettle.heldBySpentHops", "a kilogram of hops", findings);
         Grain(kit, findings);
         Above(kit.Fermenter.Usable, kit.Fermenter.Brim, "fermenter.usable", "it overflows at the brim", findings);
         Above(kit.RackingLeftBehind, kit.Fermenter.Usable, "racking.leftBehind", "nothing would be left to package", findings);
@@ -44,6 +48,13 @@ public static class KitCheck
                 kettle.Evaporation.Text, kettle.Usable.Text);
         }
 
+        if (kettle.Power is { } heater && heater.Value.Kilowatts < LeastKilowatts)
+        {
+            var least = Number(LeastKilowatts, "kW");
+            findings.Error("kettle.noPower", "kettle.power", $"{heater}; must be at least {least}, or left out: it would not even hold a mash warm", heater.Text, least);
+            return;
+        }
+
         var needed = kettle.Evaporation.Value.LitresPerHour * KilowattHoursPerLitre;
         if (kettle.Power is { } power && power.Value.Kilowatts < needed)
         {
@@ -51,7 +62,6 @@ public static class KitCheck
             findings.Warning("kettle.power", "kettle.power", $"{power}; boiling off {kettle.Evaporation} takes at least {limit} of heat", power.Text, limit);
         }
 
-        Kept(kettle.HeldBySpentHops, 20, "kettle.heldBySpentHops", "a kilogram of hops", findings);
     }
 
     private static void Grain(Kit kit, FindingList findings)

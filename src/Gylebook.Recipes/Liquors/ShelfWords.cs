@@ -12,6 +12,9 @@ public static class ShelfWords
     private const double LightestAcid = 0.99;
     private const double HeaviestAcid = 2;
 
+    /// <summary>Share below which an acid is mostly water, and that water would count as liquor. Our choice.</summary>
+    private const double WeakestAcid = 0.01;
+
     /// <summary>Names of the salts we know.</summary>
     public static string KnownSalts { get; } = string.Join(", ", BrewingSalts.All.Select(salt => salt.Name));
 
@@ -34,6 +37,11 @@ public static class ShelfWords
     public static AcidAsSold? Sold(string typed, double? kilogramsPerLitre = null)
     {
         double? strength = Strength(typed);
+        if (strength < WeakestAcid)
+        {
+            return null;
+        }
+
         if (Acid(typed) is { } acid && strength is double share && (IsByVolume(typed) || kilogramsPerLitre is not null))
         {
             string id = string.Create(CultureInfo.InvariantCulture, $"{acid.Id}-{share * 100:0.##}");
@@ -47,7 +55,9 @@ public static class ShelfWords
     }
 
     /// <summary>Why no bottle was found, and what would do.</summary>
-    public static string UnknownAcid(string typed) => Acid(typed) is { } acid && Strength(typed) is not null
+    public static string UnknownAcid(string typed) => Strength(typed) < WeakestAcid
+        ? $"{typed}; must be at least {100 * WeakestAcid:0} %: a weaker acid is mostly water, which is not counted"
+        : Acid(typed) is { } acid && Strength(typed) is not null
         ? $"{typed}; no density of that strength in our tables: give its density as well, or the strength as w/v; known: {string.Join(", ", AcidAsSold.Shelf.Where(sold => sold.Acid == acid).Select(sold => sold.Id))}"
         : $"{typed}; known, with their strength: {KnownAcids}";
 

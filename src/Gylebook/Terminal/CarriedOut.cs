@@ -33,8 +33,8 @@ internal sealed record CarriedOut(WaterOutcome? Outcome, IReadOnlyList<Finding> 
             return new(null, findings);
         }
 
-        WaterOutcome outcome = WaterTreatment.Of(read.Value!, need);
-        return new(outcome, [.. findings, .. outcome.Findings]);
+        WaterOutcome? outcome = WaterTreatment.TryOf(read.Value!, need, findings);
+        return new(outcome, [.. findings, .. outcome?.Findings ?? []]);
     }
 
     private static LiquorNeed? NeedOf(WaterPlan plan, string path, string? kit, List<Finding> findings)

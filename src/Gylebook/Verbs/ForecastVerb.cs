@@ -7,7 +7,7 @@ using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook forecast RECIPE [--kit FILE] [--water FILE] [--bitterness MODEL] [--style NAME] [--glass LENGTH] [--svg FILE] [--json]</summary>
+/// <summary>gylebook forecast RECIPE [--kit FILE] [--water FILE] [--bitterness MODEL] [--style NAME] [--glass LENGTH] [--svg FILE [--force]] [--json]</summary>
 internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
 {
     /// <summary>What it takes.</summary>
@@ -48,6 +48,11 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         [Description("Also draw the run into this SVG file.")]
         public string? Svg { get; init; }
 
+        /// <summary>Whether a drawing may be written over.</summary>
+        [CommandOption("--force")]
+        [Description("Draw over an SVG file that is there already; a file of any other kind is never written over.")]
+        public bool Force { get; init; }
+
         /// <inheritdoc/>
         protected override IReadOnlyList<(string Name, string Wants, string? Value)> Valued =>
         [
@@ -69,6 +74,18 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
             return 1;
         }
 
+        WrittenFile? drawing = settings.Svg is null ? null : WrittenFile.Svg(settings.Svg);
+        if (drawing?.Refusal(settings.Force) is { } refusal)
+        {
+            Console.Error.WriteLine(CommandLine.OneLine(refusal));
+            return 1;
+        }
+
+        return Tell(settings, asked, drawing);
+    }
+
+    private static int Tell(Settings settings, ForecastRequest asked, WrittenFile? drawing)
+    {
         OpenedFiles files = OpenedFiles.Open(settings.Recipe, settings.Kit);
         WaterPlan? water = settings.Water is null ? null : files.Water(settings.Water);
         if (files.Recipe is null || files.Kit is null || (water is null && settings.Water is not null))
@@ -84,9 +101,9 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
             return FindingLines.Tell(forecast.Findings, json: false);
         }
 
-        if (settings.Svg is not null && forecast.Stages.Count > 0)
+        if (forecast.Stages.Count > 0)
         {
-            File.WriteAllText(settings.Svg, RunSvg.Wide(RunPicture.Of(forecast), standalone: true));
+            drawing?.Write(RunSvg.Wide(RunPicture.Of(forecast), standalone: true), settings.Force);
         }
 
         if (settings.Json)

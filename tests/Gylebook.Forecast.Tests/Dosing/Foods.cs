@@ -14,7 +14,7 @@ internal static class Foods
     public static FoodEffect Effect(string id, double kilograms, string at, double litres) => Effect(OfTable(id), kilograms, at, litres);
 
     public static FoodEffect Effect(MadeUpFood food, double kilograms, string at, double litres) =>
-        FoodTrial.Of(food, new Dose(Mass.FromKilograms(kilograms), At(at), VolumeAt20C.FromLitres(litres)));
+        FoodTrial.Of(food, new Dose(Mass.FromKilograms(kilograms), At(at), VolumeAt20C.FromLitres(litres)))!;
 
     public static AdditionTime At(string text) =>
         AdditionTimeText.TryParse(text, out AdditionTime at, out string? problem) ? at : throw new ArgumentException(problem);

@@ -19,7 +19,7 @@ public sealed class BadSampleTests
     public void Every_finding_says_something_a_brewer_can_act_on(string path) =>
         Assert.All(Findings(path), finding => Assert.True(finding.Message.Length > 15, finding.Message));
 
-    private static string Line(Finding finding) => $"{finding.Code} {finding.Where}".TrimEnd();
+    private static string Line(Finding finding) => $"{finding.Severity.ToString().ToLowerInvariant()} {finding.Code} {finding.Where}".TrimEnd();
 
     private static IReadOnlyList<Finding> Findings(string path)
     {
