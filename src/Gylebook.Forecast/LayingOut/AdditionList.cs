@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Forecast.Running;
 using Gylebook.Forecast.Stages;
 using Gylebook.Forecast.State;
@@ -67,7 +66,7 @@ internal sealed class AdditionList(ParameterList parameters)
 
     /// <summary>Hops of one name and one assay are one lot, wherever they stand in the recipe.</summary>
     private static string LotOf(LaidLine line) =>
-        string.Create(CultureInfo.InvariantCulture, $"hop.{line.Line.Of.ToLowerInvariant()}.{line.Alpha:0.0000}.alpha");
+        Invariant($"hop.{line.Line.Of.ToLowerInvariant()}.{line.Alpha:0.0000}.alpha");
 
     private Bend[] BendsOf(LaidLine line)
     {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;
 
@@ -22,7 +21,7 @@ public static class HopLot
             return (assay, from);
         }
 
-        string aged = string.Create(CultureInfo.InvariantCulture, $"{from.Source}; aged {age.Value.Days:0.#} d, Garetz 1994");
+        string aged = Invariant($"{from.Source}; aged {age.Value.Days:0.#} d, Garetz 1994");
         return (assay * ShareLeft(line, age.Value.Days), new Provenance(aged, from.Status));
     }
 
