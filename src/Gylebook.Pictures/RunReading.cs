@@ -96,7 +96,7 @@ internal sealed class RunReading(BrewForecast forecast, Shown shown)
     private string? Warmth(StageRow row) => row.TemperatureC is double celsius ? shown.Celsius(celsius) : null;
 
     private IEnumerable<string?> Package(bool whole) => forecast.Package is { } package
-        ? [whole && package.Count is int count ? $"{count} × {package.In}" : package.In, shown.Volumes(package.Co2Volumes)]
+        ? [whole && package.Count is int count ? Invariant($"{count} × {package.In}") : package.In, shown.Volumes(package.Co2Volumes)]
         : [];
 
     /// <summary>The headline speaks of the whole gyle: of one portion of several it would not be true.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Science.Boiling;
 
 namespace Gylebook.Pictures;
@@ -36,9 +35,7 @@ public readonly record struct Tint(string Hex, TintOf Is)
         return new(Hex6(WaterColour, WortColour, Math.Min(1, extractPlato / FullWortPlato)), TintOf.Drawn);
     }
 
-    private static string Hex6((int Red, int Green, int Blue) from, (int Red, int Green, int Blue) to, double share) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"#{Mix(from.Red, to.Red, share):X2}{Mix(from.Green, to.Green, share):X2}{Mix(from.Blue, to.Blue, share):X2}");
+    private static string Hex6((int Red, int Green, int Blue) from, (int Red, int Green, int Blue) to, double share) => Invariant($"#{Mix(from.Red, to.Red, share):X2}{Mix(from.Green, to.Green, share):X2}{Mix(from.Blue, to.Blue, share):X2}");
 
     private static int Mix(int from, int to, double share) => (int)Math.Round(from + ((to - from) * share));
 }

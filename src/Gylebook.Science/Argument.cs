@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Runtime.CompilerServices;
 
 namespace Gylebook.Science;
@@ -12,7 +11,7 @@ internal static class Argument
     {
         if (!(value >= low && value <= high))
         {
-            Refuse(name, value, string.Create(CultureInfo.InvariantCulture, $"must be from {low} to {high}"));
+            Refuse(name, value, Invariant($"must be from {low} to {high}"));
         }
     }
 

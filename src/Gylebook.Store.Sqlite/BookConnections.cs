@@ -1,5 +1,4 @@
 using System.Data.Common;
-using System.Globalization;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 
 namespace Gylebook.Store.Sqlite;
@@ -9,9 +8,7 @@ namespace Gylebook.Store.Sqlite;
 internal sealed class BookConnections(TimeSpan patience) : DbConnectionInterceptor
 {
     // WAL: readers never wait for the writer. FULL: a commit is on the disk, not in a cache, when it returns.
-    private readonly string _pragmas = string.Create(
-        CultureInfo.InvariantCulture,
-        $"""
+    private readonly string _pragmas = Invariant($"""
         PRAGMA busy_timeout = {(long)patience.TotalMilliseconds};
         PRAGMA journal_mode = WAL;
         PRAGMA synchronous = FULL;

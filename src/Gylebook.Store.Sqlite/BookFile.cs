@@ -122,7 +122,7 @@ internal static class BookFile
                 using SqliteConnection copy = Open(partial, SqliteOpenMode.ReadWriteCreate);
                 blame = from;
                 // The driver retries commands, not a backup: SQLite itself must wait for a book that is just being closed or tidied.
-                Execute(source, $"PRAGMA busy_timeout = {(long)SqliteBook.Patience.TotalMilliseconds}");
+                Execute(source, Invariant($"PRAGMA busy_timeout = {(long)SqliteBook.Patience.TotalMilliseconds}"));
                 source.BackupDatabase(copy);
 
                 // A copy is one file that can be carried away, not a file and its log.

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Telling;
@@ -44,7 +43,7 @@ public static class FoodCautions
         string room = dose.GramsPerLitre > MuchPowder ? "at least" : "better";
         return new(
             "boilover.powder", Severity.Warning, Words.Of(dose.At),
-            Text($"{name}: it foams in hot wort and can burn on. Flame off, stirred to a slurry with three to five times its weight of cool water first, in five parts over five minutes, {room} {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L of wort."),
+            Invariant($"{name}: it foams in hot wort and can burn on. Flame off, stirred to a slurry with three to five times its weight of cool water first, in five parts over five minutes, {room} {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L of wort."),
             Trade);
     }
 
@@ -56,7 +55,7 @@ public static class FoodCautions
         double headspace = dose.Into.Litres * FermenterHeadspace / (1 - FermenterHeadspace);
         return new(
             "foam.fermenter", Severity.Warning, Words.Of(dose.At),
-            Text($"{name}: anything that goes in shakes gas out of fermenting beer. Cool it first, add it in five parts, keep {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L and fit a blow-off tube."),
+            Invariant($"{name}: anything that goes in shakes gas out of fermenting beer. Cool it first, add it in five parts, keep {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L and fit a blow-off tube."),
             Trade);
     }
 
@@ -64,7 +63,7 @@ public static class FoodCautions
     /// <param name="gramsPerLitre">How much of it.</param>
     public static Caution StarchLater(double gramsPerLitre) => new(
         "starch.later", Severity.Warning, "package",
-        Text($"About {gramsPerLitre:0.0} g/L of starch that met no enzyme hangs in the beer as haze. A diastatic or wild yeast could still eat it in the package and raise the pressure."),
+        Invariant($"About {gramsPerLitre:0.0} g/L of starch that met no enzyme hangs in the beer as haze. A diastatic or wild yeast could still eat it in the package and raise the pressure."),
         "stoichiometry; " + Trade);
 
     /// <summary>Starch from which a word is worth saying, g/L. Common practice, no source.</summary>
@@ -106,6 +105,4 @@ public static class FoodCautions
             yield return StarchLater(haze);
         }
     }
-
-    internal static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -4,7 +4,6 @@ using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Foods.Doses;
 using FoodWord = Gylebook.Science.Foods.Words.IngredientKind;
-using static Gylebook.Forecast.Dosing.FoodCautions;
 
 namespace Gylebook.Forecast.Dosing;
 
@@ -27,7 +26,7 @@ internal static class InPeople
             double litres = CoumarinDose.LitresForADay(high, BodyKilograms);
             yield return new(
                 "coumarin.cassia", litres < 1 ? Severity.Error : Severity.Warning, at,
-                Text($"If it is cassia, {food.Name} brings up to {high:0.00} mg/L of coumarin: {litres:0.0} L a day reach what a body of {BodyKilograms:0} kg bears. Ceylon cinnamon holds next to none."),
+                Invariant($"If it is cassia, {food.Name} brings up to {high:0.00} mg/L of coumarin: {litres:0.0} L a day reach what a body of {BodyKilograms:0} kg bears. Ceylon cinnamon holds next to none."),
                 CoumarinDose.TolerableDailyIntake.Source);
         }
 
@@ -37,7 +36,7 @@ internal static class InPeople
             bool tooMuch = dose.GramsPerLitre > NutmegDose.AdvisedCap.Value;
             yield return new(
                 "nutmeg.dose", tooMuch ? Severity.Error : Severity.Note, at,
-                Text($"{dose.GramsPerLitre:0.00} g/L of {food.Name}: {litres:0.0} L hold the {NutmegDose.Toxic.Value:0} g that poison. Stay below {NutmegDose.AdvisedCap.Value:0.00} g/L."),
+                Invariant($"{dose.GramsPerLitre:0.00} g/L of {food.Name}: {litres:0.0} L hold the {NutmegDose.Toxic.Value:0} g that poison. Stay below {NutmegDose.AdvisedCap.Value:0.00} g/L."),
                 NutmegDose.Toxic.Source);
         }
 
@@ -81,14 +80,14 @@ internal static class InPeople
             double serving = litre * ServingLitres;
             yield return new(
                 "caffeine.serving", serving > CaffeineDose.AdultsADay.Value / 4 ? Severity.Warning : Severity.Note, Words.Of(dose.At),
-                Text($"{food.Name} brings up to {serving:0} mg of caffeine in half a litre; {CaffeineDose.AdultsADay.Value:0} mg a day are borne by most healthy adults, less in pregnancy, none by children. Alcohol hides how awake it makes."),
+                Invariant($"{food.Name} brings up to {serving:0} mg of caffeine in half a litre; {CaffeineDose.AdultsADay.Value:0} mg a day are borne by most healthy adults, less in pregnancy, none by children. Alcohol hides how awake it makes."),
                 CaffeineDose.AdultsADay.Source + "; USDA SR26");
         }
         else if (InYeast.Has(food, FoodWord.Caffeine))
         {
             yield return new(
                 "caffeine.unknown", Severity.Note, Words.Of(dose.At),
-                Text($"{food.Name} brings caffeine or theobromine; how much is not known here. {CaffeineDose.AdultsADay.Value:0} mg of caffeine a day are borne by most healthy adults."),
+                Invariant($"{food.Name} brings caffeine or theobromine; how much is not known here. {CaffeineDose.AdultsADay.Value:0} mg of caffeine a day are borne by most healthy adults."),
                 CaffeineDose.AdultsADay.Source);
         }
     }

@@ -7,8 +7,8 @@ using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Conditioning;
 using Gylebook.Science.Foods.Doses;
 using Gylebook.Science.Quantities;
-using FoodWord = Gylebook.Science.Foods.Words.IngredientKind;
 using static Gylebook.Forecast.Dosing.FoodCautions;
+using FoodWord = Gylebook.Science.Foods.Words.IngredientKind;
 
 namespace Gylebook.Forecast.Dosing;
 
@@ -83,7 +83,7 @@ internal static class InYeast
         string air = dose.Height is { } height ? height.Text : "sea level, no height being known";
         return new(
             "bottle.unfermentedSugar", all > BottleLimit ? Severity.Error : Severity.Warning, Words.Of(dose.At),
-            Text($"The sugar of {food.Name} will ferment in the package: {volumes:0.00} volumes more, {all:0.0} with what the beer holds, {bar:0.0} bar at {CellarCelsius:0} °C against the air of {air}, on top of any priming. Ordinary bottles stand {BottleLimit:0.0} volumes; glass bursts. Keg it cold with a relief valve, or let it ferment first."),
+            Invariant($"The sugar of {food.Name} will ferment in the package: {volumes:0.00} volumes more, {all:0.0} with what the beer holds, {bar:0.0} bar at {CellarCelsius:0} °C against the air of {air}, on top of any priming. Ordinary bottles stand {BottleLimit:0.0} volumes; glass bursts. Keg it cold with a relief valve, or let it ferment first."),
             "stoichiometry of its sugars; air by ISO 2533; limit of bottles " + Trade);
     }
 
@@ -94,7 +94,7 @@ internal static class InYeast
         PublishedLimit limit = name == "sorbate" ? PreservativeDose.SorbicFungistatic : PreservativeDose.BenzoateHoldsYeast;
         return new(
             "preservative." + name, Severity.Warning, Words.Of(dose.At),
-            Text($"{food.Name} is kept with {name}. At the usual {UsualMilligramsPerKilogram:0} mg/kg this dose is {milligrams:0} mg/L, {working:0} mg/L of it at work at pH {BeerPh:0.0}; yeast is stopped near {limit.Value:0} {limit.Unit}. It slows a starter and bottle conditioning long before; an active fermentation goes on."),
+            Invariant($"{food.Name} is kept with {name}. At the usual {UsualMilligramsPerKilogram:0} mg/kg this dose is {milligrams:0} mg/L, {working:0} mg/L of it at work at pH {BeerPh:0.0}; yeast is stopped near {limit.Value:0} {limit.Unit}. It slows a starter and bottle conditioning long before; an active fermentation goes on."),
             limit.Source + "; Henderson–Hasselbalch");
     }
 
@@ -104,7 +104,7 @@ internal static class InYeast
         PublishedLimit limit = PreservativeDose.SulphiteDeclaration;
         return new(
             "preservative.sulphite", Severity.Warning, Words.Of(dose.At),
-            Text($"{food.Name} holds sulphites. At the most that dried fruit may hold, {DriedFruitSulphurDioxide:0} mg/kg, this dose is {most:0} mg/L; from {limit.Value:0} mg/L on, declare them."),
+            Invariant($"{food.Name} holds sulphites. At the most that dried fruit may hold, {DriedFruitSulphurDioxide:0} mg/kg, this dose is {most:0} mg/L; from {limit.Value:0} mg/L on, declare them."),
             limit.Source);
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
@@ -116,5 +115,5 @@ internal static class PlainBrew
 
     private static Entered<VolumeAt20C> Litres(double litres) => new(VolumeAt20C.FromLitres(litres), Text(litres, "L"));
 
-    private static string Text(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:0.######} {unit}");
+    private static string Text(double value, string unit) => Invariant($"{value:0.######} {unit}");
 }

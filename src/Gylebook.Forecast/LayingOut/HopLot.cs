@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Stages;
 using Gylebook.Recipes.Ingredients;
@@ -24,7 +23,7 @@ public static class HopLot
         }
 
         double days = line.Age!.Value.Value.Days;
-        string aged = string.Create(CultureInfo.InvariantCulture, $"{from.Source}; aged {days:0.#} d, Garetz 1994");
+        string aged = Invariant($"{from.Source}; aged {days:0.#} d, Garetz 1994");
         return (assay * HopAgeing.ShareLeft(days, CelsiusOf(line), PackOf(line), LostOf(line).Median), new Provenance(aged, from.Status));
     }
 

@@ -14,7 +14,7 @@ namespace Gylebook.Forecast.LayingOut;
 public sealed record LaidLine(int Number, IngredientLine Line, string Name, double Kilograms)
 {
     /// <summary>Where findings point to.</summary>
-    public string Path => $"ingredients[{Number}]";
+    public string Path => Invariant($"ingredients[{Number}]");
 
     /// <summary>The malt it is, or null.</summary>
     public Malt? Malt { get; init; }

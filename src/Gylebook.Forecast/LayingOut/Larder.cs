@@ -22,7 +22,7 @@ internal static class Larder
         for (int i = 0; i < recipe.Ingredients.Count; i++)
         {
             IngredientLine line = recipe.Ingredients[i];
-            string path = $"ingredients[{i}]";
+            string path = Invariant($"ingredients[{i}]");
             LaidLine? laid = line.Kind switch
             {
                 IngredientKind.Malt => Malt(i, line, path, findings),
@@ -61,7 +61,7 @@ internal static class Larder
         double celsius = souring.Temperature.Value.Celsius;
         if (findings.TrueForAll(f => f.Where != "souring.temperature") && (celsius < culture.Low.Celsius || celsius > culture.High.Celsius))
         {
-            string usual = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{culture.Low.Celsius:0} °C to {culture.High.Celsius:0} °C");
+            string usual = Invariant($"{culture.Low.Celsius:0} °C to {culture.High.Celsius:0} °C");
             findings.Add(new("culture.temperature", Severity.Warning, "souring.temperature", $"{souring.Temperature}; {culture.Name} is usually kept at {usual}", souring.Temperature.Text, usual));
         }
 
@@ -170,7 +170,7 @@ internal static class Larder
         if (line.Amount.Volume is { } volume && oneKilogram[Component.Water] > 0.05 && oneKilogram.Mass - oneKilogram.LiquidMass < 1e-3)
         {
             double density = oneKilogram.LiquidMass / oneKilogram.Litres;
-            string counted = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{density:0.00} kg/L");
+            string counted = Invariant($"{density:0.00} kg/L");
             findings.Add(new(
                 "amount.byVolume", Severity.Note, $"{path}.amount",
                 $"{line.Amount.Text}; counted at {counted}, from what is dissolved in it. Weighing is surer", counted));

@@ -64,8 +64,8 @@ public sealed class AmountSolver(
 
     private static string GravityBinds(double reached, double wish) =>
         !double.IsFinite(reached) ? "so much malt leaves no room for the liquor"
-        : reached > wish ? FormattableString.Invariant($"what is not malt brings {reached:0.000} alone")
-        : FormattableString.Invariant($"{MostTimes:0} times the malt comes to {reached:0.000} only");
+        : reached > wish ? Invariant($"what is not malt brings {reached:0.000} alone")
+        : Invariant($"{MostTimes:0} times the malt comes to {reached:0.000} only");
 
     private IEnumerable<int> LinesOf(params IngredientKind[] kinds) => Enumerable.Range(0, recipe.Ingredients.Count)
         .Where(i => kinds.Contains(recipe.Ingredients[i].Kind) && Kilograms(i) > 0);

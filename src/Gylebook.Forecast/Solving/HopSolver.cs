@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
 using Gylebook.Recipes;
@@ -43,7 +42,7 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
         MustBeHop(recipe, line);
         if (!(ibu >= 0 && ibu <= Bitterness.Limits.High))
         {
-            throw new ArgumentOutOfRangeException(nameof(ibu), ibu, $"Expected 0 to {Bitterness.Limits.High} IBU.");
+            throw new ArgumentOutOfRangeException(nameof(ibu), ibu, Invariant($"Expected 0 to {Bitterness.Limits.High} IBU."));
         }
 
         if (IbuOf(recipe, line, 0) is not double without)
@@ -81,7 +80,7 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
             return new HopSolution(With(recipe, line, found.At), Rounded(found.At), found.Reached, null);
         }
 
-        string limit = string.Create(CultureInfo.InvariantCulture, $"{most:0} g");
+        string limit = Invariant($"{most:0} g");
         return new HopSolution(null, null, best, Problem("hop.noAmount", line, $"no amount up to {limit} gives {Ibu(ibu)}; this hop at this time comes to {Ibu(best)}", Ibu(ibu), limit));
     }
 
@@ -128,7 +127,7 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
     private static Recipe With(Recipe recipe, int line, double grams)
     {
         double rounded = Rounded(grams);
-        Entered<Mass> amount = new(Mass.FromGrams(rounded), string.Create(CultureInfo.InvariantCulture, $"{rounded:0.####} g"));
+        Entered<Mass> amount = new(Mass.FromGrams(rounded), Invariant($"{rounded:0.####} g"));
         return recipe with
         {
             Ingredients = [.. recipe.Ingredients.Select((l, i) => i == line ? l with { Amount = new Amount(amount, null) } : l)],
@@ -150,8 +149,8 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
     private static Finding NoRun(int line) =>
         Problem("hop.noRun", line, "the recipe cannot be run as it is: mend its other findings first", null, null);
 
-    private static string Ibu(double ibu) => string.Create(CultureInfo.InvariantCulture, $"{ibu:0.0} IBU");
+    private static string Ibu(double ibu) => Invariant($"{ibu:0.0} IBU");
 
     private static Finding Problem(string code, int line, string why, string? value, string? limit) =>
-        new(code, Severity.Error, $"ingredients[{line}].amount", why, value, limit);
+        new(code, Severity.Error, Invariant($"ingredients[{line}].amount"), why, value, limit);
 }

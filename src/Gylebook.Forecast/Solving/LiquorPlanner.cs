@@ -149,7 +149,7 @@ public static class LiquorPlanner
     private static double Litres(RunPlan plan, int row) => plan.Liquors[row] / Wort.WaterKilogramsPerLitre;
 
     private static string Binding(double packaged, double wished, double next, double most) =>
-        next >= most ? $"even {MostPackages:0} times the package in liquor does not fill it"
+        next >= most ? Invariant($"even {MostPackages:0} times the package in liquor does not fill it")
         : packaged <= 0 ? "nothing is left to package"
         : next <= 0 ? "even without this liquor more than the wish is packaged"
         : double.IsNaN(packaged) ? "somewhere more leaves than there is: look at evaporation, boil time and volumes"

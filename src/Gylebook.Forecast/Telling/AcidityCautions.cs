@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
@@ -67,6 +66,4 @@ internal static class AcidityCautions
             yield return new("ph.foodAcids", Severity.Note, "pour", $"No table here knows the acid of foods: that of {string.Join(", ", foods)} is not counted, and it can bring pH below the low end.", "no published acids for these foods");
         }
     }
-
-    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

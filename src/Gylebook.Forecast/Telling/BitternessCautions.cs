@@ -59,7 +59,7 @@ internal static class BitternessCautions
         double added = hops.Where(l => l.Line.At.Point is > AdditionPoint.Mash and <= AdditionPoint.Stand).Sum(l => l.Kilograms * l.Alpha * 1e6);
         if (litres > 0 && added / litres > AlphaAcidSolubility.AllDissolvesUpTo)
         {
-            yield return new("bitterness.solubility", Severity.Note, "boil", $"{Number(added / litres, "0")} mg/L of alpha acid go in; above {AlphaAcidSolubility.AllDissolvesUpTo:0} they do not all dissolve, and more hops give little more bitterness.", "hobby literature, one experimenter");
+            yield return new("bitterness.solubility", Severity.Note, "boil", Invariant($"{Number(added / litres, "0")} mg/L of alpha acid go in; above {AlphaAcidSolubility.AllDissolvesUpTo:0} they do not all dissolve, and more hops give little more bitterness."), "hobby literature, one experimenter");
         }
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Recipes.Foods;
@@ -38,5 +37,5 @@ internal static class HarvestDoubt
         is FoodWord.Sorbate or FoodWord.Benzoate or FoodWord.Sulphite or FoodWord.Natamycin or FoodWord.DimethylDicarbonate);
 
     private static IEnumerable<string> When(bool so, string before, double value, string after, double limit) =>
-        so ? [string.Create(CultureInfo.InvariantCulture, $"{before}{value:0.#}{after}; limit {limit:0}")] : [];
+        so ? [Invariant($"{before}{value:0.#}{after}; limit {limit:0}")] : [];
 }

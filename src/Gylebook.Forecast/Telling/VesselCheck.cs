@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Stages;
 using Gylebook.Forecast.LayingOut;
@@ -96,7 +95,7 @@ internal static class VesselCheck
         {
             yield return new Finding(
                 "carbonation.differs", Severity.Warning, "package.carbonation",
-                $"{wish:0.0} volumes wished; the sugar in the package makes {volumes:0.0}",
+                Invariant($"{wish:0.0} volumes wished; the sugar in the package makes {volumes:0.0}"),
                 Number(volumes, "volumes"), Number(wish, "volumes"));
         }
 
@@ -104,7 +103,7 @@ internal static class VesselCheck
         {
             yield return new Finding(
                 "package.overpressure", Severity.Error, "kit.packages",
-                $"{package.Kind}: {volumes:0.0} volumes of gas; made for {most:0.0}. It may burst",
+                Invariant($"{package.Kind}: {volumes:0.0} volumes of gas; made for {most:0.0}. It may burst"),
                 Number(volumes, "volumes"), Number(most, "volumes"));
         }
     }
@@ -127,10 +126,10 @@ internal static class VesselCheck
             double celsius = laidOut.Recipe.Ferment[0].Temperature.Value.Celsius;
             if (celsius < line.Yeast!.Low.Celsius || celsius > line.Yeast.High.Celsius)
             {
-                string usual = $"{line.Yeast.Low.Celsius:0} to {line.Yeast.High.Celsius:0} °C";
+                string usual = Invariant($"{line.Yeast.Low.Celsius:0} to {line.Yeast.High.Celsius:0} °C");
                 yield return new Finding(
                     "yeast.temperature", Severity.Warning, "ferment[0].temperature",
-                    $"{celsius:0.#} °C; {line.Name} is usually kept at {usual}", Number(celsius, "°C"), usual);
+                    Invariant($"{celsius:0.#} °C; {line.Name} is usually kept at {usual}"), Number(celsius, "°C"), usual);
             }
         }
     }
@@ -143,7 +142,7 @@ internal static class VesselCheck
             string has = Number(share * MashStep.EnoughDiastaticPower, "°Lintner");
             yield return new Finding(
                 "mash.enzyme", Severity.Warning, "ingredients",
-                $"the grist has {has} of diastatic power; {MashStep.EnoughDiastaticPower:0} are wanted, so {share * 100:0} % of the starch is counted as converted",
+                Invariant($"the grist has {has} of diastatic power; {MashStep.EnoughDiastaticPower:0} are wanted, so {share * 100:0} % of the starch is counted as converted"),
                 has, Number(MashStep.EnoughDiastaticPower, "°Lintner"));
         }
     }
@@ -151,5 +150,5 @@ internal static class VesselCheck
     private static Finding Over(string code, Severity severity, string where, string message, double litres, double limit) => new(
         code, severity, where, $"{Number(litres, "L")}; limit {Number(limit, "L")}; {message}", Number(litres, "L"), Number(limit, "L"));
 
-    private static string Number(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:0.0} {unit}");
+    private static string Number(double value, string unit) => Invariant($"{value:0.0} {unit}");
 }

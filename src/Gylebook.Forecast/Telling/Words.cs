@@ -18,11 +18,11 @@ public static class Words
     {
         AdditionPoint.Mash => "mash",
         AdditionPoint.CopperUp => "copper-up",
-        AdditionPoint.Boil => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"boil {at.Count:0.##} min"),
+        AdditionPoint.Boil => Invariant($"boil {at.Count:0.##} min"),
         AdditionPoint.KnockOut => "knock-out",
-        AdditionPoint.Stand => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"stand {at.Count:0.##} min"),
+        AdditionPoint.Stand => Invariant($"stand {at.Count:0.##} min"),
         AdditionPoint.Pitch => "pitch",
-        AdditionPoint.Ferment => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"ferment day {at.Count:0.##}"),
+        AdditionPoint.Ferment => Invariant($"ferment day {at.Count:0.##}"),
         AdditionPoint.Rack => "rack",
         _ => "package",
     };

@@ -70,5 +70,5 @@ internal static class YeastCautions
         ? []
         : [new("yeast.harvest", Severity.Note, "rack", $"Better not pitch this beer's yeast again: {string.Join("; ", pitch.HarvestDoubts)}.", Trade)];
 
-    private static string Number(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:0.#} {unit}");
+    private static string Number(double value, string unit) => Invariant($"{value:0.#} {unit}");
 }

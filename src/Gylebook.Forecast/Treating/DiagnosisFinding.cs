@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Recipes;
 using Gylebook.Science.Water;
 
@@ -12,5 +11,5 @@ internal static class DiagnosisFinding
         Number(diagnosis.Value, diagnosis.Unit), Number(diagnosis.Limit, diagnosis.Unit));
 
     internal static string Number(double value, string unit) =>
-        string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {unit}").TrimEnd();
+        Invariant($"{value:0.##} {unit}").TrimEnd();
 }

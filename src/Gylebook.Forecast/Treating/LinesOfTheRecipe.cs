@@ -36,7 +36,7 @@ public static class LinesOfTheRecipe
         Kind = kind,
         Of = of,
         As = name,
-        Amount = new Amount(new(Mass.FromGrams(grams), $"{grams} g"), null),
+        Amount = new Amount(new(Mass.FromGrams(grams), Invariant($"{grams} g")), null),
         At = new AdditionTime(at),
     };
 }

@@ -70,7 +70,7 @@ public sealed record LiquorNeed(
             if (Grist.All(line => line.Malt?.Id != malts[i].Malt.Id))
             {
                 string grist = string.Join(", ", Grist.Select(line => line.Name));
-                findings.Add(new("malts.notInGrist", Severity.Warning, $"malts[{i}].malt", $"{malts[i].Malt.Name} is not in the grist, so its titration does nothing: {(grist.Length > 0 ? grist : "there is none")}", malts[i].Malt.Name, grist));
+                findings.Add(new("malts.notInGrist", Severity.Warning, Invariant($"malts[{i}].malt"), $"{malts[i].Malt.Name} is not in the grist, so its titration does nothing: {(grist.Length > 0 ? grist : "there is none")}", malts[i].Malt.Name, grist));
             }
         }
 

@@ -77,7 +77,8 @@ internal sealed class MashTreatment(WaterPlan plan, SourceLiquor source, LiquorN
         (Band? band, MashReadingTold? reading, MashMend? mend) = PhOf(salted, correction);
         TreatedLiquor liquor = new(
             need.StrikeLitres, solution.ShareDiluted, salts, acids, unsoured,
-            Soured(WithAnion(unsoured, correction.Acid), correction.Acid, band?.Likely), null) { Misses = solution.Misses };
+            Soured(WithAnion(unsoured, correction.Acid), correction.Acid, band?.Likely), null)
+        { Misses = solution.Misses };
         return new TreatedMash(liquor, band, reading, mend);
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Science.Water;
@@ -47,7 +46,7 @@ internal static class MissedIons
         string where = missed.Count == 1 ? missed[0].Place : "liquor";
         string reached = missed.Count == 1
             ? DiagnosisFinding.Number(first.Reached, "mg/L")
-            : string.Join(", ", missed.Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Place} {each.Miss.Reached:0.#}"))) + " mg/L";
+            : string.Join(", ", missed.Select(each => Invariant($"{each.Place} {each.Miss.Reached:0.#}"))) + " mg/L";
         return new(
             "liquor.missed", missed.All(each => IsSmall(each.Miss)) ? Severity.Note : Severity.Warning, $"{where}.{ion}",
             $"{reached} where {wanted} is wanted: {why}", reached, wanted);

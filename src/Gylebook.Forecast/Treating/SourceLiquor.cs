@@ -30,7 +30,7 @@ public sealed record SourceLiquor(IonProfile Ions, double TotalCarbonate)
         for (int i = 0; i < plan.Sources.Count; i++)
         {
             WaterSource source = plan.Sources[i];
-            string where = $"sources[{i}].report";
+            string where = Invariant($"sources[{i}].report");
             findings.AddRange(source.Report is null ? [] : WaterReportCheck.Diagnose(source.Report).Select(d => DiagnosisFinding.Of(d, where)));
             SourceLiquor one = Of(source, where, findings);
             double share = source.Share.Ratio / shares;
@@ -50,7 +50,7 @@ public sealed record SourceLiquor(IonProfile Ions, double TotalCarbonate)
 
         if (source.Report.Ph is null && !source.Boiled)
         {
-            findings.Add(new("default.taken", Severity.Note, $"{where}.ph", $"not given; taken as {UnstatedPh}", "7.5"));
+            findings.Add(new("default.taken", Severity.Note, $"{where}.ph", Invariant($"not given; taken as {UnstatedPh}"), "7.5"));
         }
 
         IonProfile raw = source.Report.ToProfile();

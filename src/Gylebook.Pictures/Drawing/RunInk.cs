@@ -35,7 +35,7 @@ internal sealed class RunInk(RunPicture picture, RunFrame frame, RunLayout layou
         for (int ribbon = 0; ribbon < level.Ribbons.Count; ribbon++)
         {
             Flow flow = FlowInto(i, ribbon);
-            string gradient = $"{id}-{i}-{ribbon}";
+            string gradient = Invariant($"{id}-{i}-{ribbon}");
             Tint to = level.Steps[ribbon].Tint;
             Tint from = i == 0 ? to : Above(i, ribbon).Tint;
             pen.Start("linearGradient", ("id", gradient), ("x1", "0"), ("y1", "0"), ("x2", "0"), ("y2", "1"));

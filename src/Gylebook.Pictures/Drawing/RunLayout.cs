@@ -94,7 +94,7 @@ internal sealed class RunLayout(RunPicture picture, RunFrame frame)
         }
     }
 
-    private static string More(RunStep step) => $"and {step.Additions.Count - MostNames + 1} more";
+    private static string More(RunStep step) => Invariant($"and {step.Additions.Count - MostNames + 1} more");
 
     private double PlaceLeft(RunLevel level, RunAddition? addition, string full, double y)
     {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
 
@@ -14,23 +13,23 @@ internal static class AdditionCheck
         for (var i = 0; i < recipe.Ingredients.Count; i++)
         {
             var line = recipe.Ingredients[i];
-            Time(recipe, line, $"ingredients[{i}].at", findings);
+            Time(recipe, line, Invariant($"ingredients[{i}].at"), findings);
             if (line.Alpha is { } alpha && alpha.Value.Percent > MostAlphaPercent)
             {
                 findings.Error(
-                    "hop.alpha", $"ingredients[{i}].alpha", $"{alpha}; must be at most {MostAlphaPercent} %: no hop cone or pellet has more alpha acids",
-                    alpha.Text, $"{MostAlphaPercent} %");
+                    "hop.alpha", Invariant($"ingredients[{i}].alpha"), Invariant($"{alpha}; must be at most {MostAlphaPercent} %: no hop cone or pellet has more alpha acids"),
+                    alpha.Text, Invariant($"{MostAlphaPercent} %"));
             }
             else if (line.Alpha is { Value.Percent: 0 } none)
             {
                 findings.Error(
-                    "hop.alpha", $"ingredients[{i}].alpha", $"{none}; must be above 0 %: leave the key out for the cultivar's usual value",
+                    "hop.alpha", Invariant($"ingredients[{i}].alpha"), $"{none}; must be above 0 %: leave the key out for the cultivar's usual value",
                     none.Text, "above 0 %");
             }
 
             if (line.Age is not null || line.Storage is not null)
             {
-                AgeCheck.Check(line, $"ingredients[{i}]", findings);
+                AgeCheck.Check(line, Invariant($"ingredients[{i}]"), findings);
             }
         }
     }
@@ -57,7 +56,7 @@ internal static class AdditionCheck
                 break;
             case AdditionPoint.Ferment when line.At.Count > FermentCheck.Days(recipe):
                 var day = AdditionTimeText.Write(line.At);
-                var days = string.Create(CultureInfo.InvariantCulture, $"day {FermentCheck.Days(recipe):0.#}");
+                var days = Invariant($"day {FermentCheck.Days(recipe):0.#}");
                 findings.Error("at.afterFerment", where, $"{day}; fermentation is over on {days}", day, days);
                 break;
             default:
@@ -79,7 +78,7 @@ internal static class AdditionCheck
         }
         else
         {
-            var limit = string.Create(CultureInfo.InvariantCulture, $"{minutes:0.###} min");
+            var limit = Invariant($"{minutes:0.###} min");
             findings.Error($"at.before{char.ToUpperInvariant(stage[0])}{stage[1..]}", where, $"{typed}; the {stage} lasts {limit}, counted back from its end", typed, limit);
         }
     }

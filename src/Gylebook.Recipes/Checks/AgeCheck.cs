@@ -16,8 +16,8 @@ internal static class AgeCheck
         if (line.Age is { } age && age.Value.Days > MostDays)
         {
             findings.Error(
-                $"{Kind(line)}.age", $"{where}.age", $"{age}; must be at most {MostDays} d: nothing is known of anything so old",
-                age.Text, $"{MostDays} d");
+                $"{Kind(line)}.age", $"{where}.age", Invariant($"{age}; must be at most {MostDays} d: nothing is known of anything so old"),
+                age.Text, Invariant($"{MostDays} d"));
         }
         else if (line.Kind == IngredientKind.Hop)
         {
@@ -30,8 +30,8 @@ internal static class AgeCheck
         else if (line is { Age: { } old } && !YeastViability.IsWithinPublishedRange(old.Value.Days))
         {
             findings.Warning(
-                "yeast.age", $"{where}.age", $"{old}; after {YeastRuleDays} d one of the two rules of thumb counts no living cell: make a starter and see",
-                old.Text, $"{YeastRuleDays} d");
+                "yeast.age", $"{where}.age", Invariant($"{old}; after {YeastRuleDays} d one of the two rules of thumb counts no living cell: make a starter and see"),
+                old.Text, Invariant($"{YeastRuleDays} d"));
         }
     }
 
@@ -64,8 +64,8 @@ internal static class AgeCheck
             if (!HopAgeing.IsWithinPublishedRange(age.Value.Days, line.Storage?.Temperature.Value.Celsius ?? 20))
             {
                 findings.Warning(
-                    "hop.old", $"{where}.age", $"{age}; the law of ageing is for {HopLawDays} d and -20 °C to 30 °C: have the hops assayed",
-                    age.Text, $"{HopLawDays} d");
+                    "hop.old", $"{where}.age", Invariant($"{age}; the law of ageing is for {HopLawDays} d and -20 °C to 30 °C: have the hops assayed"),
+                    age.Text, Invariant($"{HopLawDays} d"));
             }
 
             if (line.Storage is null)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Recipes.Checks;
@@ -27,7 +26,7 @@ internal static class AmountCheck
             {
                 var most = Most(line, limit * litres);
                 findings.Error(
-                    "amount.absurd", $"ingredients[{i}].amount",
+                    "amount.absurd", Invariant($"ingredients[{i}].amount"),
                     $"{line.Amount.Text}; must be at most {most} for {recipe.Package.Volume} of beer: no beer takes more {line.Kind.ToString().ToLowerInvariant()}",
                     line.Amount.Text, most);
             }
@@ -62,5 +61,5 @@ internal static class AmountCheck
 
     private static string Most(IngredientLine line, double kilograms) => Format(kilograms, line.Amount.Mass is null ? "L" : "kg");
 
-    private static string Format(double number, string unit) => string.Create(CultureInfo.InvariantCulture, $"{number:0.####} {unit}");
+    private static string Format(double number, string unit) => Invariant($"{number:0.####} {unit}");
 }

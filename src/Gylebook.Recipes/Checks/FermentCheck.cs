@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Recipes.Checks;
@@ -24,8 +23,8 @@ internal static class FermentCheck
         var days = Days(recipe);
         if (days > MostDays)
         {
-            var total = string.Create(CultureInfo.InvariantCulture, $"{days:0.#} d");
-            findings.Warning("ferment.long", "ferment", $"{total} in all; longer than {MostDays} d is ageing, which is not modelled", total, $"{MostDays} d");
+            var total = Invariant($"{days:0.#} d");
+            findings.Warning("ferment.long", "ferment", Invariant($"{total} in all; longer than {MostDays} d is ageing, which is not modelled"), total, Invariant($"{MostDays} d"));
         }
 
         if (!recipe.Ingredients.Any(line => line.Kind == IngredientKind.Yeast))

@@ -65,15 +65,15 @@ internal static class MashCheck
         if (temperature.Value.Celsius is < 0 or > Boiling)
         {
             findings.Error(
-                "sparge.temperature", "mash.sparge.temperature", $"{temperature}; must be 0 °C to {Boiling} °C, or it is not liquid water",
-                temperature.Text, $"0 °C to {Boiling} °C");
+                "sparge.temperature", "mash.sparge.temperature", Invariant($"{temperature}; must be 0 °C to {Boiling} °C, or it is not liquid water"),
+                temperature.Text, Invariant($"0 °C to {Boiling} °C"));
         }
         else if (temperature.Value.Celsius > HarshRinse)
         {
             findings.Warning(
                 "sparge.hot", "mash.sparge.temperature",
-                $"{temperature}; above {HarshRinse} °C a rinse draws harshness from husks and starch that is no longer converted (common practice, no source)",
-                temperature.Text, $"{HarshRinse} °C");
+                Invariant($"{temperature}; above {HarshRinse} °C a rinse draws harshness from husks and starch that is no longer converted (common practice, no source)"),
+                temperature.Text, Invariant($"{HarshRinse} °C"));
         }
     }
 }

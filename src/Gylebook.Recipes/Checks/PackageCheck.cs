@@ -14,16 +14,16 @@ internal static class PackageCheck
         {
             findings.Error(
                 "package.volume", "package.volume",
-                $"{package.Volume}; must be {LeastLitres} L to {MostLitres} L, the sizes these models were made for",
-                package.Volume.Text, $"{LeastLitres} L to {MostLitres} L");
+                Invariant($"{package.Volume}; must be {LeastLitres} L to {MostLitres} L, the sizes these models were made for"),
+                package.Volume.Text, Invariant($"{LeastLitres} L to {MostLitres} L"));
         }
 
         if (package.Carbonation is { } carbonation && carbonation.Value.Volumes > MostVolumes)
         {
             findings.Error(
                 "package.carbonation", "package.carbonation",
-                $"{carbonation}; must be at most {MostVolumes} volumes: bottles and kegs burst long before more is of use",
-                carbonation.Text, $"{MostVolumes} volumes");
+                Invariant($"{carbonation}; must be at most {MostVolumes} volumes: bottles and kegs burst long before more is of use"),
+                carbonation.Text, Invariant($"{MostVolumes} volumes"));
         }
     }
 }

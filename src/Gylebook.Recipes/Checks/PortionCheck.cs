@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Recipes.Checks;
@@ -16,7 +15,7 @@ internal static class PortionCheck
         Shares(recipe.Portions, findings);
         for (var i = 0; i < recipe.Ingredients.Count; i++)
         {
-            Line(recipe.Ingredients[i], recipe.Portions, $"ingredients[{i}].portion", findings);
+            Line(recipe.Ingredients[i], recipe.Portions, Invariant($"ingredients[{i}].portion"), findings);
         }
     }
 
@@ -38,7 +37,7 @@ internal static class PortionCheck
         var sum = portions.Sum(portion => portion.Share.Value.Ratio);
         if (Math.Abs(sum - 1) > Rounding)
         {
-            var total = string.Create(CultureInfo.InvariantCulture, $"{100 * sum:0.######} %");
+            var total = Invariant($"{100 * sum:0.######} %");
             findings.Error("portions.sum", "portions", $"the shares come to {total}; must be 100 %, all of the cast and no more", total, "100 %");
         }
 
@@ -46,12 +45,12 @@ internal static class PortionCheck
         {
             if (portions[i].Share.Value.Ratio == 0)
             {
-                findings.Error("portion.empty", $"portions[{i}].share", $"{portions[i].Share}; must be above 0 %", portions[i].Share.Text, "above 0 %");
+                findings.Error("portion.empty", Invariant($"portions[{i}].share"), $"{portions[i].Share}; must be above 0 %", portions[i].Share.Text, "above 0 %");
             }
 
             if (portions.Take(i).Any(before => before.Name == portions[i].Name))
             {
-                findings.Error("portion.twice", $"portions[{i}].name", $"\"{portions[i].Name}\" names an earlier portion too; names must differ", portions[i].Name);
+                findings.Error("portion.twice", Invariant($"portions[{i}].name"), $"\"{portions[i].Name}\" names an earlier portion too; names must differ", portions[i].Name);
             }
         }
     }

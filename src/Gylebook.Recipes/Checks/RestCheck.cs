@@ -15,8 +15,8 @@ internal sealed record RestCheck(string Code, double Coolest, double Warmest, st
             if (temperature.Value.Celsius < Coolest || temperature.Value.Celsius > Warmest)
             {
                 findings.Error(
-                    Code, $"{path}[{i}].temperature", $"{temperature}; must be {Coolest} °C to {Warmest} °C: {Why}",
-                    temperature.Text, $"{Coolest} °C to {Warmest} °C");
+                    Code, Invariant($"{path}[{i}].temperature"), Invariant($"{temperature}; must be {Coolest} °C to {Warmest} °C: {Why}"),
+                    temperature.Text, Invariant($"{Coolest} °C to {Warmest} °C"));
             }
         }
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Recipes.Checks;
@@ -37,7 +36,7 @@ internal static class SouringCheck
         if (souring.Time.Value.Days > MostDays)
         {
             findings.Warning(
-                "souring.long", "souring.time", $"{souring.Time}; longer than {MostDays} d other things grow in warm wort", souring.Time.Text, $"{MostDays} d");
+                "souring.long", "souring.time", Invariant($"{souring.Time}; longer than {MostDays} d other things grow in warm wort"), souring.Time.Text, Invariant($"{MostDays} d"));
         }
 
         if (recipe.Boil is null)
@@ -77,11 +76,9 @@ internal static class SouringCheck
             if (line.Kind == IngredientKind.Hop && line.At.Point <= AdditionPoint.CopperUp)
             {
                 findings.Warning(
-                    "souring.hops", $"ingredients[{i}].at", $"{line.Of} is in the wort while it sours: hops hold lactic bacteria back; add them at the boil",
+                    "souring.hops", Invariant($"ingredients[{i}].at"), $"{line.Of} is in the wort while it sours: hops hold lactic bacteria back; add them at the boil",
                     line.Of, "boil or later");
             }
         }
     }
-
-    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -70,5 +70,5 @@ public sealed class CsvRow
 
     /// <summary>An error that names the place.</summary>
     public InvalidDataException Wrong(string column, string what) =>
-        new($"{_table.File}, line {Line}, column {column}: {what}.");
+        new(Invariant($"{_table.File}, line {Line}, column {column}: {what}."));
 }

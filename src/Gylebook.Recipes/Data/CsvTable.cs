@@ -58,7 +58,7 @@ public sealed class CsvTable
             if (fields.Count != table.Columns.Count)
             {
                 throw new InvalidDataException(
-                    $"{file}, line {number}: {fields.Count} fields, but there are {table.Columns.Count} columns.");
+                    Invariant($"{file}, line {number}: {fields.Count} fields, but there are {table.Columns.Count} columns."));
             }
             rows.Add(new CsvRow(table, number, fields));
         }
@@ -114,7 +114,7 @@ public sealed class CsvTable
         }
         if (quoted)
         {
-            throw new InvalidDataException($"{file}, line {number}, field {fields.Count + 1}: a quote is not closed.");
+            throw new InvalidDataException(Invariant($"{file}, line {number}, field {fields.Count + 1}: a quote is not closed."));
         }
         fields.Add(field.ToString());
         return fields;

@@ -47,7 +47,7 @@ public static class DraftComparison
         {
             for (int i = 0; i < old.Count; i++)
             {
-                Field($"{path}[{i}]", old[i], now[i], changes);
+                Field(Invariant($"{path}[{i}]"), old[i], now[i], changes);
             }
         }
         else

@@ -11,7 +11,7 @@ namespace Gylebook.Recipes.Editing;
 public sealed record DraftLine(int Number, IngredientKind? Kind, string Of)
 {
     /// <summary>Where its findings point to.</summary>
-    public string Path => $"ingredients[{Number}]";
+    public string Path => Invariant($"ingredients[{Number}]");
 
     /// <summary>A name to show instead.</summary>
     public string? As { get; init; }

@@ -85,7 +85,7 @@ public static partial class FieldEdits
         {
             foreach ((int line, string amount) in amounts)
             {
-                FieldPath.Set(file, $"ingredients[{line}].amount", amount);
+                FieldPath.Set(file, Invariant($"ingredients[{line}].amount"), amount);
             }
         });
         return changed.Text == draft.Text ? null : new RecipeEdit(changed, why);

@@ -33,7 +33,7 @@ public static class RestEdits
                 FieldPath.Remove(file, list);
             }
         });
-        return new RecipeEdit(changed, $"{FieldWords.Of(list)}: number {number + 1} taken out");
+        return new RecipeEdit(changed, Invariant($"{FieldWords.Of(list)}: number {number + 1} taken out"));
     }
 
     /// <summary>Divides the cast in two halves, or adds a portion to those there are.</summary>
@@ -49,7 +49,7 @@ public static class RestEdits
             }
             else
             {
-                portions.Add((JsonNode)Portion($"portion {portions.Count + 1}", "0 %"));
+                portions.Add((JsonNode)Portion(Invariant($"portion {portions.Count + 1}"), "0 %"));
             }
         });
         return new RecipeEdit(changed, "portions: one more");

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Science.Foods.Labels;
 
 namespace Gylebook.Recipes.Foods;
@@ -42,7 +41,7 @@ internal static class LabelFindings
 
     private static string Keys(IEnumerable<LabelLine> lines) => string.Join(", ", lines.Select(Key));
 
-    private static string Grams(double grams) => string.Create(CultureInfo.InvariantCulture, $"{grams:0.##} g");
+    private static string Grams(double grams) => Invariant($"{grams:0.##} g");
 
     private static string? Value(LabelPanel label, LabelLine line) => line switch
     {

@@ -26,8 +26,8 @@ internal static class CellCountText
         }
 
         at.Findings.Error(
-            "cells.wrong", at.Path, $"\"{FindingList.Shorten(text)}\"; write cells as \"100 billion\", from 0 to {Most} billion",
-            text, $"0 to {Most} billion");
+            "cells.wrong", at.Path, Invariant($"\"{FindingList.Shorten(text)}\"; write cells as \"100 billion\", from 0 to {Most} billion"),
+            text, Invariant($"0 to {Most} billion"));
         return null;
     }
 }

@@ -52,7 +52,7 @@ internal static class CompositionReader
 
         if (entered.Value.Grams > Whole)
         {
-            at.Findings.Error("composition.range", at.PathOf(key), $"{entered}; must be at most {Whole} g in {Whole} g of the food", entered.Text, $"{Whole} g");
+            at.Findings.Error("composition.range", at.PathOf(key), Invariant($"{entered}; must be at most {Whole} g in {Whole} g of the food"), entered.Text, Invariant($"{Whole} g"));
         }
 
         return entered.Value.Grams;

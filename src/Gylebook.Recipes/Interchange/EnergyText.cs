@@ -31,7 +31,7 @@ internal static class EnergyText
     }
 
     internal static string? Write(double? kilocalories) =>
-        kilocalories is { } energy ? string.Create(CultureInfo.InvariantCulture, $"{energy:0.######} kcal") : null;
+        kilocalories is { } energy ? Invariant($"{energy:0.######} kcal") : null;
 
     private static double? Number(string text, string unit)
     {

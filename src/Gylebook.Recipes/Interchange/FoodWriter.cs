@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json.Nodes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -83,5 +82,5 @@ internal static class FoodWriter
     private static string? Grams(double? grams) => Text(grams, "g");
 
     private static string? Text(double? number, string unit) =>
-        number is { } given ? string.Create(CultureInfo.InvariantCulture, $"{given:0.#########} {unit}") : null;
+        number is { } given ? Invariant($"{given:0.#########} {unit}") : null;
 }

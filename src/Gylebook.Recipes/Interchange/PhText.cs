@@ -24,7 +24,7 @@ internal static class PhText
             return new PhTarget(ph, text);
         }
 
-        string limit = string.Create(CultureInfo.InvariantCulture, $"{Lowest} to {Highest}");
+        string limit = Invariant($"{Lowest} to {Highest}");
         at.Findings.Error("ph.wrong", at.Path, $"\"{FindingList.Shorten(text)}\"; write a pH as \"3.4\", from {limit}", text, limit);
         return null;
     }

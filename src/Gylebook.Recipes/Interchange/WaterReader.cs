@@ -2,7 +2,6 @@ using Gylebook.Recipes.Interchange.Json;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Quantities;
 using Gylebook.Science.Water;
-using static System.FormattableString;
 
 namespace Gylebook.Recipes.Interchange;
 

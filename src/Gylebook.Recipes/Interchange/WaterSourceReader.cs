@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 using Gylebook.Recipes.Interchange.Json;
 using Gylebook.Recipes.Liquors;
@@ -30,7 +29,7 @@ internal static class WaterSourceReader
         double sum = sources.Sum(source => source.Share?.Value.Ratio ?? 0);
         if (sources.Count > 0 && (sources.Any(source => source.Share is null) || Math.Abs(sum - 1) > ShareTolerance))
         {
-            string percent = string.Create(CultureInfo.InvariantCulture, $"{100 * sum:0.##} %");
+            string percent = Invariant($"{100 * sum:0.##} %");
             file.Findings.Error("sources.shares", file.PathOf("sources"), $"the shares add up to {percent}; every water needs one, and together they must be 100 %", percent, "100 %");
         }
 
@@ -42,7 +41,7 @@ internal static class WaterSourceReader
     {
         if (milligramsPerLitre > MostMilligramsPerLitre)
         {
-            string limit = $"{MostMilligramsPerLitre} mg/L";
+            string limit = Invariant($"{MostMilligramsPerLitre} mg/L");
             at.Findings.Error("water.tooMuch", at.PathOf(key), $"{text}; no liquor has more than {limit} of it: look at the unit", text, limit);
         }
     }
@@ -143,7 +142,7 @@ internal static class WaterSourceReader
             return read;
         }
 
-        string limit = $"0 to {MostMilliequivalents} mEq/L";
+        string limit = Invariant($"0 to {MostMilliequivalents} mEq/L");
         string text = FindingList.Shorten(cursor.Element.GetString()!);
         at.Findings.Error("water.tooMuch", at.PathOf(key), $"{text}; must be from {limit}: look at the unit", text, limit);
         return null;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Kits;
@@ -73,8 +72,8 @@ public static class KitCheck
         else if (kit.Conversion.Value.Percent < LeastConversionPercent)
         {
             findings.Warning(
-                "kit.conversionLow", "conversion", $"{kit.Conversion}; below {LeastConversionPercent} % something is wrong with the crush, the enzymes or the reading",
-                kit.Conversion.Text, $"{LeastConversionPercent} %");
+                "kit.conversionLow", "conversion", Invariant($"{kit.Conversion}; below {LeastConversionPercent} % something is wrong with the crush, the enzymes or the reading"),
+                kit.Conversion.Text, Invariant($"{LeastConversionPercent} %"));
         }
 
         if (kit.Tun is { } tun)
@@ -118,18 +117,18 @@ public static class KitCheck
             var package = packages[i];
             if (package.Brim.Value.Litres == 0)
             {
-                findings.Error("vessel.empty", $"packages[{i}].brim", $"{package.Brim}; must be above 0 L", package.Brim.Text, "above 0 L");
+                findings.Error("vessel.empty", Invariant($"packages[{i}].brim"), $"{package.Brim}; must be above 0 L", package.Brim.Text, "above 0 L");
             }
 
             if (package.Fill is { } fill)
             {
-                Above(fill, package.Brim, $"packages[{i}].fill", "it overflows at the brim", findings);
+                Above(fill, package.Brim, Invariant($"packages[{i}].fill"), "it overflows at the brim", findings);
             }
 
-            Ratings(package, $"packages[{i}]", findings);
+            Ratings(package, Invariant($"packages[{i}]"), findings);
             if (packages.Take(i).Any(before => before.Kind == package.Kind))
             {
-                findings.Error("package.twice", $"packages[{i}].kind", $"\"{package.Kind}\" names an earlier package too; recipes could not tell them apart", package.Kind);
+                findings.Error("package.twice", Invariant($"packages[{i}].kind"), $"\"{package.Kind}\" names an earlier package too; recipes could not tell them apart", package.Kind);
             }
         }
     }
@@ -139,8 +138,8 @@ public static class KitCheck
         if (package.MaxVolumes is { } volumes && volumes.Value.Volumes > MostVolumes)
         {
             findings.Error(
-                "package.maxVolumes", $"{where}.maxVolumes", $"{volumes}; must be at most {MostVolumes}: no bottle or keg holds more; read the maker's rating",
-                volumes.Text, $"{MostVolumes}");
+                "package.maxVolumes", $"{where}.maxVolumes", Invariant($"{volumes}; must be at most {MostVolumes}: no bottle or keg holds more; read the maker's rating"),
+                volumes.Text, Invariant($"{MostVolumes}"));
         }
 
         if (package.MaxPressure is { } pressure && pressure.Value.Bar <= 0)
@@ -178,10 +177,10 @@ public static class KitCheck
     {
         if (entered.Value.Celsius < low || entered.Value.Celsius > high)
         {
-            var limit = string.Create(CultureInfo.InvariantCulture, $"{low} °C to {high} °C");
+            var limit = Invariant($"{low} °C to {high} °C");
             findings.Error("kit.temperature", where, $"{entered}; must be {limit}: {reason}", entered.Text, limit);
         }
     }
 
-    private static string Number(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {unit}");
+    private static string Number(double value, string unit) => Invariant($"{value:0.##} {unit}");
 }

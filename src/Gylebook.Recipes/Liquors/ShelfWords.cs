@@ -44,7 +44,7 @@ public static class ShelfWords
 
         if (Acid(typed) is { } acid && strength is double share && (IsByVolume(typed) || kilogramsPerLitre is not null))
         {
-            string id = string.Create(CultureInfo.InvariantCulture, $"{acid.Id}-{share * 100:0.##}");
+            string id = Invariant($"{acid.Id}-{share * 100:0.##}");
             return IsByVolume(typed)
                 ? AcidAsSold.ByVolume($"{id}-wv", acid, share * 100)
                 : AcidAsSold.ByMass(id, acid, Fraction.FromRatio(share), kilogramsPerLitre!.Value);
@@ -85,7 +85,7 @@ public static class ShelfWords
 
     private static bool IsOfStrength(AcidAsSold sold, double? strength) =>
         strength is double share
-            ? sold.Id.EndsWith(string.Create(CultureInfo.InvariantCulture, $"-{share * 100:0.##}"), StringComparison.Ordinal)
+            ? sold.Id.EndsWith(Invariant($"-{share * 100:0.##}"), StringComparison.Ordinal)
             : sold.Unit != DoseUnit.Millilitre;
 
     private static bool Same(string typed, string name) => string.Equals(typed.Trim(), name, StringComparison.OrdinalIgnoreCase);

@@ -31,7 +31,7 @@ public static class WortAcidity
     public static double PhOf(in AcidLoad load, double buffering, double anchor, double released = 0) =>
         TryPhOf(load, buffering, anchor, released, out double ph)
             ? ph
-            : throw new ArgumentOutOfRangeException(nameof(load), load, $"No pH from {Ph.Low} to {Ph.High} balances so much acid or alkali.");
+            : throw new ArgumentOutOfRangeException(nameof(load), load, Invariant($"No pH from {Ph.Low} to {Ph.High} balances so much acid or alkali."));
 
     /// <summary>The pH at which the balance closes; false when that is below 0 or above 14.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A pH outside 0 to 14, or no buffering.</exception>

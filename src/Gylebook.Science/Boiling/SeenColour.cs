@@ -1,4 +1,3 @@
-using System.Globalization;
 
 namespace Gylebook.Science.Boiling;
 
@@ -18,7 +17,7 @@ public readonly record struct SeenColour(Tristimulus Tristimulus, byte Red, byte
     private const double HalfAStep = 0.5 / 255 / 12.92;
 
     /// <summary>The screen colour as <c>#RRGGBB</c>.</summary>
-    public string Hex => string.Create(CultureInfo.InvariantCulture, $"#{Red:X2}{Green:X2}{Blue:X2}");
+    public string Hex => Invariant($"#{Red:X2}{Green:X2}{Blue:X2}");
 
     internal static SeenColour FromTristimulus(Tristimulus colour)
     {

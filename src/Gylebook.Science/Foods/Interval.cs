@@ -1,4 +1,3 @@
-using System.Globalization;
 
 namespace Gylebook.Science.Foods;
 
@@ -135,7 +134,5 @@ public readonly record struct Interval
     /// <summary>As written in mathematics: <c>[1.5, 2.5)</c>.</summary>
     public override string ToString() => IsEmpty
         ? "nothing"
-        : string.Create(
-            CultureInfo.InvariantCulture,
-            $"{(LowIsOpen ? '(' : '[')}{Low:0.###}, {High:0.###}{(HighIsOpen ? ')' : ']')}");
+        : Invariant($"{(LowIsOpen ? '(' : '[')}{Low:0.###}, {High:0.###}{(HighIsOpen ? ')' : ']')}");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Science.Water;
 
 namespace Gylebook.Science.Mashing;
@@ -22,14 +21,14 @@ public static class MashPhCheck
         double ph = MashPh.Predict(mix);
         if (ph is < Lowest or > Highest)
         {
-            found.Add(new("mashPh.outsideModel", Text(
+            found.Add(new("mashPh.outsideModel", Invariant(
                 $"A mash pH of {ph:0.00} lies outside {Lowest} to {Highest}, where malts were titrated."),
                 ph, ph < Lowest ? Lowest : Highest, "pH"));
         }
 
         if (mix.Liquor.Ions.Calcium > MostCalcium)
         {
-            found.Add(new("mashPh.calciumBeyondSeries", Text(
+            found.Add(new("mashPh.calciumBeyondSeries", Invariant(
                 $"Calcium of {mix.Liquor.Ions.Calcium:0} mg/L is more than was measured in a mash."),
                 mix.Liquor.Ions.Calcium, MostCalcium, "mg/L"));
         }
@@ -43,6 +42,4 @@ public static class MashPhCheck
 
         return found;
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

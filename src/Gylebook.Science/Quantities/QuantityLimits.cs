@@ -1,4 +1,3 @@
-using System.Globalization;
 
 namespace Gylebook.Science.Quantities;
 
@@ -19,5 +18,5 @@ public readonly record struct QuantityLimits(string Name, string Unit, double Lo
         : throw new ArgumentOutOfRangeException(Name, value, $"{Name} must be from {Format(Low)} to {Format(High)}.");
 
     /// <summary>The value with the canonical unit, the same in every country.</summary>
-    public string Format(double value) => string.Create(CultureInfo.InvariantCulture, $"{value:0.######} {Unit}");
+    public string Format(double value) => Invariant($"{value:0.######} {Unit}");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Microsoft.EntityFrameworkCore.Migrations;
 
 namespace Gylebook.Store.Sqlite.Migrations;
@@ -8,7 +7,7 @@ internal static class HandWritten
 {
     /// <summary>Writes into the head of the file that it is a book of ours.</summary>
     public static void SignAsBook(this MigrationBuilder migration) =>
-        migration.Sql(string.Create(CultureInfo.InvariantCulture, $"PRAGMA application_id = {BookFile.ApplicationId};"));
+        migration.Sql(Invariant($"PRAGMA application_id = {BookFile.ApplicationId};"));
 
     /// <summary>Lets rows be added to a table, and never changed or deleted.</summary>
     public static void GuardAsAppendOnly(this MigrationBuilder migration, params IReadOnlyList<string> tables)

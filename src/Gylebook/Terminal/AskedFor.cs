@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Data;
@@ -92,9 +91,7 @@ internal static class AskedFor
         }
 
         bool fits = starter.Value.Litres is >= LeastStarter and <= StarterGrowth.MostLitres;
-        problem = fits ? "" : string.Create(
-            CultureInfo.InvariantCulture,
-            $"--starter: {typed}; must be from {LeastStarter} L to {StarterGrowth.MostLitres:0} L, where the published table of starters ends.");
+        problem = fits ? "" : Invariant($"--starter: {typed}; must be from {LeastStarter} L to {StarterGrowth.MostLitres:0} L, where the published table of starters ends.");
         asked = fits ? asked with { MostStarter = starter.Value } : asked;
         return fits;
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Forecast.Telling;
 
 namespace Gylebook.Terminal;
@@ -11,16 +10,16 @@ internal static class ChillText
 
     private static string Line(Chilling chilling)
     {
-        string way = Text($"from {chilling.FromCelsius:0} to {chilling.ToCelsius:0.#} °C");
+        string way = Invariant($"from {chilling.FromCelsius:0} to {chilling.ToCelsius:0.#} °C");
         return chilling switch
         {
-            { IsAlone: true, Minutes: double minutes } => Text($"Let it cool by itself {way}: about {minutes / 60:0} h in a room of {chilling.CoolerCelsius:0.#} °C"),
+            { IsAlone: true, Minutes: double minutes } => Invariant($"Let it cool by itself {way}: about {minutes / 60:0} h in a room of {chilling.CoolerCelsius:0.#} °C"),
             { RunsThrough: true, Minutes: double minutes } =>
-                Text($"Run {chilling.WortLitresPerMinute:0.0} L/min of wort through the chiller: {minutes:0} min with {chilling.CoolantLitres:0} L of water; it comes out at {chilling.WortOutCelsius:0.#} °C, the water at {chilling.CoolantOutCelsius:0} °C"),
+                Invariant($"Run {chilling.WortLitresPerMinute:0.0} L/min of wort through the chiller: {minutes:0} min with {chilling.CoolantLitres:0} L of water; it comes out at {chilling.WortOutCelsius:0.#} °C, the water at {chilling.CoolantOutCelsius:0} °C"),
             { Minutes: double minutes } =>
-                Text($"Chill {way}: {minutes:0} min, stirred, with {chilling.CoolantLitres:0} L of water, out at {chilling.CoolantOutCelsius:0} °C to begin with"),
-            { Needs.Count: > 0 } => Text($"{Verb(chilling)} {way}: how long is not known; the kit does not say {string.Join(", nor ", chilling.Needs.Select(Words))}"),
-            _ => Text($"{Verb(chilling)} {way}: cannot be; {Cooler(chilling)} is {chilling.CoolerCelsius:0.#} °C"),
+                Invariant($"Chill {way}: {minutes:0} min, stirred, with {chilling.CoolantLitres:0} L of water, out at {chilling.CoolantOutCelsius:0} °C to begin with"),
+            { Needs.Count: > 0 } => Invariant($"{Verb(chilling)} {way}: how long is not known; the kit does not say {string.Join(", nor ", chilling.Needs.Select(Words))}"),
+            _ => Invariant($"{Verb(chilling)} {way}: cannot be; {Cooler(chilling)} is {chilling.CoolerCelsius:0.#} °C"),
         };
     }
 
@@ -38,6 +37,4 @@ internal static class ChillText
     private static string Verb(Chilling chilling) => chilling.IsAlone ? "Let it cool by itself" : "Chill";
 
     private static string Cooler(Chilling chilling) => chilling.IsAlone ? "the room" : "the water";
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

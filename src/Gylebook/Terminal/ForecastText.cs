@@ -43,7 +43,7 @@ internal static class ForecastText
         if (forecast.Balance is { } balance)
         {
             console.WriteLine();
-            console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Balance: {balance.MassIn:0.000} kg in, {balance.MassOut:0.000} kg out; relative error {balance.RelativeError:0.0e+0} ({balance.Worst})"));
+            console.WriteLine(Invariant($"Balance: {balance.MassIn:0.000} kg in, {balance.MassOut:0.000} kg out; relative error {balance.RelativeError:0.0e+0} ({balance.Worst})"));
         }
     }
 
@@ -97,7 +97,7 @@ internal static class ForecastText
         {
             table.AddRow(Cells(headline.Title, Rounded(headline.Band!.Likely), Unit(headline)));
 
-            string Rounded(double value) => value.ToString($"F{headline.Decimals}", CultureInfo.InvariantCulture);
+            string Rounded(double value) => value.ToString(Invariant($"F{headline.Decimals}"), CultureInfo.InvariantCulture);
 
             string Unit(Headline told) => told.Band is { Kind: BandKind.Bounds } band ? $"{band.Unit}, {Rounded(band.Low)} to {Rounded(band.High)}" : told.Band!.Unit;
         }
@@ -108,7 +108,7 @@ internal static class ForecastText
     private static void WritePackage(IAnsiConsole console, BrewForecast forecast)
     {
         PackageOutlook package = forecast.Package!;
-        string count = package.Count is int many ? $"{many} × " : "";
+        string count = package.Count is int many ? Invariant($"{many} × ") : "";
         string priming = package.PrimingSugarGrams > 0 ? $", primed with {Number(package.PrimingSugarGrams, "0")} g of white sugar" : "";
         console.MarkupLineInterpolated($"Package: {count}{package.In}, {Number(package.Co2Volumes, "0.00")} volumes of gas{priming}");
         if (package.Keg is { } keg)

@@ -90,7 +90,7 @@ internal static class LabelText
         _ => $"as usual: {Range(guide)}",
     };
 
-    private static string Range(DoseGuide guide) => $"{guide.Low:0.##} to {guide.High:0.##} g/L ({DoseGuide.Source})";
+    private static string Range(DoseGuide guide) => Invariant($"{guide.Low:0.##} to {guide.High:0.##} g/L ({DoseGuide.Source})");
 
     /// <summary>Three figures that count are more than anyone knows of a food.</summary>
     private static string Number(double value)

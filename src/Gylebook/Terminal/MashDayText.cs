@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Science.Water;
@@ -21,16 +20,16 @@ internal static class MashDayText
         foreach ((string place, IReadOnlyDictionary<Ion, double> ions) in forecast.Ions is { } known
             ? new[] { ("mash", known.Mash), ("kettle", known.Kettle), ("glass", known.Glass) } : [])
         {
-            yield return $"{place}: {string.Join(", ", ions.Select(ion => Text($"{WaterJson.KeyOf(ion.Key)} {ion.Value:0}")))} mg/L";
+            yield return $"{place}: {string.Join(", ", ions.Select(ion => Invariant($"{WaterJson.KeyOf(ion.Key)} {ion.Value:0}")))} mg/L";
         }
     }
 
     private static IEnumerable<string> Mash(MashSchedule schedule)
     {
-        yield return Text($"Heat {schedule.StrikeLitres:0.0} L of liquor to {schedule.StrikeCelsius:0.0} °C{Taking(schedule.StrikeHeatMinutes)}");
+        yield return Invariant($"Heat {schedule.StrikeLitres:0.0} L of liquor to {schedule.StrikeCelsius:0.0} °C{Taking(schedule.StrikeHeatMinutes)}");
         if (schedule.InfusionStrike is { } infused)
         {
-            yield return Text($"If stepped with hot water, strike with {infused.Litres:0.0} L at {infused.Celsius:0.0} °C instead: the rest of the liquor comes as the steps");
+            yield return Invariant($"If stepped with hot water, strike with {infused.Litres:0.0} L at {infused.Celsius:0.0} °C instead: the rest of the liquor comes as the steps");
         }
 
         foreach (MashRest rest in schedule.Rests)
@@ -40,13 +39,13 @@ internal static class MashDayText
 
         if (schedule.Rinse is { } rinse)
         {
-            string at = rinse.Celsius is double celsius ? Text($" at {celsius:0.#} °C") : "";
-            yield return Text($"{Spoken(rinse.Method)} {rinse.Litres:0.0} L of liquor{at}");
+            string at = rinse.Celsius is double celsius ? Invariant($" at {celsius:0.#} °C") : "";
+            yield return Invariant($"{Spoken(rinse.Method)} {rinse.Litres:0.0} L of liquor{at}");
         }
 
         if (schedule.HasBoil)
         {
-            yield return Text($"Heat {schedule.CopperUpLitres:0.0} L of wort to the boil at {schedule.BoilCelsius:0.0} °C{Taking(schedule.BoilHeatMinutes)}");
+            yield return Invariant($"Heat {schedule.CopperUpLitres:0.0} L of wort to the boil at {schedule.BoilCelsius:0.0} °C{Taking(schedule.BoilHeatMinutes)}");
         }
     }
 
@@ -54,13 +53,13 @@ internal static class MashDayText
     {
         string[] ways =
         [
-            .. rest.HeatMinutes is double minutes ? [Text($"{minutes:0} min of heat")] : Array.Empty<string>(),
-            .. rest.InfusionLitres is double litres ? [Text($"{litres:0.0} L at {rest.InfusionCelsius:0} °C")] : Array.Empty<string>(),
-            .. rest.DecoctionShare is double share ? [Text($"{100 * share:0} % of the mash boiled and given back ({rest.DecoctionKilograms:0.0} kg)")] : Array.Empty<string>(),
+            .. rest.HeatMinutes is double minutes ? [Invariant($"{minutes:0} min of heat")] : Array.Empty<string>(),
+            .. rest.InfusionLitres is double litres ? [Invariant($"{litres:0.0} L at {rest.InfusionCelsius:0} °C")] : Array.Empty<string>(),
+            .. rest.DecoctionShare is double share ? [Invariant($"{100 * share:0} % of the mash boiled and given back ({rest.DecoctionKilograms:0.0} kg)")] : Array.Empty<string>(),
         ];
-        string falls = rest.EndCelsius is double end ? Text($", falls to {end:0.0} °C") : "";
+        string falls = rest.EndCelsius is double end ? Invariant($", falls to {end:0.0} °C") : "";
         string by = ways.Length > 0 ? "; reached by " + string.Join(", or ", ways) : "";
-        return Text($"Rest at {rest.Celsius:0.#} °C for {rest.Minutes:0} min{falls}{by}; amylase left at its end: alpha {100 * rest.AlphaLeft:0} %, beta {100 * rest.BetaLeft:0} %");
+        return Invariant($"Rest at {rest.Celsius:0.#} °C for {rest.Minutes:0} min{falls}{by}; amylase left at its end: alpha {100 * rest.AlphaLeft:0} %, beta {100 * rest.BetaLeft:0} %");
     }
 
     private static string Spoken(SpargeMethod method) => method switch
@@ -71,7 +70,5 @@ internal static class MashDayText
         _ => "Rinse the grain with",
     };
 
-    private static string Taking(double? minutes) => minutes is double known ? Text($": {known:0} min") : "";
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    private static string Taking(double? minutes) => minutes is double known ? Invariant($": {known:0} min") : "";
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Forecast.Telling;
 using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;
@@ -54,9 +53,9 @@ internal static class WaterText
     {
         string[] parts =
         [
-            .. liquor.ShareDistilled > 0 ? [Text($"{liquor.ShareDistilled * liquor.Litres:0.0} L of it distilled water")] : Array.Empty<string>(),
-            .. liquor.Salts.Select(dose => Text($"{dose.Grams:0.0} g {dose.Salt.Name}")),
-            .. liquor.Acids.Select(dose => Text($"{dose.Units:0.0} {dose.Acid.Acid.UnitSymbol} {dose.Acid.Name}")),
+            .. liquor.ShareDistilled > 0 ? [Invariant($"{liquor.ShareDistilled * liquor.Litres:0.0} L of it distilled water")] : Array.Empty<string>(),
+            .. liquor.Salts.Select(dose => Invariant($"{dose.Grams:0.0} g {dose.Salt.Name}")),
+            .. liquor.Acids.Select(dose => Invariant($"{dose.Units:0.0} {dose.Acid.Acid.UnitSymbol} {dose.Acid.Name}")),
         ];
         if (liquor.Litres > 0 && (place != "kettle" || parts.Length > 0))
         {
@@ -69,12 +68,10 @@ internal static class WaterText
         Line($"{"mg/L",-12}{"source",10}{"mash",10}{"sparge",10}{"kettle",10}");
         foreach (Ion ion in Science.Water.Ions.All)
         {
-            string sparge = outcome.Sparge.Litres > 0 ? Text($"{outcome.Sparge.Ions[ion]:0}") : "";
-            Line($"{WaterJson.KeyOf(ion),-12}{Text($"{outcome.Source.Ions[ion]:0}"),10}{Text($"{outcome.Mash.Ions[ion]:0}"),10}{sparge,10}{Text($"{outcome.Kettle.Ions[ion]:0}"),10}");
+            string sparge = outcome.Sparge.Litres > 0 ? Invariant($"{outcome.Sparge.Ions[ion]:0}") : "";
+            Line($"{WaterJson.KeyOf(ion),-12}{Invariant($"{outcome.Source.Ions[ion]:0}"),10}{Invariant($"{outcome.Mash.Ions[ion]:0}"),10}{sparge,10}{Invariant($"{outcome.Kettle.Ions[ion]:0}"),10}");
         }
     }
 
-    private static void Line(FormattableString text) => Console.WriteLine(CommandLine.OneLine(Text(text)));
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    private static void Line(FormattableString text) => Console.WriteLine(CommandLine.OneLine(Invariant(text)));
 }

@@ -64,7 +64,7 @@ internal sealed class AcidQuestion
     {
         if (!double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double ph))
         {
-            Wrong("ph.wrong", option, $"{CommandLine.OneLine(text)}; a pH is a number from {LowestPh} to {HighestPh}", text);
+            Wrong("ph.wrong", option, Invariant($"{CommandLine.OneLine(text)}; a pH is a number from {LowestPh} to {HighestPh}"), text);
             return 7;
         }
 
@@ -95,7 +95,7 @@ internal sealed class AcidQuestion
     {
         if (!(value >= low && value <= high))
         {
-            Wrong("number.range", option, string.Create(CultureInfo.InvariantCulture, $"{value:0.###} {unit}; must be from {low} to {high} {unit}").TrimEnd(), null);
+            Wrong("number.range", option, Invariant($"{value:0.###} {unit}; must be from {low} to {high} {unit}").TrimEnd(), null);
         }
     }
 

@@ -15,7 +15,8 @@ public sealed class HopSolverTests
     private const double Close = 0.0051;
 
     private static readonly Recipe Bitter = Bitters.With(
-        Bitters.Hop(30, AdditionPoint.Boil, 60), Bitters.Hop(20, AdditionPoint.Boil, 10)) with { Liquor = null };
+        Bitters.Hop(30, AdditionPoint.Boil, 60), Bitters.Hop(20, AdditionPoint.Boil, 10)) with
+    { Liquor = null };
 
     private static HopSolver Solver(BitternessModel model = BitternessModel.TimeGravity) => new(Bitters.AtTheSea, RandomBrews.Foods, model);
 

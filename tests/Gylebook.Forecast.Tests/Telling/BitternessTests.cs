@@ -36,7 +36,8 @@ public sealed class BitternessTests
     {
         Recipe recipe = Bitters.With(
             Bitters.Hop(20, AdditionPoint.CopperUp), Bitters.Hop(20, AdditionPoint.Boil, 15), Bitters.Hop(30, AdditionPoint.KnockOut),
-            Bitters.Hop(25, AdditionPoint.Stand, 10), Bitters.Hop(40, AdditionPoint.Mash), Bitters.Hop(40, AdditionPoint.Ferment, 4)) with { Stand = Typed.Rest(85, 20) };
+            Bitters.Hop(25, AdditionPoint.Stand, 10), Bitters.Hop(40, AdditionPoint.Mash), Bitters.Hop(40, AdditionPoint.Ferment, 4)) with
+        { Stand = Typed.Rest(85, 20) };
         BrewForecast byTable = recipe.Forecast();
         BrewForecast byKinetics = recipe.Forecast(Kinetics);
         Near.Equal(byTable.Number("bitterness"), byTable.BitternessBy.Sum(h => h.Ibu), 1e-9);

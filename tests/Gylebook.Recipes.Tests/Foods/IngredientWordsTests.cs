@@ -35,7 +35,9 @@ public class IngredientWordsTests
     {
         var sheet = Sheet("nuts") with
         {
-            Composition = new FoodComposition { Water = 5, Fat = 50 }, Ingredients = "Pumpkin seeds.", MayContain = "Sesame. Also peanuts.",
+            Composition = new FoodComposition { Water = 5, Fat = 50 },
+            Ingredients = "Pumpkin seeds.",
+            MayContain = "Sesame. Also peanuts.",
         };
         var words = FoodMakeups.From(sheet).Makeup!.Words;
         Assert.Equal([IngredientKind.Sesame, IngredientKind.Peanut], words.Select(hit => hit.Kind));

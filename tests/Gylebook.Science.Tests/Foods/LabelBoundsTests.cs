@@ -143,8 +143,13 @@ public class LabelBoundsTests
     public void A_serving_of_a_hundred_grams_does_not_matter_to_the_answer_only_its_width() =>
         Assert.True(LabelBounds.From(PeanutFlour).Protein.Contains(LabelBounds.From(PeanutFlour with
         {
-            ServingGrams = 100, FatGrams = P(0.5), SodiumMilligrams = P(180), CarbohydrateGrams = P(35), FibreGrams = P(16),
-            SugarsGrams = P(8), ProteinGrams = P(52),
+            ServingGrams = 100,
+            FatGrams = P(0.5),
+            SodiumMilligrams = P(180),
+            CarbohydrateGrams = P(35),
+            FibreGrams = P(16),
+            SugarsGrams = P(8),
+            ProteinGrams = P(52),
         }).Protein));
 
     [Fact]

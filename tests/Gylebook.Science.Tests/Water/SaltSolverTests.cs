@@ -133,7 +133,7 @@ public class SaltSolverTests
         SaltSolution solution = SaltSolver.Solve(new SaltPlan(
             IonProfile.Distilled, [new(Ion.Calcium, 150), new(Ion.Sulphate, 50)], [new(BrewingSalts.Gypsum, 2)]));
         Assert.Contains(solution.Misses, miss => miss is
-            { Ion: Ion.Calcium, Reason: MissReason.OtherTargets, Limit: "Sulphate" });
+        { Ion: Ion.Calcium, Reason: MissReason.OtherTargets, Limit: "Sulphate" });
     }
 
     [Fact]

@@ -135,7 +135,8 @@ public class WaterReportTests
     {
         WaterReport report = Report(0, 0, 0, 0, 0, 354.5) with
         {
-            Potassium = Mg(390.983), ConductivityMicrosiemens = measured,
+            Potassium = Mg(390.983),
+            ConductivityMicrosiemens = measured,
         };
         Assert.Equal(told, Codes(report).Contains("water.conductivityMismatch"));
         Assert.Equal(1413, Conductivity.MicrosiemensPerCentimetre(report.ToProfile()), 1413 * 0.01);
@@ -169,7 +170,8 @@ public class WaterReportTests
     {
         WaterReport report = Report(80.156, 0, 0, 0, 0, 0) with
         {
-            Magnesium = null, Hardness = Equivalents.FromMilliequivalentsPerLitre(5),
+            Magnesium = null,
+            Hardness = Equivalents.FromMilliequivalentsPerLitre(5),
         };
         Assert.Equal(12.1525, report.ToProfile().Magnesium, 1e-6);
     }
@@ -192,7 +194,8 @@ public class WaterReportTests
         {
             WaterReport report = Report(mg[0], mg[1], mg[2], mg[3], mg[4], mg[5]) with
             {
-                Ph = ph, ConductivityMicrosiemens = conductivity,
+                Ph = ph,
+                ConductivityMicrosiemens = conductivity,
             };
             return WaterReportCheck.Diagnose(report).All(each => double.IsFinite(each.Value) && each.Message.Length > 0);
         });

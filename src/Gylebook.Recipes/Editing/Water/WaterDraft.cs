@@ -35,12 +35,12 @@ public sealed class WaterDraft : FileDraft
     /// file has no such line.
     /// </summary>
     public string? PathOf(string path) => WishOf(path) is not { } ion ? path
-        : PlaceOfWish(ion) is { } place ? $"targets[{place}].amount" : null;
+        : PlaceOfWish(ion) is { } place ? Invariant($"targets[{place}].amount") : null;
 
     /// <summary>The place of the line that wants an ion; null when none does.</summary>
     internal int? PlaceOfWish(string ion)
     {
-        int place = Enumerable.Range(0, CountOf("targets")).FirstOrDefault(i => this[$"targets[{i}].ion"] == ion, -1);
+        int place = Enumerable.Range(0, CountOf("targets")).FirstOrDefault(i => this[Invariant($"targets[{i}].ion")] == ion, -1);
         return place < 0 ? null : place;
     }
 

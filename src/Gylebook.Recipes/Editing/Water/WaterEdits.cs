@@ -127,7 +127,7 @@ public static class WaterEdits
         WaterDraft learned = draft;
         for (int known = draft.CountOf("malts") - 1; known >= 0; known--)
         {
-            if (malts.Any(malt => string.Equals(malt.Malt, draft[$"malts[{known}].malt"], StringComparison.OrdinalIgnoreCase)))
+            if (malts.Any(malt => string.Equals(malt.Malt, draft[Invariant($"malts[{known}].malt")], StringComparison.OrdinalIgnoreCase)))
             {
                 learned = learned.RemoveAt("malts", known);
             }
@@ -139,7 +139,7 @@ public static class WaterEdits
     /// <summary>A water that is distilled, or one with a report.</summary>
     public static WaterDraft Distil(this WaterDraft draft, int source, bool isDistilled) => draft.Changed(file =>
     {
-        string path = $"sources[{source}]";
+        string path = Invariant($"sources[{source}]");
         if (isDistilled)
         {
             ((JsonObject)FieldPath.Find(file, path)!).Remove("report");
@@ -158,7 +158,7 @@ public static class WaterEdits
     private static WaterDraft Wish(WaterDraft draft, string ion, string text) =>
         draft.PlaceOfWish(ion) is not { } place ? text.Length == 0 ? draft : draft.Add("targets", ("ion", ion), ("amount", text))
         : text.Length == 0 ? draft.RemoveAt("targets", place)
-        : Put(draft, $"targets[{place}].amount", text);
+        : Put(draft, Invariant($"targets[{place}].amount"), text);
 
     private static WaterDraft Take(WaterDraft draft, WaterDraft from, string list) => draft.Changed(file =>
     {

@@ -24,7 +24,7 @@ internal readonly record struct JsonCursor(JsonElement Element, string Path, Fin
             return text;
         }
 
-        var limit = string.Create(CultureInfo.InvariantCulture, $"{longest} characters");
+        var limit = Invariant($"{longest} characters");
         Findings.Error("text.long", Path, $"the text is too long; at most {limit}", text, limit);
         return null;
     }
@@ -53,7 +53,7 @@ internal readonly record struct JsonCursor(JsonElement Element, string Path, Fin
             return number;
         }
 
-        var limit = string.Create(CultureInfo.InvariantCulture, $"{low:0.######} to {high:0.######}");
+        var limit = Invariant($"{low:0.######} to {high:0.######}");
         Findings.Error("number.range", Path, $"{FindingList.Shorten(Element.GetRawText())}; must be from {limit}", Element.GetRawText(), limit);
         return null;
     }

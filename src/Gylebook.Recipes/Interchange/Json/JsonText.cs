@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
@@ -29,7 +28,7 @@ internal static class JsonText
         }
         catch (EncoderFallbackException broken)
         {
-            findings.Error("file.encoding", "", $"character {broken.Index + 1} is half of a pair; the text cannot be written as UTF-8");
+            findings.Error("file.encoding", "", Invariant($"character {broken.Index + 1} is half of a pair; the text cannot be written as UTF-8"));
             return null;
         }
     }
@@ -151,10 +150,10 @@ internal static class JsonText
         var before = bytes[..at];
         var line = before.Count((byte)'\n') + 1;
         var column = Encoding.UTF8.GetCharCount(before[(before.LastIndexOf((byte)'\n') + 1)..]) + 1;
-        return string.Create(CultureInfo.InvariantCulture, $"line {line}, column {column}");
+        return Invariant($"line {line}, column {column}");
     }
 
     private static void TooLarge(long length, FindingList findings) => findings.Error(
         "file.large", "", $"the file is larger than {MostBytes / 1_000_000} MB and was not read",
-        string.Create(CultureInfo.InvariantCulture, $"{length} bytes"), $"{MostBytes / 1_000_000} MB");
+        Invariant($"{length} bytes"), $"{MostBytes / 1_000_000} MB");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 
 namespace Gylebook.Science.Foods.Labels;
 
@@ -62,13 +61,11 @@ internal static class LabelCautions
             double high = loose.Max(line => PanelReading.Per100Grams(panel, line, mode).High);
             string upTo = double.IsInfinity(high)
                 ? "any amount"
-                : string.Create(CultureInfo.InvariantCulture, $"up to {high:0.#} g per 100 g");
+                : Invariant($"up to {high:0.#} g per 100 g");
             found.Add(new(
                 "label.looseZero",
                 loose,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"A zero on a serving of {panel.ServingGrams:0.##} g still allows {upTo}; look for a larger basis.")));
+                Invariant($"A zero on a serving of {panel.ServingGrams:0.##} g still allows {upTo}; look for a larger basis.")));
         }
     }
 

@@ -14,7 +14,7 @@ internal static class LabelConflicts
         {
             found.Add(new(
                 [LabelLine.Serving],
-                Text($"A serving of {panel.ServingGrams} g says nothing about the food; give its weight in grams."),
+                Invariant($"A serving of {panel.ServingGrams} g says nothing about the food; give its weight in grams."),
                 panel.ServingGrams,
                 0));
         }
@@ -23,7 +23,7 @@ internal static class LabelConflicts
         {
             if (panel[line] is { IsPrinted: true, Number: < 0 and var number })
             {
-                found.Add(new([line], Text($"{Name(line, true)} cannot be negative ({number})."), number, 0));
+                found.Add(new([line], Invariant($"{Name(line, true)} cannot be negative ({number})."), number, 0));
             }
         }
 
@@ -82,7 +82,7 @@ internal static class LabelConflicts
             : $"the serving weighs {limit.ToString("0.##", CultureInfo.InvariantCulture)} g";
         return new(
             whole is null ? [.. tooMuch, LabelLine.Serving] : [.. tooMuch, whole.Value],
-            Text($"{Capital(names)} of at least {value:0.##} g cannot be: {room}."),
+            Invariant($"{Capital(names)} of at least {value:0.##} g cannot be: {room}."),
             value,
             limit);
     }
@@ -114,6 +114,4 @@ internal static class LabelConflicts
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gylebook.Science.Foods.Labels.Rounding;
 
 namespace Gylebook.Science.Foods.Labels;
@@ -89,8 +88,5 @@ public static class LabelEnergy
         return !possible.Intersect(kilojoules).IsEmpty;
     }
 
-    private static string Outside(Interval printed, Interval[] formulae) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"The printed energy, {printed.Low:0} to {printed.High:0} kcal per 100 g, is more than 20 % away from what the "
-        + $"other lines give: {formulae.Min(f => f.Low):0} to {formulae.Max(f => f.High):0}. Specific factors, or alcohol, may explain it.");
+    private static string Outside(Interval printed, Interval[] formulae) => Invariant($"The printed energy, {printed.Low:0} to {printed.High:0} kcal per 100 g, is more than 20 % away from what the other lines give: {formulae.Min(f => f.Low):0} to {formulae.Max(f => f.High):0}. Specific factors, or alcohol, may explain it.");
 }

@@ -69,7 +69,7 @@ internal static class LabelPolytope
         parts[(int)part] = parts[(int)part].Intersect(new(value - Room, value + Room));
         if (!MassBalance.TryTighten(parts))
         {
-            throw new InvalidOperationException($"{part} of {value} g per 100 g lies outside bounds that were tight.");
+            throw new InvalidOperationException(Invariant($"{part} of {value} g per 100 g lies outside bounds that were tight."));
         }
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 
 namespace Gylebook.Science.Foods.Labels;
 
@@ -42,8 +41,8 @@ public readonly record struct PrintedValue
     /// <inheritdoc/>
     public override string ToString() => Form switch
     {
-        PrintedForm.Number => string.Create(CultureInfo.InvariantCulture, $"{Number:0.####}"),
-        PrintedForm.LessThan => string.Create(CultureInfo.InvariantCulture, $"<{Number:0.####}"),
+        PrintedForm.Number => Invariant($"{Number:0.####}"),
+        PrintedForm.LessThan => Invariant($"<{Number:0.####}"),
         _ => "not printed",
     };
 }

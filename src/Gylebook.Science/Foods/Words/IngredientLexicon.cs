@@ -36,7 +36,7 @@ public sealed class IngredientLexicon
             string[] cells = line.Split(',');
             if (cells.Length != 2 || cells[0].Length == 0 || cells[1].Length == 0)
             {
-                throw new FormatException($"Line {number} of the word list is not 'phrase,kinds': {line}");
+                throw new FormatException(Invariant($"Line {number} of the word list is not 'phrase,kinds': {line}"));
             }
 
             // Folded like the text it will meet, so that both spellings find it.
@@ -44,7 +44,7 @@ public sealed class IngredientLexicon
             IngredientKind[] brought = cells[1] == "-" ? [] : [.. cells[1].Split(';').Select(name => Kind(name, number))];
             if (!phrases.TryAdd(phrase, new(cells[0], brought)))
             {
-                throw new FormatException($"Line {number} of the word list repeats '{phrase}'.");
+                throw new FormatException(Invariant($"Line {number} of the word list repeats '{phrase}'."));
             }
         }
 
@@ -57,7 +57,7 @@ public sealed class IngredientLexicon
     private static IngredientKind Kind(string name, int number) =>
         Enum.TryParse(name, out IngredientKind kind) && Enum.IsDefined(kind)
             ? kind
-            : throw new FormatException($"Line {number} of the word list has an unknown kind '{name}'.");
+            : throw new FormatException(Invariant($"Line {number} of the word list has an unknown kind '{name}'."));
 }
 
 /// <summary>An entry of the word list.</summary>

@@ -102,7 +102,7 @@ public static class UnitTable
     /// <summary>A number with so many significant digits, no zeros at its end, no exponent: "1.05051".</summary>
     public static string Digits(double number, int significantDigits = UsualDigits)
     {
-        string rounded = number.ToString($"E{significantDigits - 1}", CultureInfo.InvariantCulture);
+        string rounded = number.ToString(Invariant($"E{significantDigits - 1}"), CultureInfo.InvariantCulture);
         double value = double.Parse(rounded, CultureInfo.InvariantCulture) + 0.0;
         return value.ToString("0.##############################", CultureInfo.InvariantCulture);
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 
 namespace Gylebook.Science.Water;
 
@@ -16,9 +15,7 @@ internal static class PhSearch
         double atLow = falling(low), atHigh = falling(high);
         if (!(atLow >= 0 && atHigh <= 0))
         {
-            throw new ArgumentOutOfRangeException(nameof(falling), string.Create(
-                CultureInfo.InvariantCulture,
-                $"No pH from 0 to 14 balances: {atLow:g4} mEq left at 0 and {atHigh:g4} at 14."));
+            throw new ArgumentOutOfRangeException(nameof(falling), Invariant($"No pH from 0 to 14 balances: {atLow:g4} mEq left at 0 and {atHigh:g4} at 14."));
         }
 
         while (true)

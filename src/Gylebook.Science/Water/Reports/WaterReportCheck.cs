@@ -1,4 +1,3 @@
-using System.Globalization;
 
 namespace Gylebook.Science.Water;
 
@@ -58,7 +57,7 @@ public static class WaterReportCheck
         }
 
         double limit = 100 * balance.AcceptedDifference / (balance.Cations + balance.Anions);
-        found.Add(new("water.chargeBalance", Text(
+        found.Add(new("water.chargeBalance", Invariant(
             $"Cations {balance.Cations:0.00} and anions {balance.Anions:0.00} mEq/L do not cancel: {balance.ErrorPercent:+0.0;-0.0} %."),
             balance.ErrorPercent, limit, "%"));
         foreach ((string code, string message, IonProfile reread) in WaterMisreadings.Of(report, profile))
@@ -66,7 +65,7 @@ public static class WaterReportCheck
             ChargeBalance other = ChargeBalance.Of(reread);
             if (other.IsAccepted)
             {
-                found.Add(new(code, Text($"{message} Read so, the charges cancel to {other.ErrorPercent:+0.0;-0.0} %."),
+                found.Add(new(code, Invariant($"{message} Read so, the charges cancel to {other.ErrorPercent:+0.0;-0.0} %."),
                     balance.ErrorPercent, limit, "%"));
             }
         }
@@ -83,7 +82,7 @@ public static class WaterReportCheck
         double limit = Math.Max(SmallestHardness, HardnessTolerance * Math.Abs(stated.MilliequivalentsPerLitre));
         if (Math.Abs(difference) > limit)
         {
-            found.Add(new("water.hardnessMismatch", Text(
+            found.Add(new("water.hardnessMismatch", Invariant(
                 $"Calcium and magnesium make {profile.HardnessMilliequivalents:0.00} mEq/L, the stated hardness is {stated.MilliequivalentsPerLitre:0.00}: check its unit."),
                 difference, limit, "mEq/L"));
         }
@@ -101,7 +100,7 @@ public static class WaterReportCheck
         double limit = Math.Max(SmallestHardness, HardnessTolerance * Math.Abs(alkalinity.MilliequivalentsPerLitre));
         if (Math.Abs(difference) > limit)
         {
-            found.Add(new("water.alkalinityMismatch", Text(
+            found.Add(new("water.alkalinityMismatch", Invariant(
                 $"Bicarbonate makes {fromIons:0.00} mEq/L, the stated alkalinity is {alkalinity.MilliequivalentsPerLitre:0.00}."),
                 difference, limit, "mEq/L"));
         }
@@ -118,7 +117,7 @@ public static class WaterReportCheck
         double ratio = Conductivity.MicrosiemensPerCentimetre(profile) / measured;
         if (Math.Abs(ratio - 1) > ConductivityTolerance)
         {
-            found.Add(new("water.conductivityMismatch", Text(
+            found.Add(new("water.conductivityMismatch", Invariant(
                 $"These ions would conduct {ratio * measured:0} µS/cm, the report says {measured:0}: an ion is missing or misread."),
                 ratio, ratio < 1 ? 1 - ConductivityTolerance : 1 + ConductivityTolerance, "ratio"));
         }
@@ -140,6 +139,4 @@ public static class WaterReportCheck
             }
         }
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

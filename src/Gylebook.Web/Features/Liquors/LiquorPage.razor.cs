@@ -69,7 +69,7 @@ public sealed partial class LiquorPage : IDisposable
     private static string Things(WaterOutcome outcome)
     {
         int count = new[] { outcome.Mash, outcome.Sparge, outcome.Kettle, outcome.Package }.Sum(place => place.Salts.Count + place.Acids.Count);
-        return count == 1 ? "1 thing to weigh out" : $"{count} things to weigh out";
+        return count == 1 ? "1 thing to weigh out" : Invariant($"{count} things to weigh out");
     }
 
     private async Task LoadAsync()

@@ -36,7 +36,7 @@ public sealed partial class ShelfFields
     private bool Has(string item, params string[] keys) => keys.Any(key => Desk.TextAt($"{item}.{key}") is not null);
 
     private IEnumerable<string> Listed(string list, string key) =>
-        Enumerable.Range(0, Desk.Now.CountOf(list)).Select(i => Desk.TextAt($"{list}[{i}].{key}") ?? "");
+        Enumerable.Range(0, Desk.Now.CountOf(list)).Select(i => Desk.TextAt(Invariant($"{list}[{i}].{key}")) ?? "");
 
     private Task AddAsync(ChangeEventArgs change, (string List, string Key) kind) => change.Value?.ToString() is { Length: > 0 } name
         ? Desk.EditAsync(draft => draft.Add(kind.List, (kind.Key, name)))

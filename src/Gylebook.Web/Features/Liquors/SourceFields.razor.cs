@@ -27,7 +27,7 @@ public sealed partial class SourceFields
 
     /// <summary>What no field shows: what the report says as a whole.</summary>
     private IReadOnlyList<Finding> Rest =>
-        [.. Desk.In($"sources[{Number}]").Where(f => f.Severity != Severity.Note && !ShownFields.Contains(f.Where))];
+        [.. Desk.In(Invariant($"sources[{Number}]")).Where(f => f.Severity != Severity.Note && !ShownFields.Contains(f.Where))];
 
     private IEnumerable<string> ShownFields =>
         ReportLine.Usual.Concat(ReportLine.Rare).SelectMany(line => line.Ways.Select(way => Field($"report.{way.Key}"))).Concat([Field("name"), Field("share"), Field("boiledTo")]);
@@ -37,7 +37,7 @@ public sealed partial class SourceFields
         ? balance
         : null;
 
-    private string Field(string key) => $"sources[{Number}].{key}";
+    private string Field(string key) => Invariant($"sources[{Number}].{key}");
 
     private bool IsPrinted(ReportLine line) => line.WayOf(key => Desk.TextAt(Field($"report.{key}"))) is not null;
 

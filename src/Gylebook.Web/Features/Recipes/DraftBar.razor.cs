@@ -24,7 +24,7 @@ public sealed partial class DraftBar
     [Inject]
     public required TimeProvider Clock { get; init; }
 
-    private string VersionWords => Recipe?.LatestVersion is int latest ? $"Version {latest}" : "Keep a version";
+    private string VersionWords => Recipe?.LatestVersion is int latest ? Invariant($"Version {latest}") : "Keep a version";
 
     /// <summary>A link that opens a panel, and closes it when it is open.</summary>
     private string Link(string panel) =>

@@ -91,7 +91,7 @@ public sealed partial class LineRow
     private IReadOnlyList<(string Value, string Words)> Portions =>
     [
         ("", "all portions"),
-        .. Enumerable.Range(0, Desk.Now.CountOf("portions")).Select(i => Desk.Now[$"portions[{i}].name"] ?? "").Where(n => n.Length > 0).Select(n => (n, n)),
+        .. Enumerable.Range(0, Desk.Now.CountOf("portions")).Select(i => Desk.Now[Invariant($"portions[{i}].name")] ?? "").Where(n => n.Length > 0).Select(n => (n, n)),
     ];
 
     private string Field(string key) => $"{Line.Path}.{key}";

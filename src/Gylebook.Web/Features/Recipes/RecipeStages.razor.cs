@@ -77,7 +77,7 @@ public sealed partial class RecipeStages
     private IEnumerable<string> Rests(string list) => Items(list, "temperature", "time");
 
     private IEnumerable<string> Items(string list, params string[] keys) =>
-        Enumerable.Range(0, Desk.Now.CountOf(list)).SelectMany(i => keys.Select(key => $"{list}[{i}].{key}"));
+        Enumerable.Range(0, Desk.Now.CountOf(list)).SelectMany(i => keys.Select(key => Invariant($"{list}[{i}].{key}")));
 
     private static RecipeEdit? ChooseSparge(RecipeDraft draft, string word) =>
         draft.Sparge(Enum.Parse<SpargeMethod>(word, ignoreCase: true));

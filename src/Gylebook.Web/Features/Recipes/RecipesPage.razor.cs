@@ -33,7 +33,7 @@ public sealed partial class RecipesPage
     private string Says(RecipeLine recipe) => string.Join(" · ", new[]
     {
         Instants.Ago(recipe.Updated, Clock),
-        recipe.LatestVersion is int version ? $"version {version}" : null,
+        recipe.LatestVersion is int version ? Invariant($"version {version}") : null,
         recipe.PublishedVersion is not null ? "published" : null,
         recipe.IsDemo ? "demo" : null,
     }.Where(text => text is not null));

@@ -67,7 +67,7 @@ public sealed partial class VersionsPanel
 
     private async Task RestoreAsync(RecipeVersion version)
     {
-        await Desk.EditAsync(_ => new RecipeEdit(RecipeDraft.Of(version.Document), $"brought back version {version.Number}"));
+        await Desk.EditAsync(_ => new RecipeEdit(RecipeDraft.Of(version.Document), Invariant($"brought back version {version.Number}")));
         Compare();
     }
 

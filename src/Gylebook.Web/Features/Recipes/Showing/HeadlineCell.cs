@@ -76,7 +76,7 @@ public sealed record HeadlineCell(string Name, string Label, string Value)
 
     private static string PackageWords(PackageOutlook? package, Shown shown) => package is null ? "" : string.Join(" · ", new[]
     {
-        package.Count is int count && count > 1 ? $"{count} {Plural(package.In)}" : null,
+        package.Count is int count && count > 1 ? Invariant($"{count} {Plural(package.In)}") : null,
         shown.Volumes(package.Co2Volumes),
         package.PrimingSugarGrams > 0 ? $"{shown.Kilograms(package.PrimingSugarGrams / 1000)} of white sugar to prime" : null,
     }.Where(text => text is not null));
