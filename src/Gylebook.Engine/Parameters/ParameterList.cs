@@ -59,7 +59,7 @@ public sealed class ParameterList
         ArgumentNullException.ThrowIfNull(parameter);
         for (int lot = 1; ; lot++)
         {
-            Parameter numbered = lot == 1 ? parameter : parameter with { Id = $"{parameter.Id}.{lot}" };
+            Parameter numbered = lot == 1 ? parameter : parameter with { Id = Invariant($"{parameter.Id}.{lot}") };
             if (!_slots.TryGetValue(numbered.Id, out Slot there) || _parameters[there.Index]!.Median == parameter.Median)
             {
                 return Of(numbered);

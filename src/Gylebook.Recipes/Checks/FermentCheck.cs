@@ -39,19 +39,19 @@ internal static class FermentCheck
 
     private static void Short(IReadOnlyList<Rest> rests, double days, FindingList findings)
     {
-        var total = rests.Count == 1 ? rests[0].Time.Text : string.Create(CultureInfo.InvariantCulture, $"{days:0.###} d");
+        var total = rests.Count == 1 ? rests[0].Time.Text : Invariant($"{days:0.###} d");
         if (days < LeastDays)
         {
             findings.Error(
-                "ferment.short", "ferment", $"{total} in all; must be at least {LeastDays} d: yeast has hardly begun by then (common practice, no source)",
-                total, $"{LeastDays} d");
+                "ferment.short", "ferment", Invariant($"{total} in all; must be at least {LeastDays} d: yeast has hardly begun by then (common practice, no source)"),
+                total, Invariant($"{LeastDays} d"));
         }
         else
         {
             findings.Warning(
                 "ferment.short", "ferment",
-                $"{total} in all; hardly any beer is done in less than {QuickDays} d, and a bottle filled too soon bursts (common practice, no source). The forecast lets it end",
-                total, $"{QuickDays} d");
+                Invariant($"{total} in all; hardly any beer is done in less than {QuickDays} d, and a bottle filled too soon bursts (common practice, no source). The forecast lets it end"),
+                total, Invariant($"{QuickDays} d"));
         }
     }
 

@@ -56,7 +56,7 @@ public static class ShelfWords
 
     /// <summary>Why no bottle was found, and what would do.</summary>
     public static string UnknownAcid(string typed) => Strength(typed) < WeakestAcid
-        ? $"{typed}; must be at least {100 * WeakestAcid:0} %: a weaker acid is mostly water, which is not counted"
+        ? Invariant($"{typed}; must be at least {100 * WeakestAcid:0} %: a weaker acid is mostly water, which is not counted")
         : Acid(typed) is { } acid && Strength(typed) is not null
         ? $"{typed}; no density of that strength in our tables: give its density as well, or the strength as w/v; known: {string.Join(", ", AcidAsSold.Shelf.Where(sold => sold.Acid == acid).Select(sold => sold.Id))}"
         : $"{typed}; known, with their strength: {KnownAcids}";

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Dosing;
 using Gylebook.Forecast.Telling;
 using Gylebook.Forecast.Tests.Dosing;

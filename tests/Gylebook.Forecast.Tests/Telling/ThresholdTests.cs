@@ -1,3 +1,4 @@
+using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
