@@ -11,7 +11,8 @@ internal sealed class RestoreVerb : AsyncCommand<BookSettings>
     public override async Task<int> ExecuteAsync(CommandContext context, BookSettings settings, CancellationToken cancellationToken)
     {
         string file = BookLocation.Find(settings.Book);
-        string? kept = await SqliteBackup.RestoreAsync(settings.File, file, TimeProvider.System, cancellation: cancellationToken);
+        string? kept = await SqliteBackup.RestoreAsync(
+            settings.File, file, TimeProvider.System, evenDamaged: settings.EvenDamaged, cancellation: cancellationToken);
         Console.WriteLine($"{file} is the book of {Path.GetFullPath(settings.File)} again.");
         if (kept is not null)
         {
