@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using static SQLitePCL.raw;
 
 namespace Gylebook.Store.Sqlite;
 
@@ -9,6 +10,11 @@ internal static class BookFile
 {
     /// <summary>Stands in the head of every book, so that no other SQLite file is taken for one: "GYLE" in ASCII.</summary>
     public const int ApplicationId = 0x47594C45;
+
+    /// <summary>SQL: the migrations a file has seen.</summary>
+    public const string AppliedMigrations = "SELECT MigrationId FROM __EFMigrationsHistory ORDER BY MigrationId";
+
+    private const string IndexInMemory = "unix-excl";
 
     private static readonly string[] MigrationTables = ["__EFMigrationsHistory", "__EFMigrationsLock"];
 
@@ -26,8 +32,7 @@ internal static class BookFile
 
         try
         {
-            // Read and write: only so does SQLite see what a killed process left in the write-ahead log.
-            using SqliteConnection connection = Open(file, IsReadOnly(file) ? SqliteOpenMode.ReadOnly : SqliteOpenMode.ReadWrite);
+            using SqliteConnection connection = OpenToRead(file, WayIn(file));
             List<string> tables = Column(connection, "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'");
             if (!tables.Except(MigrationTables).Any())
             {
@@ -39,7 +44,7 @@ internal static class BookFile
                 throw Trouble.NotABook(file);
             }
 
-            List<string> applied = Column(connection, "SELECT MigrationId FROM __EFMigrationsHistory ORDER BY MigrationId");
+            List<string> applied = Column(connection, AppliedMigrations);
             return applied.Except(Known).Any() ? throw Trouble.Newer(file) : applied;
         }
         catch (SqliteException fault) when (Trouble.Explain(fault, file) is { } advice)
@@ -48,58 +53,50 @@ internal static class BookFile
         }
     }
 
-    /// <summary>Copies a book through SQLite's online backup, while it may be in use, and checks the copy.</summary>
-    /// <param name="from">The book.</param>
-    /// <param name="to">The copy: complete and checked, or not there at all.</param>
-    /// <param name="overwrite">Whether the copy may take the place of an earlier one.</param>
-    public static void Copy(string from, string to, bool overwrite)
-    {
-        string partial = to + ".partial";
-        try
-        {
-            File.Delete(partial);
-            CopyPages(from, partial, to);
-            File.Move(partial, to, overwrite);
-        }
-        catch (IOException fault) when (fault is not BookUnavailableException && File.Exists(to) && !overwrite)
-        {
-            throw Trouble.AlreadyThere(to);
-        }
-        catch (Exception fault) when (fault is (IOException or UnauthorizedAccessException) and not BookUnavailableException)
-        {
-            throw Trouble.NoAccess(to, fault);
-        }
-        finally
-        {
-            DeleteQuietly(partial);
-        }
-    }
-
-    /// <summary>Reads every page of a file and its indexes.</summary>
-    /// <param name="file">The file to read.</param>
-    /// <param name="blame">The file it is a copy of, which is the one to name.</param>
-    /// <exception cref="BookUnavailableException">The file is damaged.</exception>
-    private static void CheckIntegrity(string file, string blame)
+    /// <summary>SQLite's way to the disk: null for the usual one, or one that needs no room on it.</summary>
+    /// <remarks>
+    /// Readers and writers share an index of the log in a small file beside the book. On a full disk it cannot be made;
+    /// then it is kept in memory, and no other program has the book meanwhile. Windows has no such way.
+    /// </remarks>
+    public static string? WayIn(string file)
     {
         try
         {
-            using SqliteConnection connection = Open(file, SqliteOpenMode.ReadOnly);
-            string verdict = string.Join("; ", Column(connection, "PRAGMA integrity_check(3)"));
-            if (verdict != "ok")
-            {
-                throw Trouble.Damaged(blame, verdict);
-            }
+            OpenToRead(file, null).Dispose();
+            return null;
         }
-        catch (SqliteException fault) when (Trouble.Explain(fault, blame) is { } advice)
+        catch (SqliteException fault) when (!OperatingSystem.IsWindows() && IsAboutTheIndex(fault))
         {
-            throw advice;
+            OpenToRead(file, IndexInMemory).Dispose();
+            return IndexInMemory;
         }
     }
 
-    public static SqliteConnection Open(string file, SqliteOpenMode mode)
+    /// <summary>Opens a book and reads a little of it, so that its log is open too.</summary>
+    /// <param name="file">The book's file.</param>
+    /// <param name="vfs">From <see cref="WayIn"/>.</param>
+    public static SqliteConnection OpenToRead(string file, string? vfs)
+    {
+        // Read and write: only so does SQLite see what a killed process left in the write-ahead log.
+        SqliteConnection connection = Open(file, IsReadOnly(file) ? SqliteOpenMode.ReadOnly : SqliteOpenMode.ReadWrite, vfs);
+        try
+        {
+            // The driver retries commands, not a backup: SQLite itself must wait for a book that is just being closed or tidied.
+            Execute(connection, Invariant($"PRAGMA busy_timeout = {(long)SqliteBook.Patience.TotalMilliseconds}"));
+            Column(connection, "SELECT count(*) FROM sqlite_master");
+            return connection;
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    public static SqliteConnection Open(string file, SqliteOpenMode mode, string? vfs = null)
     {
         var connection = new SqliteConnection(
-            new SqliteConnectionStringBuilder { DataSource = file, Mode = mode, Pooling = false }.ToString());
+            new SqliteConnectionStringBuilder { DataSource = file, Mode = mode, Pooling = false, Vfs = vfs }.ToString());
         connection.Open();
         return connection;
     }
@@ -111,52 +108,8 @@ internal static class BookFile
         command.ExecuteNonQuery();
     }
 
-    private static void CopyPages(string from, string partial, string to)
-    {
-        string blame = from;
-        try
-        {
-            using (SqliteConnection source = Open(from, IsReadOnly(from) ? SqliteOpenMode.ReadOnly : SqliteOpenMode.ReadWrite))
-            {
-                blame = to;
-                using SqliteConnection copy = Open(partial, SqliteOpenMode.ReadWriteCreate);
-                blame = from;
-                // The driver retries commands, not a backup: SQLite itself must wait for a book that is just being closed or tidied.
-                Execute(source, Invariant($"PRAGMA busy_timeout = {(long)SqliteBook.Patience.TotalMilliseconds}"));
-                source.BackupDatabase(copy);
-
-                // A copy is one file that can be carried away, not a file and its log.
-                blame = to;
-                Execute(copy, "PRAGMA journal_mode = DELETE");
-            }
-
-            CheckIntegrity(partial, blame: from);
-        }
-        catch (SqliteException fault) when (fault.SqliteErrorCode == SQLitePCL.raw.SQLITE_FULL)
-        {
-            throw Trouble.NoRoomFor(to, fault);
-        }
-        catch (SqliteException fault) when (Trouble.Explain(fault, blame) is { } advice)
-        {
-            throw advice;
-        }
-    }
-
-    private static bool IsReadOnly(string file) => File.GetAttributes(file).HasFlag(FileAttributes.ReadOnly);
-
-    private static void DeleteQuietly(string file)
-    {
-        try
-        {
-            File.Delete(file);
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            // A leftover in a folder we may not write to; the caller has the real error already.
-        }
-    }
-
-    private static List<string> Column(SqliteConnection connection, string sql)
+    /// <summary>The first column of what a query finds.</summary>
+    public static List<string> Column(SqliteConnection connection, string sql)
     {
         using SqliteCommand command = connection.CreateCommand();
         command.CommandText = sql;
@@ -175,4 +128,10 @@ internal static class BookFile
         using var context = new BookContext(SqliteBook.Options(":memory:", SqliteBook.Patience));
         return [.. context.Database.GetMigrations()];
     }
+
+    private static bool IsAboutTheIndex(SqliteException fault) =>
+        fault.SqliteErrorCode is SQLITE_FULL or SQLITE_CANTOPEN
+        || fault.SqliteExtendedErrorCode is SQLITE_IOERR_SHMSIZE or SQLITE_IOERR_SHMOPEN or SQLITE_IOERR_SHMMAP;
+
+    private static bool IsReadOnly(string file) => File.GetAttributes(file).HasFlag(FileAttributes.ReadOnly);
 }

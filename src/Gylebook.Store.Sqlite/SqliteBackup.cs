@@ -3,32 +3,31 @@ using Microsoft.Data.Sqlite;
 
 namespace Gylebook.Store.Sqlite;
 
-/// <summary>Backup and restore of a book that is one SQLite file.</summary>
+/// <summary>Restore of a book that is one SQLite file; a backup is made by <see cref="Book.BackupAsync(string, CancellationToken)"/>.</summary>
 public static class SqliteBackup
 {
-    /// <summary>Copies the book, while it is in use, into a file of its own, and checks the copy.</summary>
-    /// <param name="book">The book.</param>
-    /// <param name="target">The copy; must not exist yet.</param>
-    /// <param name="cancellation">Stops waiting before the copy begins.</param>
-    /// <exception cref="BookUnavailableException">The copy could not be made; nothing half-made is left.</exception>
-    public static Task BackupAsync(this Book book, string target, CancellationToken cancellation = default)
-    {
-        target = Path.GetFullPath(target);
-        return File.Exists(target)
-            ? throw Trouble.AlreadyThere(target)
-            : Task.Run(() => BookFile.Copy(book.File, target, overwrite: false), cancellation);
-    }
+    /// <summary>Puts a good backup in the place of the book. What lay there before is kept beside it.</summary>
+    /// <inheritdoc cref="RestoreAsync(string, string, TimeProvider, bool, TimeSpan?, CancellationToken)"/>
+    public static Task<string?> RestoreAsync(
+        string backup, string file, TimeProvider clock, TimeSpan? patience = null, CancellationToken cancellation = default) =>
+        RestoreAsync(backup, file, clock, evenDamaged: false, patience, cancellation);
 
     /// <summary>Puts a backup in the place of the book. What lay there before is kept beside it.</summary>
     /// <param name="backup">The backup; checked first.</param>
     /// <param name="file">The book's file; must not be open in a running Gylebook.</param>
     /// <param name="clock">The time, for the name of what is kept.</param>
+    /// <param name="evenDamaged">Whether a backup of which something is damaged is brought back all the same.</param>
     /// <param name="patience">How long to wait for others; null for <see cref="SqliteBook.Patience"/>.</param>
     /// <param name="cancellation">Stops waiting before the change begins.</param>
     /// <returns>Where the book that lay there before is kept; null when there was none.</returns>
     /// <exception cref="BookUnavailableException">The backup is not good, or the book is in use; the book was left as it is.</exception>
     public static async Task<string?> RestoreAsync(
-        string backup, string file, TimeProvider clock, TimeSpan? patience = null, CancellationToken cancellation = default)
+        string backup,
+        string file,
+        TimeProvider clock,
+        bool evenDamaged,
+        TimeSpan? patience = null,
+        CancellationToken cancellation = default)
     {
         backup = Path.GetFullPath(backup);
         file = Path.GetFullPath(file);
@@ -44,7 +43,7 @@ public static class SqliteBackup
 
         await using FileStream? alone = await Presence.AloneAsync(file, () => true, patience ?? SqliteBook.Patience, cancellation);
         string incoming = file + ".restoring";
-        BookFile.Copy(backup, incoming, overwrite: true);
+        BookCopy.Make(backup, incoming, overwrite: true, evenDamaged ? CopyCare.None : CopyCare.Rows);
         string? kept = File.Exists(file) ? Keep(file, clock.GetUtcNow()) : null;
 
         // A log of the old book must not be replayed over the new one.

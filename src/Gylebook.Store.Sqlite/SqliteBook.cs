@@ -26,12 +26,18 @@ public static class SqliteBook
         TimeSpan wait = patience ?? Patience;
         await Upgrade.RunAsync(file, wait, cancellation);
         FileStream presence = await Presence.ShareAsync(file, wait, cancellation);
-        DbContextOptions<BookContext> options = Options(file, wait);
-        return new Book(Access(options, clock, file), file, () =>
+        try
         {
-            Release(options);
-            presence.Dispose();
-        });
+            string? vfs = BookFile.WayIn(file);
+            DbContextOptions<BookContext> options = Options(file, wait, SqliteOpenMode.ReadWrite, vfs);
+            SqliteHold hold = new(file, vfs, presence, options);
+            return new Book(Access(options, clock, file, hold.EnsureInPlace), file, hold);
+        }
+        catch (SqliteException fault) when (Trouble.Explain(fault, file) is { } advice)
+        {
+            await presence.DisposeAsync();
+            throw advice;
+        }
     }
 
     /// <summary>How contexts reach that file.</summary>
@@ -39,24 +45,27 @@ public static class SqliteBook
     /// <param name="patience">How long to wait for others.</param>
     /// <param name="more">Further interceptors, for tests and measurements.</param>
     public static DbContextOptions<BookContext> Options(string file, TimeSpan patience, params IInterceptor[] more) =>
-        Options(file, patience, SqliteOpenMode.ReadWrite, more);
+        Options(file, patience, SqliteOpenMode.ReadWrite, null, more);
 
     /// <summary>The way to a book through contexts of those options.</summary>
     /// <param name="options">From <see cref="Options(string, TimeSpan, IInterceptor[])"/>.</param>
     /// <param name="clock">The time, for what is stamped.</param>
     /// <param name="file">The book's file, for messages.</param>
-    public static BookAccess Access(DbContextOptions<BookContext> options, TimeProvider clock, string file) => new(
+    /// <param name="ensureInPlace">Refuses when the file is no longer the one that was opened; null where nobody looks.</param>
+    public static BookAccess Access(DbContextOptions<BookContext> options, TimeProvider clock, string file, Action? ensureInPlace = null) => new(
         new PooledDbContextFactory<BookContext>(options),
         clock,
-        (DbException fault) => fault is SqliteException sqlite ? Trouble.Explain(sqlite, file) : null);
+        (DbException fault) => fault is SqliteException sqlite ? Trouble.Explain(sqlite, file) : null,
+        ensureInPlace);
 
     internal static DbContextOptions<BookContext> Options(
-        string file, TimeSpan patience, SqliteOpenMode mode, params IInterceptor[] more)
+        string file, TimeSpan patience, SqliteOpenMode mode, string? vfs, params IInterceptor[] more)
     {
         string connection = new SqliteConnectionStringBuilder
         {
             DataSource = file,
             Mode = mode,
+            Vfs = vfs,
             // SQLite's own busy_timeout waits first; the driver's retries, in whole seconds, come on top.
             DefaultTimeout = Math.Max(1, (int)patience.TotalSeconds),
         }.ToString();

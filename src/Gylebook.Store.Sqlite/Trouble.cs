@@ -52,6 +52,11 @@ internal static class Trouble
         $"{file} was written by a newer Gylebook than this one, and was left as it is. "
         + "Update Gylebook, or name another file with --book.");
 
+    public static BookUnavailableException Older(string file) => new(
+        BookTrouble.Older,
+        file,
+        $"{file} was written by an older Gylebook, which kept no checksums. Open it once with this one; from then on it can be checked.");
+
     public static BookUnavailableException NoAccess(string file, Exception inner) => new(
         BookTrouble.NoAccess,
         file,
@@ -65,6 +70,12 @@ internal static class Trouble
         $"There is no room for {copy}; nothing half-made was left there, and the book is as it was. "
         + "Make room on that disk, or name a file on another one.",
         inner);
+
+    public static BookUnavailableException Gone(string file) => new(
+        BookTrouble.Gone,
+        file,
+        $"{file} was removed or replaced while Gylebook had it open. The last change is not saved, and no other will be. "
+        + "Write a copy of the open book under another name, close Gylebook, and open that copy with --book.");
 
     public static BookUnavailableException Missing(string file) => new(
         BookTrouble.NoAccess, file, $"{file} is not there. Check the name.");

@@ -24,7 +24,7 @@ internal static class Upgrade
 
         if (BookFile.Applied(file).Count > 0)
         {
-            BookFile.Copy(file, $"{file}.before-{last}", overwrite: true);
+            BookCopy.Make(file, $"{file}.before-{last}", overwrite: true, CopyCare.Pages);
         }
 
         await MigrateAsync(file, patience, cancellation);
@@ -35,7 +35,7 @@ internal static class Upgrade
 
     private static async Task MigrateAsync(string file, TimeSpan patience, CancellationToken cancellation)
     {
-        DbContextOptions<BookContext> options = SqliteBook.Options(file, patience, SqliteOpenMode.ReadWriteCreate);
+        DbContextOptions<BookContext> options = SqliteBook.Options(file, patience, SqliteOpenMode.ReadWriteCreate, null);
         try
         {
             await using var context = new BookContext(options);
@@ -43,6 +43,8 @@ internal static class Upgrade
             // We are alone here, so a migration lock in the file is one that a killed process left behind;
             // EF Core would wait for it for ever.
             await context.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS __EFMigrationsLock", cancellation);
+            await context.Database.OpenConnectionAsync(cancellation);
+            Soundness.Teach((SqliteConnection)context.Database.GetDbConnection());
             await context.Database.MigrateAsync(cancellation);
         }
         catch (SqliteException fault) when (Trouble.Explain(fault, file) is { } advice)

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Gylebook.Store;
 
 /// <summary>The brewer's book. Each noun has its own door; all of them write to the same file.</summary>
@@ -8,16 +10,16 @@ namespace Gylebook.Store;
 public sealed class Book : IAsyncDisposable
 {
     private readonly BookAccess _access;
-    private readonly Action _close;
+    private readonly BookHold? _hold;
 
     /// <summary>A book over that access.</summary>
     /// <param name="access">The way to the database.</param>
     /// <param name="file">Where the book lies; shown to the brewer.</param>
-    /// <param name="close">What to let go of at the end.</param>
-    public Book(BookAccess access, string file, Action close)
+    /// <param name="hold">The hold on its file; let go of at the end. Null where nobody holds it.</param>
+    public Book(BookAccess access, string file, BookHold? hold = null)
     {
         _access = access;
-        _close = close;
+        _hold = hold;
         File = file;
         Recipes = new BookRecipes(access);
         Drafts = new BookDrafts(access);
@@ -30,6 +32,11 @@ public sealed class Book : IAsyncDisposable
         Settings = new BookSettings(access);
         Demo = new BookDemo(access);
     }
+
+    /// <summary>How many rows a slow sweep reads at a time.</summary>
+    public const int RowsBetweenPauses = 20;
+
+    private BookHold Hold => _hold ?? throw new InvalidOperationException("Nobody holds this book's file.");
 
     /// <summary>Where the book lies.</summary>
     public string File { get; }
@@ -70,10 +77,44 @@ public sealed class Book : IAsyncDisposable
     /// <summary>Takes the demo out of the book; it stays out.</summary>
     public Task RemoveDemoAsync(CancellationToken cancellation = default) => Demo.RemoveAsync(cancellation);
 
+    /// <summary>Copies the book, while it is in use, into a file of its own, and checks the copy.</summary>
+    /// <inheritdoc cref="BackupAsync(string, bool, CancellationToken)"/>
+    public Task BackupAsync(string target, CancellationToken cancellation = default) => BackupAsync(target, false, cancellation);
+
+    /// <summary>Copies the book, while it is in use, into a file of its own, and checks the copy.</summary>
+    /// <param name="target">The copy; must not exist yet.</param>
+    /// <param name="evenDamaged">Whether a book of which something is damaged is copied all the same.</param>
+    /// <param name="cancellation">Stops waiting before the copy begins.</param>
+    /// <remarks>What is copied is the book that is open, even when its file was removed or replaced.</remarks>
+    /// <exception cref="BookUnavailableException">The copy could not be made; nothing half-made is left.</exception>
+    public Task BackupAsync(string target, bool evenDamaged, CancellationToken cancellation = default) =>
+        Task.Run(() => Hold.Copy(Path.GetFullPath(target), evenDamaged), cancellation);
+
+    /// <summary>Reads through the whole book and names what is no longer as it was written.</summary>
+    /// <param name="pause">How long to rest after every <see cref="RowsBetweenPauses"/> rows; none to hurry.</param>
+    /// <param name="cancellation">Stops reading.</param>
+    public async IAsyncEnumerable<DamagedPlace> SweepAsync(TimeSpan pause, [EnumeratorCancellation] CancellationToken cancellation = default)
+    {
+        int rows = 0;
+        foreach (DamagedPlace? place in Hold.Look())
+        {
+            cancellation.ThrowIfCancellationRequested();
+            if (place is not null)
+            {
+                yield return place;
+            }
+
+            if (++rows % RowsBetweenPauses == 0 && pause > TimeSpan.Zero)
+            {
+                await Task.Delay(pause, cancellation);
+            }
+        }
+    }
+
     /// <inheritdoc/>
     public ValueTask DisposeAsync()
     {
-        _close();
+        _hold?.Dispose();
         return ValueTask.CompletedTask;
     }
 }

@@ -8,10 +8,12 @@ namespace Gylebook.Store;
 /// <param name="contexts">Makes the contexts.</param>
 /// <param name="clock">The time, for what is stamped.</param>
 /// <param name="explain">Turns the provider's error into one that names the file, or null when it cannot.</param>
+/// <param name="ensureInPlace">Refuses when the book's file is no longer the one that was opened; null where nobody looks.</param>
 public sealed class BookAccess(
     IDbContextFactory<BookContext> contexts,
     TimeProvider clock,
-    Func<DbException, BookUnavailableException?> explain)
+    Func<DbException, BookUnavailableException?> explain,
+    Action? ensureInPlace = null)
 {
     internal BookChanges Changes { get; } = new();
 
@@ -21,6 +23,8 @@ public sealed class BookAccess(
     {
         try
         {
+            // A connection opened now would find whatever lies there by now.
+            ensureInPlace?.Invoke();
             await using BookContext context = await contexts.CreateDbContextAsync(cancellation);
             context.ChangeTracker.QueryTrackingBehavior = QueryTrackingBehavior.NoTracking;
             return await work(context);
@@ -36,10 +40,13 @@ public sealed class BookAccess(
     {
         try
         {
+            ensureInPlace?.Invoke();
             await using BookContext context = await contexts.CreateDbContextAsync(cancellation);
             await using IDbContextTransaction transaction = await context.Database.BeginTransactionAsync(cancellation);
             T result = await work(context);
             await context.SaveChangesAsync(cancellation);
+
+            ensureInPlace?.Invoke();
 
             // Once the work is done it is kept: a reader who walks away now does not undo it.
             await transaction.CommitAsync(CancellationToken.None);

@@ -38,6 +38,20 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
     public DbSet<SettingRow> Settings => Set<SettingRow>();
 
     /// <inheritdoc/>
+    public override int SaveChanges(bool acceptAllChangesOnSuccess)
+    {
+        RowChecksum.Seal(ChangeTracker);
+        return base.SaveChanges(acceptAllChangesOnSuccess);
+    }
+
+    /// <inheritdoc/>
+    public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
+    {
+        RowChecksum.Seal(ChangeTracker);
+        return base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
+    }
+
+    /// <inheritdoc/>
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
 
@@ -63,6 +77,8 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
         {
             draft.HasKey(d => d.RecipeId);
             draft.Property(d => d.Revision).IsConcurrencyToken();
+            // For lists: without it, each row would have its long document read to get at the number behind it.
+            draft.HasIndex(d => new { d.RecipeId, d.Revision });
             draft.HasOne<EditRow>().WithMany().HasForeignKey(d => d.EditId).OnDelete(DeleteBehavior.Restrict);
         });
         model.Entity<EditRow>(edit =>

@@ -18,8 +18,14 @@ public enum BookTrouble
     /// <summary>A later Gylebook wrote it.</summary>
     Newer,
 
+    /// <summary>An earlier Gylebook wrote it, and it has to be brought up to date first.</summary>
+    Older,
+
     /// <summary>The file or its folder cannot be opened, written or found.</summary>
     NoAccess,
+
+    /// <summary>The file was removed or replaced while it was open; <see cref="Book.BackupAsync(string, CancellationToken)"/> can still copy what is open.</summary>
+    Gone,
 
     /// <summary>Something is already there, and we do not write over it.</summary>
     AlreadyThere,

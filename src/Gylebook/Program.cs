@@ -1,5 +1,6 @@
 using System.Text;
 using Gylebook;
+using Gylebook.Terminal;
 using Gylebook.Verbs;
 using Spectre.Console.Cli;
 
@@ -11,9 +12,11 @@ const int BadUsage = 2;
 const int MostExamples = 50;
 
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+PlainWriter.Guard();
 CommandApp app = new();
 app.Configure(verbs =>
 {
+    verbs.ConfigureConsole(TableConsole.Create());
     verbs.SetApplicationName("gylebook");
     verbs.SetApplicationVersion(typeof(ConvertVerb).Assembly.GetName().Version!.ToString(3));
     verbs.PropagateExceptions();
@@ -39,8 +42,9 @@ app.Configure(verbs =>
             .WithDescription("Tells how much acid brings a liquor from its pH to another.");
     });
     verbs.AddCommand<CheckVerb>("check")
-        .WithDescription("Says what is wrong or doubtful in a recipe, kit or food file.")
-        .WithExample("check", "my-beer.json");
+        .WithDescription("Says what is wrong or doubtful in a recipe, kit or food file, or damaged in a book.")
+        .WithExample("check", "my-beer.json")
+        .WithExample("check", "my-book-march.sqlite", "--texts", "rescued");
     verbs.AddCommand<LabelVerb>("label")
         .WithDescription("Says what a food's label means, and what that much of it does to a beer, place by place.")
         .WithExample("label", "raisins-seedless", "--amount", "\"100 g\"", "--at", "package", "--into", "\"20 L\"");

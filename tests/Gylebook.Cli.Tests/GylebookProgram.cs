@@ -10,7 +10,7 @@ internal sealed record Ran(string Output, string Errors, int ExitCode);
 internal static class GylebookProgram
 {
     // artifacts/bin/Gylebook.Cli.Tests/release/ and artifacts/bin/Gylebook/release/: one configuration, two projects.
-    private static string ProgramPath
+    public static string ProgramPath
     {
         get
         {

@@ -23,7 +23,7 @@ internal sealed class Bench : IDisposable
 
     /// <summary>A second way to the same book, with an interceptor that makes trouble.</summary>
     public Book Over(params IInterceptor[] more) =>
-        new(SqliteBook.Access(SqliteBook.Options(File, SqliteBook.Patience, more), Clock, File), File, () => { });
+        new(SqliteBook.Access(SqliteBook.Options(File, SqliteBook.Patience, more), Clock, File), File);
 
     /// <summary>The rows themselves, through the application's own connection.</summary>
     public BookContext Rows() => new(SqliteBook.Options(File, SqliteBook.Patience));

@@ -5,6 +5,25 @@ namespace Gylebook.Store.Sqlite.Migrations;
 /// <summary>What the model cannot say and migrations therefore say by hand.</summary>
 internal static class HandWritten
 {
+    /// <summary>What SQL calls the checksum of a row's values: see <see cref="Soundness.Teach"/>.</summary>
+    public const string Checksum = "row_checksum";
+
+    /// <summary>SQL: the checksum of those columns.</summary>
+    public static string SumOf(IEnumerable<string> columns) => $"{Checksum}({string.Join(", ", columns)})";
+
+    /// <summary>Gives each row of a table the checksum of those columns, which stand in the order of their names.</summary>
+    public static void Seal(this MigrationBuilder migration, string table, params IReadOnlyList<string> columns) =>
+        migration.Sql($"UPDATE {table} SET checksum = {SumOf(columns)};");
+
+    /// <summary>Lets a migration change rows of an append-only table; to be guarded again at its end.</summary>
+    public static void LiftGuard(this MigrationBuilder migration, params IReadOnlyList<string> tables)
+    {
+        foreach (string table in tables)
+        {
+            migration.Sql($"DROP TRIGGER {table}_refuse_update; DROP TRIGGER {table}_refuse_delete;");
+        }
+    }
+
     /// <summary>Writes into the head of the file that it is a book of ours.</summary>
     public static void SignAsBook(this MigrationBuilder migration) =>
         migration.Sql(Invariant($"PRAGMA application_id = {BookFile.ApplicationId};"));

@@ -22,6 +22,11 @@ public sealed record RecipeLine(
     DateTimeOffset? Deleted,
     bool IsDemo);
 
+/// <summary>The first lines of a list, and how long it is.</summary>
+/// <param name="First">As many as were asked for, if there are.</param>
+/// <param name="Count">How many there are.</param>
+public sealed record RecipesFound(IReadOnlyList<RecipeLine> First, int Count);
+
 /// <summary>The list of recipes.</summary>
 public sealed class BookRecipes
 {
@@ -40,9 +45,21 @@ public sealed class BookRecipes
     public Task<List<RecipeLine>> ListAsync(string? search = null, CancellationToken cancellation = default) =>
         LinesAsync(recipes => Named(recipes.Where(r => r.DeletedTicks == null), search), cancellation);
 
+    /// <summary>The first of the recipes that <see cref="ListAsync"/> would give, and how many those are.</summary>
+    /// <param name="search">Part of the name, whatever its case and accents; null or blank for all.</param>
+    /// <param name="most">How many at most; from 1.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    public Task<RecipesFound> SearchAsync(string? search, int most, CancellationToken cancellation = default) =>
+        FirstAsync(recipes => Named(recipes.Where(r => r.DeletedTicks == null), search), most, cancellation);
+
+    /// <summary>The first of the recipes that <see cref="DeletedAsync"/> would give, and how many those are.</summary>
+    /// <param name="most">How many at most; from 1.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    public Task<RecipesFound> BinAsync(int most, CancellationToken cancellation = default) => FirstAsync(InBin, most, cancellation);
+
     /// <summary>The recipes in the bin, the last thrown first.</summary>
     public Task<List<RecipeLine>> DeletedAsync(CancellationToken cancellation = default) =>
-        LinesAsync(recipes => recipes.Where(r => r.DeletedTicks != null).OrderByDescending(r => r.DeletedTicks), cancellation);
+        LinesAsync(InBin, cancellation);
 
     /// <summary>One recipe, in the bin or not; null when there is no such recipe.</summary>
     public async Task<RecipeLine?> FindAsync(Guid recipeId, CancellationToken cancellation = default) =>
@@ -137,6 +154,19 @@ public sealed class BookRecipes
         string wanted = NameSearch.Fold(search ?? "");
         return (wanted.Length == 0 ? recipes : recipes.Where(r => r.FoldedName.Contains(wanted)))
             .OrderByDescending(r => r.UpdatedTicks);
+    }
+
+    private static IQueryable<RecipeRow> InBin(IQueryable<RecipeRow> recipes) =>
+        recipes.Where(r => r.DeletedTicks != null).OrderByDescending(r => r.DeletedTicks);
+
+    private async Task<RecipesFound> FirstAsync(
+        Func<IQueryable<RecipeRow>, IQueryable<RecipeRow>> choose, int most, CancellationToken cancellation)
+    {
+        List<RecipeLine> first = await LinesAsync(recipes => choose(recipes).Take(most), cancellation);
+        int count = first.Count < most
+            ? first.Count
+            : await _access.ReadAsync(context => choose(context.Recipes).CountAsync(cancellation), cancellation);
+        return new RecipesFound(first, count);
     }
 
     private Task<List<RecipeLine>> LinesAsync(

@@ -3,7 +3,7 @@ using Gylebook.Gyles;
 namespace Gylebook.Store.Rows;
 
 /// <summary>One brewing of one recipe version on one kit.</summary>
-public sealed class GyleRow
+public sealed class GyleRow : ISealedRow
 {
     public Guid Id { get; set; }
 
@@ -29,20 +29,24 @@ public sealed class GyleRow
     public bool IsDemo { get; set; }
 
     public List<PortionRow> Portions { get; } = [];
+
+    public long Checksum { get; set; }
 }
 
 /// <summary>The plan as it was frozen when the gyle started: shown ever after, never recomputed.</summary>
-public sealed class PlanRow
+public sealed class PlanRow : ISealedRow
 {
     public Guid GyleId { get; set; }
 
     public required string Document { get; set; }
 
     public DateTimeOffset FrozenTicks { get; set; }
+
+    public long Checksum { get; set; }
 }
 
 /// <summary>Liquid in one vessel. A gyle that is never divided has one portion.</summary>
-public sealed class PortionRow
+public sealed class PortionRow : ISealedRow
 {
     /// <summary>A number, not a Guid: millions of readings carry it, in the row and in the index.</summary>
     public long Id { get; set; }
@@ -56,10 +60,12 @@ public sealed class PortionRow
 
     /// <summary>The stage after which it stands on its own; null for the whole gyle.</summary>
     public string? FromStage { get; set; }
+
+    public long Checksum { get; set; }
 }
 
 /// <summary>A reading, for ever.</summary>
-public sealed class ReadingRow
+public sealed class ReadingRow : ISealedRow
 {
     public long Id { get; set; }
 
@@ -88,10 +94,12 @@ public sealed class ReadingRow
     public string? Note { get; set; }
 
     public long? ReplacesId { get; set; }
+
+    public long Checksum { get; set; }
 }
 
 /// <summary>An action, for ever.</summary>
-public sealed class ActionRow
+public sealed class ActionRow : ISealedRow
 {
     public long Id { get; set; }
 
@@ -114,4 +122,6 @@ public sealed class ActionRow
     public double? TemperatureC { get; set; }
 
     public long? ReplacesId { get; set; }
+
+    public long Checksum { get; set; }
 }

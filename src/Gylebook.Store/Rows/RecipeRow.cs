@@ -1,7 +1,7 @@
 namespace Gylebook.Store.Rows;
 
 /// <summary>A recipe as a thing with a name; what it says stands in its draft and its versions.</summary>
-public sealed class RecipeRow
+public sealed class RecipeRow : ISealedRow
 {
     public Guid Id { get; set; }
 
@@ -28,10 +28,12 @@ public sealed class RecipeRow
     public DraftRow? Draft { get; set; }
 
     public List<VersionRow> Versions { get; } = [];
+
+    public long Checksum { get; set; }
 }
 
 /// <summary>The one draft of a recipe.</summary>
-public sealed class DraftRow
+public sealed class DraftRow : ISealedRow
 {
     public Guid RecipeId { get; set; }
 
@@ -44,10 +46,12 @@ public sealed class DraftRow
     public long? EditId { get; set; }
 
     public DateTimeOffset UpdatedTicks { get; set; }
+
+    public long Checksum { get; set; }
 }
 
 /// <summary>One edit, for ever. Edits form a tree: undo goes to the parent, redo to the youngest child.</summary>
-public sealed class EditRow
+public sealed class EditRow : ISealedRow
 {
     public long Id { get; set; }
 
@@ -69,10 +73,12 @@ public sealed class EditRow
 
     /// <summary>The draft had moved on when this arrived: kept, but not part of undo and redo.</summary>
     public bool IsSetAside { get; set; }
+
+    public long Checksum { get; set; }
 }
 
 /// <summary>A numbered version, never changed.</summary>
-public sealed class VersionRow
+public sealed class VersionRow : ISealedRow
 {
     public Guid RecipeId { get; set; }
 
@@ -85,4 +91,6 @@ public sealed class VersionRow
     public string? Note { get; set; }
 
     public DateTimeOffset CutTicks { get; set; }
+
+    public long Checksum { get; set; }
 }

@@ -1,7 +1,7 @@
 namespace Gylebook.Store.Rows;
 
 /// <summary>A document of one page without versions: a kit, a food sheet or a water plan.</summary>
-public abstract class SheetRow
+public abstract class SheetRow : ISealedRow
 {
     public Guid Id { get; set; }
 
@@ -20,6 +20,8 @@ public abstract class SheetRow
     public DateTimeOffset? DeletedTicks { get; set; }
 
     public bool IsDemo { get; set; }
+
+    public long Checksum { get; set; }
 }
 
 /// <summary>A brewer's kit.</summary>
@@ -40,11 +42,13 @@ public sealed class WaterRow : SheetRow
 }
 
 /// <summary>One thing the book remembers about itself or its brewer.</summary>
-public sealed class SettingRow
+public sealed class SettingRow : ISealedRow
 {
     public required string Key { get; set; }
 
     public required string Value { get; set; }
 
     public DateTimeOffset UpdatedTicks { get; set; }
+
+    public long Checksum { get; set; }
 }

@@ -1,4 +1,3 @@
-using System.Net;
 using Gylebook.Store;
 using Gylebook.Web.Layout;
 using Gylebook.Web.Reading;
@@ -38,10 +37,10 @@ public static class WebBook
             ContentRootPath = AppContext.BaseDirectory,
             EnvironmentName = "Production",
         });
-        builder.WebHost.UseStaticWebAssets().UseUrls([.. urls]);
+        builder.WebHost.UseUrls([.. urls]);
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
         Logs(builder.Logging);
-        Services(builder.Services, urls);
+        Services(builder.Services);
         builder.Services.AddSingleton(book).AddSingleton(reader).AddSingleton(clock);
 
         WebApplication site = builder.Build();
@@ -49,15 +48,14 @@ public static class WebBook
         return site;
     }
 
-    /// <summary>Whether only this machine can reach that address.</summary>
-    public static bool IsLoopback(string url) =>
-        Uri.TryCreate(url, UriKind.Absolute, out Uri? address)
-        && (address.Host == "localhost" || (IPAddress.TryParse(address.Host.Trim('[', ']'), out IPAddress? ip) && IPAddress.IsLoopback(ip)));
+    /// <summary>Whether only this machine can reach a site that has started: wherever it listens by now, and whoever said so.</summary>
+    public static bool IsForThisMachineOnly(WebApplication site) => site.Urls.All(ListenAddress.IsLoopback);
 
     private static void Logs(ILoggingBuilder logs)
     {
         logs.ClearProviders();
-        logs.AddSimpleConsole(console => console.SingleLine = true);
+        // Without colours, which are escapes: whoever writes to the terminal lets none through.
+        logs.AddSimpleConsole(console => (console.SingleLine, console.ColorBehavior) = (true, LoggerColorBehavior.Disabled));
         logs.Services.Configure<ConsoleLoggerOptions>(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
         logs.SetMinimumLevel(LogLevel.Warning);
         // Its one warning says that pages do not outlive the program, which is as we want it.
@@ -66,17 +64,12 @@ public static class WebBook
         logs.AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
     }
 
-    private static void Services(IServiceCollection services, IReadOnlyList<string> urls)
+    private static void Services(IServiceCollection services)
     {
         services.Configure<HostOptions>(host => host.ShutdownTimeout = Farewell);
         services.AddProblemDetails();
         services.AddDataProtection().UseEphemeralDataProtectionProvider();
-        if (urls.All(IsLoopback))
-        {
-            // A page elsewhere must not reach a book on this machine through a name it made up.
-            services.AddHostFiltering(hosts => hosts.AllowedHosts = ["localhost", "127.0.0.1", "[::1]"]);
-        }
-
+        services.AddHostedService<SlowSweep>();
         services.AddRazorComponents().AddInteractiveServerComponents(circuits =>
         {
             circuits.DisconnectedCircuitRetentionPeriod = KeptCircuit;
@@ -86,8 +79,9 @@ public static class WebBook
 
     private static void Pipeline(WebApplication site)
     {
-        site.UseHostFiltering();
         site.Use(SafeHeaders.Add);
+        // Asked for each request: the addresses are known for certain only when the site has started.
+        site.Use((context, next) => Doorstep.Ask(context, IsForThisMachineOnly(site), next));
         site.UseWhen(
             context => context.Request.Path.StartsWithSegments("/api"),
             api => api.UseExceptionHandler().UseStatusCodePages());

@@ -9,16 +9,10 @@ namespace Gylebook.Terminal;
 /// <summary>A forecast as tables for a terminal; the same, without colour or frames that need one, when piped.</summary>
 internal static class ForecastText
 {
-    private const int PipedWidth = 110;
-
     /// <summary>Writes it.</summary>
     public static void Write(BrewForecast forecast)
     {
-        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings());
-        if (Console.IsOutputRedirected)
-        {
-            console.Profile.Width = PipedWidth;
-        }
+        IAnsiConsole console = TableConsole.Create();
 
         console.MarkupLineInterpolated($"[bold]{forecast.Recipe}[/] on the {forecast.Kit} kit");
         if (!forecast.CanBeBrewed)

@@ -9,16 +9,10 @@ namespace Gylebook.Terminal;
 /// <summary>A food's report as tables for a terminal.</summary>
 internal static class LabelText
 {
-    private const int PipedWidth = 110;
-
     /// <summary>Writes it.</summary>
     public static void Write(FoodLabelReport report)
     {
-        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings());
-        if (Console.IsOutputRedirected)
-        {
-            console.Profile.Width = PipedWidth;
-        }
+        IAnsiConsole console = TableConsole.Create();
 
         console.MarkupLineInterpolated($"[bold]{report.Name}[/], reckoned as {report.Family}");
         console.Write(Per100Grams(report));

@@ -18,7 +18,7 @@ internal sealed class BackupVerb : AsyncCommand<BookSettings>
         }
 
         await using Book book = await SqliteBook.OpenAsync(file, TimeProvider.System, cancellation: cancellationToken);
-        await book.BackupAsync(settings.File, cancellationToken);
+        await book.BackupAsync(settings.File, settings.EvenDamaged, cancellationToken);
         Console.WriteLine($"{file} is backed up in {Path.GetFullPath(settings.File)}.");
         return 0;
     }

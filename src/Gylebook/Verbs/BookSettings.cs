@@ -17,6 +17,11 @@ internal sealed class BookSettings : CommandSettings
     [Description("The book's file. Without it, the book in your data folder.")]
     public string? Book { get; init; }
 
+    /// <summary>Whether to copy what is damaged.</summary>
+    [CommandOption("--even-damaged")]
+    [Description("Copy the book although something in it is damaged.")]
+    public bool EvenDamaged { get; init; }
+
     /// <inheritdoc/>
     public override ValidationResult Validate() => CommandLine.NoneLacksItsValue(("--book", "a file", Book));
 }

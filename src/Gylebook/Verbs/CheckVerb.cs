@@ -1,11 +1,12 @@
 using System.ComponentModel;
 using Gylebook.Recipes;
+using Gylebook.Store.Sqlite;
 using Gylebook.Terminal;
 using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook check FILE [--kit FILE] [--json]</summary>
+/// <summary>gylebook check FILE [--kit FILE] [--texts FOLDER] [--json]</summary>
 internal sealed class CheckVerb : Command<CheckVerb.Settings>
 {
     /// <summary>What it takes.</summary>
@@ -13,14 +14,24 @@ internal sealed class CheckVerb : Command<CheckVerb.Settings>
     {
         /// <summary>The file.</summary>
         [CommandArgument(0, "<FILE>")]
-        [Description("A recipe, kit or food file of ours.")]
+        [Description("A recipe, kit or food file of ours, or a book.")]
         public required string File { get; init; }
+
+        /// <summary>Where to write sound texts.</summary>
+        [CommandOption("--texts <FOLDER>")]
+        [Description("Of a damaged book: the folder to write each damaged recipe's newest sound text into.")]
+        public string? Texts { get; init; }
+
+        /// <inheritdoc/>
+        protected override IReadOnlyList<(string Name, string Wants, string? Value)> Valued => [("--texts", "a folder", Texts)];
     }
 
     /// <inheritdoc/>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        IReadOnlyList<Finding> findings = AnyFile.Check(settings.File, settings.Kit);
+        IReadOnlyList<Finding> findings = BookCheck.LooksLikeBook(settings.File)
+            ? DamagedBook.Check(settings.File, settings.Texts)
+            : AnyFile.Check(settings.File, settings.Kit);
         return FindingLines.Tell(findings, settings.Json);
     }
 }

@@ -18,7 +18,8 @@ internal sealed class RestoreVerb : AsyncCommand<BookSettings>
             return 1;
         }
 
-        string? kept = await SqliteBackup.RestoreAsync(settings.File, file, TimeProvider.System, cancellation: cancellationToken);
+        string? kept = await SqliteBackup.RestoreAsync(
+            settings.File, file, TimeProvider.System, evenDamaged: settings.EvenDamaged, cancellation: cancellationToken);
         Console.WriteLine($"{file} is the book of {Path.GetFullPath(settings.File)} again.");
         if (kept is not null)
         {

@@ -33,8 +33,7 @@ internal sealed class ServeVerb : AsyncCommand<ServeVerb.Settings>
         public override ValidationResult Validate() =>
             Book == CommandLine.MissingValue ? ValidationResult.Error("Option '--book' needs a file after it.")
             : Urls == CommandLine.MissingValue || Addresses.Length == 0 ? ValidationResult.Error("Option '--urls' needs an address after it, such as http://localhost:5080.")
-            : Addresses.FirstOrDefault(url => !url.StartsWith("http://", StringComparison.Ordinal)) is { } odd
-                ? ValidationResult.Error($"{odd}: an address is written like http://localhost:5080; put a proxy in front for https.")
+            : Addresses.Select(ListenAddress.Fault).FirstOrDefault(fault => fault is not null) is { } odd ? ValidationResult.Error(odd)
             : ValidationResult.Success();
     }
 
@@ -47,7 +46,7 @@ internal sealed class ServeVerb : AsyncCommand<ServeVerb.Settings>
         await using WebApplication site = await WebBook.BuildAsync(book, settings.Addresses, TimeProvider.System);
         await site.StartAsync(cancellationToken);
         Console.WriteLine($"Gylebook is open at {string.Join(" and ", site.Urls)} with the book {book.File}; Ctrl+C closes it.");
-        if (!settings.Addresses.All(WebBook.IsLoopback))
+        if (!WebBook.IsForThisMachineOnly(site))
         {
             Console.Error.WriteLine("Everyone who can reach this address can read and change the book.");
         }
