@@ -79,12 +79,17 @@ public sealed class DamageTests : GylebookTestContext
         list.WaitForAssertion(() => Assert.Contains("is damaged, so it cannot be copied", list.Markup, StringComparison.Ordinal));
 
         IRenderedComponent<LiquorPage> plan = RenderMetric<LiquorPage>(p => p.Add(l => l.Id, bad));
-        Assert.Contains("gylebook-water", plan.WaitForElement("pre").TextContent, StringComparison.Ordinal);
+        Assert.Contains("\"format\"", plan.WaitForElement("pre").TextContent, StringComparison.Ordinal);
         IRenderedComponent<RecipePage> page = RenderMetric<RecipePage>(p => p.Add(r => r.Id, recipe));
         page.WaitForElement("[data-headline=originalGravity]");
         Assert.Contains("liquor counts as pure", page.Markup, StringComparison.Ordinal);
     }
 
-    private async Task<Guid> RecipeAsync() => await Book.Recipes.CreateAsync(
-        await System.IO.File.ReadAllTextAsync(RepositoryFile.PathOf("samples/recipes/hedgerow-brown.json"), Cancellation), cancellation: Cancellation);
+    private async Task<Guid> RecipeAsync()
+    {
+        await Book.Foods.CreateAsync(await TextAsync("samples/recipes/foods/pumpkin-seed-flour.json"), cancellation: Cancellation);
+        return await Book.Recipes.CreateAsync(await TextAsync("samples/recipes/hedgerow-brown.json"), cancellation: Cancellation);
+    }
+
+    private static Task<string> TextAsync(string file) => File.ReadAllTextAsync(RepositoryFile.PathOf(file), Cancellation);
 }
