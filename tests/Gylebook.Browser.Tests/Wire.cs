@@ -45,8 +45,8 @@ internal sealed class Wire : IAsyncDisposable
     {
         Cut();
         await _over.CancelAsync();
-        _listener.Dispose();
         await _work;
+        _listener.Dispose();
         _over.Dispose();
     }
 
@@ -60,7 +60,7 @@ internal sealed class Wire : IAsyncDisposable
                 _ = CarryAsync(near);
             }
         }
-        catch (OperationCanceledException)
+        catch (Exception over) when (over is OperationCanceledException or ObjectDisposedException or InvalidOperationException or SocketException)
         {
             // The test is over.
         }

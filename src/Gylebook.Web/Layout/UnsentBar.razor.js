@@ -378,7 +378,7 @@ function button(words, note, act) {
 
 function why(late) {
   if (isDown) {
-    return 'Not saved: there is no connection. What you typed is kept here and goes into the book when Gylebook answers.';
+    return 'Not saved yet, for there is no connection; kept on this page:';
   }
   return late.some(note => note.isOffered)
     ? 'Not in the book: this was typed before the page was loaded, and was not saved. It is kept until you choose.'
