@@ -5,6 +5,7 @@ using Gylebook.Store;
 using Gylebook.Store.Sqlite;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
+using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Gylebook.Web.Tests;
@@ -28,6 +29,11 @@ public abstract class GylebookTestContext : BunitContext, IAsyncLifetime
     /// <summary>The clock: it moves only when told.</summary>
     protected SteppedClock Clock { get; } = new();
 
+    /// <summary>The disk under the book: it can run full.</summary>
+    protected FullDisk Disk { get; } = new();
+
+    protected string BookFile => Path.Combine(_folder, "book.sqlite");
+
     protected Book Book { get; private set; } = null!;
 
     protected Reader Reader { get; private set; } = null!;
@@ -35,14 +41,26 @@ public abstract class GylebookTestContext : BunitContext, IAsyncLifetime
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {
-        Book = await OpenAsync();
+        await (await OpenAsync()).DisposeAsync();
+        var options = SqliteBook.Options(BookFile, SqliteBook.Patience, Disk);
+        Book = new Book(SqliteBook.Access(options, Clock, BookFile), BookFile, () => { });
         Reader = await Reader.OfAsync(Book, Cancellation);
         Services.AddSingleton(Book);
         Services.AddSingleton(Reader);
     }
 
     /// <summary>The same book through another door, as another program would open it: it tells our tabs nothing.</summary>
-    protected Task<Book> OpenAsync() => SqliteBook.OpenAsync(Path.Combine(_folder, "book.sqlite"), Clock, cancellation: Cancellation);
+    protected Task<Book> OpenAsync() => SqliteBook.OpenAsync(BookFile, Clock, cancellation: Cancellation);
+
+    /// <summary>Changes the file behind everybody's back, as a failing disk would.</summary>
+    protected async Task DamageAsync(string sql)
+    {
+        await using SqliteConnection connection = new($"Data Source={BookFile};Pooling=False");
+        await connection.OpenAsync(Cancellation);
+        await using SqliteCommand command = connection.CreateCommand();
+        command.CommandText = sql;
+        Assert.True(await command.ExecuteNonQueryAsync(Cancellation) > 0, "Nothing was damaged.");
+    }
 
     /// <summary>A component for that reader.</summary>
     protected IRenderedComponent<T> RenderFor<T>(ReaderUnits units, Action<ComponentParameterCollectionBuilder<T>> with)

@@ -1,6 +1,6 @@
+using Gylebook.Web.Features.Trouble;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
-using Microsoft.AspNetCore.Components.Web;
 using Microsoft.JSInterop;
 
 namespace Gylebook.Web.Layout;
@@ -8,7 +8,10 @@ namespace Gylebook.Web.Layout;
 /// <summary>The head with the way to every page, and the page under it.</summary>
 public sealed partial class MainLayout : IDisposable
 {
-    private ErrorBoundary? _boundary;
+    private PageSaves _saves = PageSaves.Unasked();
+    private TroubleBoundary? _boundary;
+    private DotNetObjectReference<MainLayout>? _self;
+    private PageScript? _unsent;
     private string? _worn;
 
     /// <summary>Where we are.</summary>
@@ -30,10 +33,30 @@ public sealed partial class MainLayout : IDisposable
     private bool IsWaiting => AssignedRenderMode is not null && !RendererInfo.IsInteractive;
 
     /// <inheritdoc/>
-    public void Dispose() => Reader.Changed -= Redraw;
+    public void Dispose()
+    {
+        Reader.Changed -= Redraw;
+        _unsent?.Leave();
+        _self?.Dispose();
+    }
+
+    /// <summary>Asked by the page's script: once nothing is being saved any more, where a save failed, and why.</summary>
+    [JSInvokable]
+    public async Task<IReadOnlyDictionary<string, string>> SettledAsync()
+    {
+        IReadOnlyDictionary<string, string> failed = await _saves.SettledAsync();
+
+        // What a field has to say about its text is drawn before this answer leaves.
+        await Task.Yield();
+        return failed;
+    }
 
     /// <inheritdoc/>
-    protected override void OnInitialized() => Reader.Changed += Redraw;
+    protected override void OnInitialized()
+    {
+        _saves = new PageSaves(() => Navigation.ToBaseRelativePath(Navigation.Uri).Split('?', '#')[0]);
+        Reader.Changed += Redraw;
+    }
 
     /// <inheritdoc/>
     protected override void OnParametersSet() => _boundary?.Recover();
@@ -44,6 +67,8 @@ public sealed partial class MainLayout : IDisposable
         if (firstRender)
         {
             _worn = Reader.Theme;
+            _unsent = new PageScript(Script, "./Layout/UnsentBar.razor.js");
+            await _unsent.EnterAsync(_self = DotNetObjectReference.Create(this));
         }
         else if (_worn != Reader.Theme)
         {

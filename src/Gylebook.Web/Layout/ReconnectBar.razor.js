@@ -1,5 +1,5 @@
 // Keeps trying quietly. When the server no longer knows this page, the page is loaded afresh, at the same address:
-// what was committed is in the book.
+// what was saved is in the book, and what was not is kept by UnsentBar.razor.js.
 const bar = document.getElementById('components-reconnect-modal');
 const pauseMs = 2000;
 let waiting = 0;
@@ -23,6 +23,7 @@ async function again() {
   try {
     if (await Blazor.reconnect() || await Blazor.resumeCircuit()) {
       bar.className = '';
+      document.dispatchEvent(new Event('gylebook-connected'));
     } else {
       afresh();
     }

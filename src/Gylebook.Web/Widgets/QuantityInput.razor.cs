@@ -75,11 +75,17 @@ public sealed partial class QuantityInput<T> : IDisposable
     [CascadingParameter]
     public Shown? Reader { get; set; }
 
+    /// <summary>What this page has yet to save.</summary>
+    [CascadingParameter]
+    public PageSaves? Saves { get; set; }
+
     /// <summary>The time, for the pause.</summary>
     [Inject]
     public required TimeProvider Clock { get; init; }
 
     private ReaderUnits Units => Reader?.Units ?? ReaderUnits.Metric;
+
+    private string Stored => _committed is { } entered ? TypedText.Show(entered, Units) : "";
 
     private bool HasError => Shown.Any(finding => finding.Severity == Severity.Error);
 
@@ -114,10 +120,7 @@ public sealed partial class QuantityInput<T> : IDisposable
     {
         _text = text ?? "";
         _isTyping = true;
-        if (await _pause.PassesAsync(Clock))
-        {
-            await CommitAsync();
-        }
+        await _pause.ThenAsync(Clock, Saves, CommitAsync);
     }
 
     private async Task LeftAsync()
@@ -171,6 +174,6 @@ public sealed partial class QuantityInput<T> : IDisposable
     private void ShowCommitted()
     {
         _problem = "";
-        _text = _committed is { } entered ? TypedText.Show(entered, Units) : "";
+        _text = Stored;
     }
 }

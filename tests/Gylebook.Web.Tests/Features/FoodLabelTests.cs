@@ -263,6 +263,23 @@ public sealed class FoodLabelTests : GylebookTestContext
 
     private static string Care(IRenderedComponent<FoodLabelPage> page) => page.Find("section[aria-labelledby=care]").TextContent;
 
+    [Fact]
+    public async Task A_full_disk_is_told_the_text_stays_and_is_saved_again_once_there_is_room()
+    {
+        string words = string.Join(", ", Enumerable.Repeat("sugar", 3000));
+        IRenderedComponent<FoodLabelPage> page = await NewAmericanAsync();
+        await TypeAsync(page, "Protein", "2");
+        await StoredAsync(food => food.Label!.Protein is not null);
+        Disk.IsFull = true;
+        await page.Find("#ingredients").ChangeAsync(words);
+        page.WaitForAssertion(() => Assert.Contains("Not saved: There is no room left", page.Find(".saved").TextContent, StringComparison.Ordinal));
+        Assert.Equal(words, page.Find("#ingredients").GetAttribute("value"));
+        Disk.IsFull = false;
+        await page.FindAll("button").First(button => button.TextContent == "Save again").ClickAsync();
+        await StoredAsync(food => food.Ingredients == words);
+        page.WaitForAssertion(() => Assert.StartsWith("Saved", page.Find(".saved").TextContent, StringComparison.Ordinal));
+    }
+
     private static FoodSheet Read(Sheet sheet) => FoodFile.Read(sheet.Document).Value!;
 
     private static IElement Field(IRenderedComponent<FoodLabelPage> page, string label)

@@ -10,6 +10,9 @@ namespace Gylebook.Web.Tests.Features;
 /// <summary>The kit, edited in place.</summary>
 public sealed class KitPageTests : GylebookTestContext
 {
+    /// <summary>More than the pages a file has can hold.</summary>
+    private static readonly string Long = new('x', 15_000);
+
     [Fact]
     public async Task A_field_is_saved_as_typed_and_the_rest_stays_as_it_was()
     {
@@ -165,6 +168,23 @@ public sealed class KitPageTests : GylebookTestContext
         IRenderedComponent<KitPage> page = RenderMetric<KitPage>(p => p.Add(k => k.Id, id));
         Assert.Contains("kettel", page.WaitForElement("pre").TextContent, StringComparison.Ordinal);
         Assert.NotEmpty(page.FindAll(".findings li"));
+    }
+
+    [Fact]
+    public async Task A_full_disk_is_told_the_text_stays_and_is_saved_again_once_there_is_room()
+    {
+        (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
+        Disk.IsFull = true;
+        page.Find("#kit-name").Change(Long);
+        page.WaitForAssertion(() => Assert.Contains("Not saved: There is no room left", page.Find(".saved").TextContent, StringComparison.Ordinal));
+        Assert.Equal(Long, page.Find("#kit-name").GetAttribute("value"));
+        Assert.StartsWith("data:application/json;base64,", page.Find("a[download]").GetAttribute("href"), StringComparison.Ordinal);
+
+        Disk.IsFull = false;
+        Button(page, "Save again").Click();
+        page.WaitForAssertion(() => Assert.Equal("Saved 09:30", page.Find(".saved").TextContent));
+        Assert.Contains(Long, (await Book.Kits.FindAsync(id, Cancellation))!.Document, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("a[download]"));
     }
 
     private static IElement Field(IRenderedComponent<KitPage> page, string label)

@@ -42,4 +42,37 @@ public sealed class TodayAndSettingsTests : GylebookTestContext
         page.WaitForAssertion(() => Assert.Equal(VolumeUnit.UsGallon, Reader.Shown.Units.Volume));
         Assert.Equal("US gal", await Book.Settings.FindAsync("units.volume", Cancellation));
     }
+
+    [Fact]
+    public async Task A_choice_that_a_full_disk_keeps_out_is_told_and_saved_again()
+    {
+        // A table that is full to the page: the next row needs one more.
+        Disk.IsFull = true;
+        IRenderedComponent<SettingsPage> page = RenderMetric<SettingsPage>();
+        await FillSettingsAsync();
+        Disk.IsFull = true;
+        page.FindAll("label").First(label => label.TextContent.Trim() == "US gallon").QuerySelector("input")!.Change("on");
+        page.WaitForAssertion(() => Assert.Contains("Not saved: There is no room left", page.Find(".saved").TextContent, StringComparison.Ordinal));
+        Assert.Null(await Book.Settings.FindAsync("units.volume", Cancellation));
+        Disk.IsFull = false;
+        page.FindAll("button").First(button => button.TextContent == "Save again").Click();
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".saved")));
+        Assert.Equal("US gal", await Book.Settings.FindAsync("units.volume", Cancellation));
+    }
+
+    /// <summary>Rows until the last one found no room.</summary>
+    private async Task FillSettingsAsync()
+    {
+        for (int i = 0; ; i++)
+        {
+            try
+            {
+                await Book.Settings.SetAsync($"test.{i:D5}", "of no meaning", Cancellation);
+            }
+            catch (BookUnavailableException full) when (full.Trouble == BookTrouble.DiskFull)
+            {
+                return;
+            }
+        }
+    }
 }

@@ -52,15 +52,16 @@ public sealed partial class FoodsPage : IDisposable
         }
     }
 
-    private async Task TypedAsync(string? text)
+    private Task TypedAsync(string? text)
     {
         Look(text);
         _isTyping = true;
-        if (await _pause.PassesAsync(Clock))
+        return _pause.ThenAsync(Clock, null, () =>
         {
             Navigation.NavigateTo(PageUrls.FoodsLike(_typed), replace: true);
             _isTyping = false;
-        }
+            return Task.CompletedTask;
+        });
     }
 
     private void Look(string? text)

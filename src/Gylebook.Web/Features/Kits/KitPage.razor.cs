@@ -35,6 +35,10 @@ public sealed partial class KitPage : IDisposable
     [Inject]
     public required TimeProvider Clock { get; init; }
 
+    /// <summary>What this page has yet to save.</summary>
+    [CascadingParameter]
+    public PageSaves? Saves { get; set; }
+
     /// <summary>How the reader wants to see numbers.</summary>
     [CascadingParameter]
     public required Shown Shown { get; set; }
@@ -71,7 +75,8 @@ public sealed partial class KitPage : IDisposable
     {
         _sheet = await Book.Kits.FindAsync(Id);
         _isMissing = _sheet is null;
-        _open = _sheet is null ? null : new OpenSheet<KitRow>(Book.Kits, Id, _sheet.Revision);
+        _open = _sheet is null ? null : new OpenSheet<KitRow>(Book.Kits, Id, _sheet.Revision, Saves);
+        Saves?.Opened();
         if (_sheet is not null)
         {
             Show(_sheet.Document);
@@ -101,7 +106,7 @@ public sealed partial class KitPage : IDisposable
     private async Task SaveAsync(Func<Func<string>, Task> save)
     {
         await save(() => KitFile.Write(_kit!));
-        _saved = _open!.Clash is null ? $"Saved {Instants.Clock(Clock.GetUtcNow(), Clock)}" : "Not saved: this kit was changed elsewhere";
+        _saved = _open!.Says("kit", Clock);
     }
 
     private Task KeepTheirsAsync()
@@ -109,6 +114,8 @@ public sealed partial class KitPage : IDisposable
         _saved = "";
         return LoadAsync();
     }
+
+    private Task SaveAgainAsync() => SaveAsync(_open!.SaveAsync);
 
     private Task KeepYoursAsync() => SaveAsync(_open!.OverwriteAsync);
 

@@ -5,6 +5,7 @@ using Gylebook.Store;
 using Gylebook.Web.Features.Liquors.Showing;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.Logging;
 
 namespace Gylebook.Web.Features.Liquors;
 
@@ -14,6 +15,7 @@ public sealed partial class LiquorPage : IDisposable
     private readonly CancellationTokenSource _page = new();
     private LiquorDesk? _desk;
     private List<WaterOf> _others = [];
+    private Sheet? _damaged;
     private bool _isMissing;
     private string _said = "";
 
@@ -25,6 +27,10 @@ public sealed partial class LiquorPage : IDisposable
     [CascadingParameter]
     public required Shown Shown { get; set; }
 
+    /// <summary>What this page has yet to save.</summary>
+    [CascadingParameter]
+    public PageSaves? Saves { get; set; }
+
     /// <summary>The book.</summary>
     [Inject]
     public required Book Book { get; init; }
@@ -32,6 +38,10 @@ public sealed partial class LiquorPage : IDisposable
     /// <summary>The time.</summary>
     [Inject]
     public required TimeProvider Clock { get; init; }
+
+    /// <summary>What the terminal is told.</summary>
+    [Inject]
+    public required ILogger<LiquorPage> Log { get; init; }
 
     /// <summary>Leads away when the plan is thrown away.</summary>
     [Inject]
@@ -47,11 +57,11 @@ public sealed partial class LiquorPage : IDisposable
     /// <inheritdoc/>
     protected override async Task OnParametersSetAsync()
     {
-        if (_desk?.Stored.Sheet.Id != Id)
+        if ((_desk?.Stored.Sheet ?? _damaged)?.Id != Id)
         {
             await LoadAsync();
         }
-        else if (_desk.Shown != Shown)
+        else if (_desk is not null && _desk.Shown != Shown)
         {
             _desk.Show(Shown);
         }
@@ -74,8 +84,11 @@ public sealed partial class LiquorPage : IDisposable
 
     private async Task LoadAsync()
     {
-        _desk = await LiquorDesk.OpenAsync(Book, Id, Shown, Clock);
-        _isMissing = _desk is null;
+        Sheet? sheet = await Book.Waters.FindAsync(Id);
+        _damaged = sheet is not null && !SoundText.Is(sheet.Document) ? sheet : null;
+        _desk = _damaged is null ? await LiquorDesk.OpenAsync(Book, Id, Shown, Clock, Saves, new ReckoningDoor(Log)) : null;
+        Saves?.Opened();
+        _isMissing = sheet is null;
         await ListOthersAsync();
         if (_desk is not null)
         {
@@ -91,7 +104,7 @@ public sealed partial class LiquorPage : IDisposable
         _said = $"Kept as {kept.Name}. The plan of another recipe can start from it.";
     }
 
-    private async Task ListOthersAsync() => _others = [.. (await Book.Waters.ListWithRecipesAsync()).Where(water => water.Sheet.Id != Id)];
+    private async Task ListOthersAsync() => _others = [.. (await Book.Waters.ListWithRecipesAsync()).Where(water => water.Sheet.Id != Id && SoundText.Is(water.Sheet.Document))];
 
     private async Task DeleteAsync()
     {

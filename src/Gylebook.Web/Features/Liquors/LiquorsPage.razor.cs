@@ -5,6 +5,7 @@ using Gylebook.Science.Water;
 using Gylebook.Store;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.Logging;
 
 namespace Gylebook.Web.Features.Liquors;
 
@@ -14,10 +15,15 @@ public sealed partial class LiquorsPage
     private List<WaterOf> _waters = [];
     private List<Sheet> _bin = [];
     private string _said = "";
+    private ReckoningDoor _door = new();
 
     /// <summary>The book.</summary>
     [Inject]
     public required Book Book { get; init; }
+
+    /// <summary>What the terminal is told.</summary>
+    [Inject]
+    public required ILogger<LiquorsPage> Log { get; init; }
 
     /// <summary>Leads to a new plan.</summary>
     [Inject]
@@ -30,7 +36,11 @@ public sealed partial class LiquorsPage
     private IEnumerable<Sheet> Sheets => _waters.Select(water => water.Sheet);
 
     /// <inheritdoc/>
-    protected override Task OnInitializedAsync() => LoadAsync();
+    protected override Task OnInitializedAsync()
+    {
+        _door = new ReckoningDoor(Log);
+        return LoadAsync();
+    }
 
     private async Task LoadAsync()
     {
@@ -41,7 +51,8 @@ public sealed partial class LiquorsPage
     private string About(WaterOf water)
     {
         string what = water.Recipe is { } recipe ? $"for {recipe}" : "kept for any recipe";
-        string reading = WaterDraft.Of(water.Sheet.Document).Plan is { } plan && SourceLiquor.Of(plan, []).Ions is var ions
+        string reading = !SoundText.Is(water.Sheet.Document) ? "damaged: its page says what can be done"
+            : WaterDraft.Of(water.Sheet.Document).Plan is { } plan && _door.Reckon(() => SourceLiquor.Of(plan, []), () => water.Sheet.Document, out _)?.Ions is { } ions
             ? $"alkalinity {Shown.Number(ions.AlkalinityMilliequivalents / HardnessUnits.MilligramsCalciumCarbonate, 0)} mg/L CaCO3, calcium {Shown.Number(ions.Calcium, 0)} mg/L"
             : "cannot be read as it stands";
         return string.Join(" · ", new[] { what, reading, water.Sheet.IsDemo ? "demo" : null }.Where(part => part is not null));
@@ -51,6 +62,12 @@ public sealed partial class LiquorsPage
 
     private async Task CopyAsync(WaterOf water)
     {
+        if (!SoundText.Is(water.Sheet.Document))
+        {
+            _said = $"{water.Sheet.Name} is damaged, so it cannot be copied.";
+            return;
+        }
+
         string name = FreeName.Of($"{water.Sheet.Name}, copy", Sheets);
         await Book.Waters.CreateAsync(WaterDraft.Of(water.Sheet.Document).Put("name", name).Text);
         _said = $"{name} is made, kept for any recipe.";

@@ -69,7 +69,7 @@ public sealed partial class HopKeep
 
         // The line may end up under another stage: its amount takes the focus there.
         return TakeAsync(
-            Solver.Move(Desk.Now.Recipe!, Line.Number, time),
+            () => Solver.Move(Desk.Now.Recipe!, Line.Number, time),
             (draft, amount) => draft.Moved(Line.Number, at, amount, $"{Line.Name}: moved to {at}, {amount}, IBU kept"),
             $"moved to {at}");
     }
@@ -90,20 +90,21 @@ public sealed partial class HopKeep
 
         string hop = _hop;
         return TakeAsync(
-            Solver.Swap(Desk.Now.Recipe!, Line.Number, hop, alpha),
+            () => Solver.Swap(Desk.Now.Recipe!, Line.Number, hop, alpha),
             (draft, amount) => draft.Swapped(Line.Number, hop, alpha?.Text, amount, $"{Line.Name}: swapped for {hop}, {amount}, IBU kept"),
             $"swapped for {hop}");
     }
 
-    private async Task TakeAsync(HopSolution found, Func<RecipeDraft, string, RecipeEdit?> edit, string done)
+    private async Task TakeAsync(Func<HopSolution> find, Func<RecipeDraft, string, RecipeEdit?> edit, string done)
     {
-        if (found.Problem is { } problem)
+        HopSolution? found = Desk.Door.Reckon(find, () => $"{Line.Name} {done}\n{Desk.Now.Text}", out Finding? fault);
+        if ((fault ?? found!.Problem) is { } problem)
         {
             await Refuse(problem);
             return;
         }
 
-        string amount = AmountText.Of(Desk.Now.Recipe!.Ingredients[Line.Number].Amount.Mass!.Value, found.Grams!.Value / 1000);
+        string amount = AmountText.Of(Desk.Now.Recipe!.Ingredients[Line.Number].Amount.Mass!.Value, found!.Grams!.Value / 1000);
         (_note, _problems) = ($"{Name}: {done}, {amount}. The beer stays at {Desk.Shown.Ibu(found.Ibu)}.", []);
         Desk.NewLine = Line.Number;
         await Desk.EditAsync(draft => edit(draft, amount));

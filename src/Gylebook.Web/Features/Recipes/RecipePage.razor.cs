@@ -5,8 +5,10 @@ using Gylebook.Web.Features.Foods;
 using Gylebook.Web.Features.Kits;
 using Gylebook.Web.Features.Recipes.Drafting;
 using Gylebook.Web.Features.Recipes.Showing;
+using Gylebook.Web.Features.Trouble;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.Logging;
 using Microsoft.JSInterop;
 
 namespace Gylebook.Web.Features.Recipes;
@@ -21,6 +23,9 @@ public sealed partial class RecipePage : IAsyncDisposable
     private RecipeWater? _water;
     private IngredientSearch _search = new([]);
     private Guid? _kitId;
+    private TroubleBoundary? _panels;
+    private TroubleBoundary? _columns;
+    private string? _damage;
     private bool _isMissing;
     private bool _isNarrow;
     private ElementReference _root;
@@ -47,9 +52,17 @@ public sealed partial class RecipePage : IAsyncDisposable
     [CascadingParameter]
     public required Shown Shown { get; set; }
 
+    /// <summary>What this page has yet to save.</summary>
+    [CascadingParameter]
+    public PageSaves? Saves { get; set; }
+
     /// <summary>The book.</summary>
     [Inject]
     public required Book Book { get; init; }
+
+    /// <summary>What the terminal is told.</summary>
+    [Inject]
+    public required ILogger<RecipePage> Log { get; init; }
 
     /// <summary>The way to the browser.</summary>
     [Inject]
@@ -100,13 +113,20 @@ public sealed partial class RecipePage : IAsyncDisposable
             return;
         }
 
+        await OpenAsync();
+    }
+
+    private async Task OpenAsync()
+    {
         IAsyncEnumerable<BookChange> changes = Book.Changes.WatchAllAsync(_leaving.Token);
-        if (await OpenDraft.OpenAsync(Book, Id, _tab) is not { } draft)
+        (_damage, _isMissing) = (null, false);
+        if (await FindAsync() is not { } draft)
         {
-            _isMissing = true;
+            _isMissing = _damage is null;
             return;
         }
 
+        Saves?.Opened();
         _recipe = await Book.Recipes.FindAsync(Id);
         KitInUse kit = await KitInUse.FindAsync(Book);
         OwnFoods foods = await OwnFoods.OfAsync(Book);
@@ -114,7 +134,7 @@ public sealed partial class RecipePage : IAsyncDisposable
         _search = new IngredientSearch(foods.Names);
         _water = new RecipeWater(Book, Id);
         await _water.LookAsync();
-        Put(new RecipeDesk(draft, kit.Kit, foods.Find, Shown, _water.Plan, asked));
+        Put(new RecipeDesk(draft, kit.Kit, foods.Find, Shown, _water.Plan, RecipeQuery.Read(Bitterness, Style), new ReckoningDoor(Log)));
         if (_desk!.IsUnreadable && await LastReadable.OfAsync(Book, Id) is { } earlier)
         {
             _desk.Recall(earlier);
@@ -133,6 +153,21 @@ public sealed partial class RecipePage : IAsyncDisposable
         }
     }
 
+    /// <summary>The draft; null when there is none, or when it is damaged.</summary>
+    private async Task<OpenDraft?> FindAsync()
+    {
+        try
+        {
+            return await OpenDraft.OpenAsync(Book, Id, _tab, Saves);
+        }
+        catch (Exception damage) when (damage is ArgumentException or BookUnavailableException { Trouble: BookTrouble.Damaged })
+        {
+            Log.NotRead(damage, $"recipe {Id}");
+            _damage = damage.Message.Split('\n')[0];
+            return null;
+        }
+    }
+
     private void Put(RecipeDesk? desk)
     {
         if (_desk is not null)
@@ -148,7 +183,13 @@ public sealed partial class RecipePage : IAsyncDisposable
         }
     }
 
-    private void Redraw() => _ = InvokeAsync(StateHasChanged);
+    /// <summary>A part that could not be shown of the text before may be shown of this one.</summary>
+    private void Redraw() => _ = InvokeAsync(() =>
+    {
+        _panels?.Recover();
+        _columns?.Recover();
+        StateHasChanged();
+    });
 
     private bool IsNews(BookChange change) => (change.Id == Id && change.TabId != _tab) || change.Noun == BookNoun.Water;
 

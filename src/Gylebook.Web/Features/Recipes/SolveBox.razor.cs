@@ -1,4 +1,5 @@
 using Gylebook.Forecast.Solving;
+using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
 using Gylebook.Science.Quantities;
 using Gylebook.Web.Features.Recipes.Showing;
@@ -52,7 +53,12 @@ public sealed partial class SolveBox
             return;
         }
 
-        AmountsFound found = Find(wish);
+        if (Desk.Door.Reckon(() => Find(wish), () => $"{Label} {_wish}\n{Desk.Now.Text}", out Finding? problemFound) is not { } found)
+        {
+            (_note, _isTrouble) = (problemFound!.Message, true);
+            return;
+        }
+
         _isTrouble = found.Binding is not null;
         if (_isTrouble)
         {

@@ -24,6 +24,9 @@ public sealed partial class SettingsPage
 
     private static readonly (Wear Value, string Text)[] Wears = [(Wear.System, "as this device"), (Wear.Light, "light"), (Wear.Dark, "dark")];
 
+    private Func<Task> _again = () => Task.CompletedTask;
+    private string? _unsaved;
+
     private enum Wear
     {
         System,
@@ -38,6 +41,10 @@ public sealed partial class SettingsPage
     /// <summary>The book.</summary>
     [Inject]
     public required Book Book { get; init; }
+
+    /// <summary>What this page has yet to save.</summary>
+    [CascadingParameter]
+    public PageSaves? Saves { get; set; }
 
     /// <summary>How the reader wants to see numbers; its change draws the page anew.</summary>
     [CascadingParameter]
@@ -55,10 +62,31 @@ public sealed partial class SettingsPage
     private string Sample =>
         $"{Shown.Litres(20)} at {Shown.Gravity(1.050)}, {Shown.Srm(17)}, fermented at {Shown.Celsius(19)}, {Shown.Kilograms(4.2)} of malt";
 
-    private Task ChooseThemeAsync(Wear wear) => Reader.ChooseThemeAsync(wear switch
+    private Task ChooseAsync(ReaderUnits units) => KeepAsync(() => Reader.ChooseAsync(units));
+
+    private Task ChooseThemeAsync(Wear wear) => KeepAsync(() => Reader.ChooseThemeAsync(wear switch
     {
         Wear.Light => Themes.Light,
         Wear.Dark => Themes.Dark,
         _ => Themes.System,
-    });
+    }));
+
+    private Task SaveAgainAsync() => KeepAsync(_again);
+
+    /// <summary>A choice that the book cannot take stays chosen on the page, and can be saved again.</summary>
+    private async Task KeepAsync(Func<Task> choose)
+    {
+        using PageSaves.Run? run = Saves?.Begin();
+        (_again, _unsaved) = (choose, null);
+        try
+        {
+            await choose();
+        }
+        catch (BookUnavailableException trouble)
+        {
+            _unsaved = trouble.Message;
+        }
+
+        run?.Ends(_unsaved);
+    }
 }

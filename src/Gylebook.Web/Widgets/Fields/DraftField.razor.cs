@@ -1,3 +1,4 @@
+using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Widgets.Fields;
@@ -57,9 +58,16 @@ public sealed partial class DraftField : IDisposable
     [Parameter]
     public string? NotesId { get; set; }
 
+    /// <summary>What this page has yet to save.</summary>
+    [CascadingParameter]
+    public PageSaves? Saves { get; set; }
+
     /// <summary>The time, for the pause.</summary>
     [Inject]
     public required TimeProvider Clock { get; init; }
+
+    /// <summary>The draft's text, as this field shows it.</summary>
+    private string Stored => Desk.TextAt(Path) is var text && PartOf is null ? As.Show(text ?? "", Desk.Shown.Units) : PartOf!(text ?? "");
 
     private string InputMode => As == FieldText.Plain && WholeOf is null ? "text" : "decimal";
 
@@ -87,11 +95,7 @@ public sealed partial class DraftField : IDisposable
         }
     }
 
-    private void ShowDraft()
-    {
-        string text = Desk.TextAt(Path) ?? "";
-        _text = PartOf is null ? As.Show(text, Desk.Shown.Units) : PartOf(text);
-    }
+    private void ShowDraft() => _text = Stored;
 
     private string Kept() => WholeOf is null ? As.Keep(_text.Trim(), Desk.TextAt(Path), Desk.Shown.Units) : WholeOf(_text);
 
@@ -113,10 +117,7 @@ public sealed partial class DraftField : IDisposable
         }
 
         Desk.Preview(Path, Kept());
-        if (await _pause.PassesAsync(Clock))
-        {
-            await CommitAsync();
-        }
+        await _pause.ThenAsync(Clock, Saves, CommitAsync);
     }
 
     private async Task LeftAsync()

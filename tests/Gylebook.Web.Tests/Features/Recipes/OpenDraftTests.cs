@@ -11,6 +11,9 @@ public sealed class OpenDraftTests : GylebookTestContext
     private const string PaleAle = "ingredients[0].amount";
     private const string Munich = "ingredients[1].amount";
 
+    /// <summary>More than the pages a file has can hold.</summary>
+    private static readonly string Long = new('x', 15_000);
+
     [Fact]
     public async Task An_edit_is_on_disk_under_its_label_and_undo_takes_it_back()
     {
@@ -141,6 +144,58 @@ public sealed class OpenDraftTests : GylebookTestContext
         await two.AdoptAsync();
         await two.EditFocusedAsync(second, d => d.Put(PaleAle, "5 kg"));
         Assert.NotNull(two.Clash);
+    }
+
+    [Fact]
+    public async Task What_a_full_disk_kept_out_is_saved_again_beside_what_another_tab_saved_meanwhile()
+    {
+        using OpenDraft one = await OpenAsync("one");
+        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        Disk.IsFull = true;
+        await one.EditAsync(d => d.Put(PaleAle, "4 kg"));
+        await one.EditAsync(d => d.Put("notes", Long));
+        Assert.Contains("no room", one.Unsaved, StringComparison.Ordinal);
+        Assert.Equal("4 kg", one.Now[PaleAle]);
+        Disk.IsFull = false;
+        await two.EditAsync(d => d.Put(Munich, "700 g"));
+
+        await one.RetryAsync();
+        RecipeDraft stored = RecipeDraft.Of((await Book.Drafts.FindAsync(one.Id, Cancellation))!.Document);
+        Assert.Equal(("4 kg", "700 g", Long), (stored[PaleAle], stored[Munich], stored["notes"]));
+        Assert.Equal((null, stored.Text), (one.Unsaved, one.Now.Text));
+    }
+
+    [Fact]
+    public async Task What_a_full_disk_kept_out_and_another_tab_changed_too_is_for_the_brewer_to_choose()
+    {
+        using OpenDraft one = await OpenAsync("one");
+        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        Disk.IsFull = true;
+        await one.EditAsync(d => d.Put("notes", Long));
+        await one.EditAsync(d => d.Put(PaleAle, "4 kg"));
+        Disk.IsFull = false;
+        await two.EditAsync(d => d.Put(PaleAle, "5 kg"));
+        await one.RetryAsync();
+        Assert.Contains(one.Merge()!.Choices, choice => (choice.Yours.After, choice.Theirs) == ("4 kg", "5 kg"));
+        await one.ChooseAsync(_ => true);
+        Assert.Equal(("4 kg", Long), (one.Now[PaleAle], one.Now["notes"]));
+    }
+
+    [Fact]
+    public async Task Undo_does_not_throw_away_what_could_not_be_saved()
+    {
+        using OpenDraft one = await OpenAsync("one");
+        string before = one.Now.Text;
+        Disk.IsFull = true;
+        await one.EditAsync(d => d.Put("notes", Long));
+        await one.UndoAsync();
+        Assert.Equal(Long, one.Now["notes"]);
+        Assert.NotNull(one.Unsaved);
+        Disk.IsFull = false;
+        await one.UndoAsync();
+        Assert.Equal(before, one.Now.Text);
+        await one.RedoAsync();
+        Assert.Equal(Long, one.Now["notes"]);
     }
 
     [Fact]

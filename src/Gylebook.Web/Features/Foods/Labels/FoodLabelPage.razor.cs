@@ -5,6 +5,7 @@ using Gylebook.Science.Foods.Labels;
 using Gylebook.Store;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.Logging;
 using Microsoft.JSInterop;
 
 namespace Gylebook.Web.Features.Foods.Labels;
@@ -41,6 +42,10 @@ public sealed partial class FoodLabelPage : IDisposable
     [SupplyParameterFromQuery(Name = "beside")]
     public string? Beside { get; set; }
 
+    /// <summary>What this page has yet to save.</summary>
+    [CascadingParameter]
+    public PageSaves? Saves { get; set; }
+
     /// <summary>The book.</summary>
     [Inject]
     public required Book Book { get; init; }
@@ -48,6 +53,10 @@ public sealed partial class FoodLabelPage : IDisposable
     /// <summary>Keeps the address in step.</summary>
     [Inject]
     public required NavigationManager Navigation { get; init; }
+
+    /// <summary>What the terminal is told.</summary>
+    [Inject]
+    public required ILogger<FoodLabelPage> Log { get; init; }
 
     /// <summary>The way to the page's script.</summary>
     [Inject]
@@ -128,7 +137,8 @@ public sealed partial class FoodLabelPage : IDisposable
 
     private async Task LoadAsync()
     {
-        _desk = SheetId is { } id ? await LabelDesk.OpenAsync(Book, Clock, id) : await LabelDesk.BeginAsync(Book, Clock, UsualStyle);
+        _desk = SheetId is { } id ? await LabelDesk.OpenAsync(Book, Clock, id, Saves, new ReckoningDoor(Log)) : await LabelDesk.BeginAsync(Book, Clock, UsualStyle, Saves, new ReckoningDoor(Log));
+        Saves?.Opened();
         UnfoldWhenFilled();
         await _desk.ReckonAsync(_question);
     }
@@ -152,7 +162,12 @@ public sealed partial class FoodLabelPage : IDisposable
     private async Task AfterAsync(Func<LabelDesk, Task> edit)
     {
         LabelDesk desk = _desk!;
-        await edit(desk);
+        using (PageSaves.Run? run = Saves?.Begin())
+        {
+            await edit(desk);
+            run?.LeavesItToOthers();
+        }
+
         if (SheetId is null && desk.Sheet.Id is { } made)
         {
             SheetId = made;

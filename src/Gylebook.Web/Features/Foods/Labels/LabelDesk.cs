@@ -15,11 +15,12 @@ internal sealed class LabelDesk
 {
     private readonly Book _book;
     private readonly TimeProvider _clock;
+    private readonly ReckoningDoor _door;
     private int _turn;
 
-    private LabelDesk(Book book, TimeProvider clock, OpenSheet<FoodRow> sheet)
+    private LabelDesk(Book book, TimeProvider clock, OpenSheet<FoodRow> sheet, ReckoningDoor? door)
     {
-        (_book, _clock) = (book, clock);
+        (_book, _clock, _door) = (book, clock, door ?? new ReckoningDoor());
         Sheet = sheet;
     }
 
@@ -51,21 +52,21 @@ internal sealed class LabelDesk
     public FoodFamily Family => FoodFamilies.Find(Food!.Family).Match ?? FoodFamilies.Of("other");
 
     /// <summary>A new food, in the book from its first change on.</summary>
-    public static async Task<LabelDesk> BeginAsync(Book book, TimeProvider clock, PanelStyle style)
+    public static async Task<LabelDesk> BeginAsync(Book book, TimeProvider clock, PanelStyle style, PageSaves? saves = null, ReckoningDoor? door = null)
     {
         (string name, string id) = await NewFoodName.ForAsync(TimeZoneInfo.ConvertTime(clock.GetUtcNow(), clock.LocalTimeZone), book);
-        return new LabelDesk(book, clock, new OpenSheet<FoodRow>(book.Foods, null, 0))
+        return new LabelDesk(book, clock, new OpenSheet<FoodRow>(book.Foods, null, 0, saves), door)
         {
             Food = new FoodSheet { Id = id, Name = name, Family = "other", Label = new LabelPanel { Style = style } },
         };
     }
 
     /// <summary>A sheet of the book; without food and text when it has none of that id.</summary>
-    public static async Task<LabelDesk> OpenAsync(Book book, TimeProvider clock, Guid id)
+    public static async Task<LabelDesk> OpenAsync(Book book, TimeProvider clock, Guid id, PageSaves? saves = null, ReckoningDoor? door = null)
     {
         Sheet? stored = await book.Foods.FindAsync(id);
         Reading<FoodSheet>? reading = stored is null ? null : FoodFile.Read(stored.Document);
-        return new LabelDesk(book, clock, new OpenSheet<FoodRow>(book.Foods, id, stored?.Revision ?? 0))
+        return new LabelDesk(book, clock, new OpenSheet<FoodRow>(book.Foods, id, stored?.Revision ?? 0, saves), door)
         {
             Food = reading?.Value,
             Unread = reading is { Value: null } ? stored!.Document : null,
@@ -87,6 +88,9 @@ internal sealed class LabelDesk
         await EditAsync(food => food with { Name = name, Id = id });
     }
 
+    /// <summary>Saves again what could not be saved.</summary>
+    public Task SaveAgainAsync() => SaveAsync(Sheet.SaveAsync);
+
     /// <summary>Ends a clash in favour of what stands here.</summary>
     public Task KeepMineAsync() => SaveAsync(Sheet.OverwriteAsync);
 
@@ -101,13 +105,22 @@ internal sealed class LabelDesk
         int turn = ++_turn;
         var amount = asked.AmountOf(Family);
         KitInUse kit = await KitInUse.FindAsync(_book);
-        (MadeUpFood made, FoodLabelReport report) = await Task.Run(() =>
+        Finding? problem = null;
+        Answer? answer = await Task.Run(() => _door.Reckon(
+            () =>
+            {
+                MadeUpFood makeup = FoodMakeups.From(food);
+                return new Answer(makeup, FoodLabelReport.Of(food.Id, food.Name, makeup, amount, asked.Into, [asked.At, asked.Beside], kit.Own));
+            },
+            () => $"{FoodFile.Write(food)}\n{asked}",
+            out problem));
+        if (turn == _turn && answer is null)
         {
-            MadeUpFood makeup = FoodMakeups.From(food);
-            return (makeup, FoodLabelReport.Of(food.Id, food.Name, makeup, amount, asked.Into, [asked.At, asked.Beside], kit.Own));
-        });
-        if (turn == _turn)
+            (Makeup, Report, Findings, LooksEuropean) = (null, null, [problem!], null);
+        }
+        else if (turn == _turn)
         {
+            (MadeUpFood made, FoodLabelReport report) = answer!;
             Findings = [.. report.Findings.Select(finding => Here(finding, food.Id))];
             (Makeup, Report) = (made.Makeup, report with { Findings = Findings });
             LooksEuropean = food.Label is { Style: PanelStyle.Us } panel && PanelStyleGuess.Of(panel.AsPrinted()) is { Style: PanelStyle.Eu } guess
@@ -115,6 +128,8 @@ internal sealed class LabelDesk
                 : null;
         }
     }
+
+    private sealed record Answer(MadeUpFood Made, FoodLabelReport Report);
 
     /// <summary>A finding about this food names its file as well; on this page that is plain.</summary>
     private static Finding Here(Finding finding, string id)
@@ -126,6 +141,6 @@ internal sealed class LabelDesk
     private async Task SaveAsync(Func<Func<string>, Task> save)
     {
         await save(() => FoodFile.Write(Food!));
-        Saved = Sheet.Clash is null ? $"Saved {Instants.Clock(_clock.GetUtcNow(), _clock)}" : "Not saved: this food was changed elsewhere";
+        Saved = Sheet.Says("food", _clock);
     }
 }

@@ -1,6 +1,7 @@
 using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
+using Gylebook.Web.Reading;
 using Gylebook.Web.Widgets;
 using Microsoft.AspNetCore.Components;
 
@@ -47,6 +48,10 @@ public sealed partial class LabelField : IDisposable
     [CascadingParameter]
     public Shown? Reader { get; set; }
 
+    /// <summary>What this page has yet to save.</summary>
+    [CascadingParameter]
+    public PageSaves? Saves { get; set; }
+
     /// <summary>The time, for the pause.</summary>
     [Inject]
     public required TimeProvider Clock { get; init; }
@@ -83,10 +88,7 @@ public sealed partial class LabelField : IDisposable
     {
         _text = text ?? "";
         _isTyping = true;
-        if (await _pause.PassesAsync(Clock))
-        {
-            await CommitAsync();
-        }
+        await _pause.ThenAsync(Clock, Saves, CommitAsync);
     }
 
     private async Task LeftAsync()

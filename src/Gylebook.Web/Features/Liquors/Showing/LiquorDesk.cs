@@ -16,12 +16,13 @@ public sealed class LiquorDesk : IFieldDesk
 {
     private readonly OpenSheet<WaterRow> _sheet;
     private readonly TimeProvider _clock;
+    private readonly ReckoningDoor _door;
     private IReadOnlyList<Finding> _findings = [];
     private WaterDraft _shown;
 
-    private LiquorDesk(OpenSheet<WaterRow> sheet, WaterOf water, RecipeToBrew? brewed, Shown shown, TimeProvider clock)
+    private LiquorDesk(OpenSheet<WaterRow> sheet, WaterOf water, RecipeToBrew? brewed, Shown shown, TimeProvider clock, ReckoningDoor door)
     {
-        (_sheet, _clock, Stored, Brewed, Shown) = (sheet, clock, water, brewed, shown);
+        (_sheet, _clock, Stored, Brewed, Shown, _door) = (sheet, clock, water, brewed, shown, door);
         Now = _shown = WaterDraft.Of(water.Sheet.Document);
         Reckon(Now);
     }
@@ -56,8 +57,12 @@ public sealed class LiquorDesk : IFieldDesk
     /// <summary>The book's text and ours, when somebody else changed the plan meanwhile; null while all is well.</summary>
     public DraftSave.Stale? Clash => _sheet.Clash;
 
+    /// <summary>Whether the book could not take the last text.</summary>
+    public bool IsUnsaved => _sheet.Unsaved is not null;
+
     /// <summary>Opens a plan; null when there is none.</summary>
-    public static async Task<LiquorDesk?> OpenAsync(Book book, Guid id, Shown shown, TimeProvider clock)
+    /// <exception cref="ArgumentException">Its text is damaged: it is no file at all.</exception>
+    public static async Task<LiquorDesk?> OpenAsync(Book book, Guid id, Shown shown, TimeProvider clock, PageSaves? saves = null, ReckoningDoor? door = null)
     {
         if (await book.Waters.FindWithRecipeAsync(id) is not { } water)
         {
@@ -65,7 +70,7 @@ public sealed class LiquorDesk : IFieldDesk
         }
 
         RecipeToBrew? brewed = water.RecipeId is { } recipe ? await RecipeAsync(book, recipe, water.Recipe!) : null;
-        return new LiquorDesk(new OpenSheet<WaterRow>(book.Waters, id, water.Sheet.Revision), water, brewed, shown, clock);
+        return new LiquorDesk(new OpenSheet<WaterRow>(book.Waters, id, water.Sheet.Revision, saves), water, brewed, shown, clock, door ?? new ReckoningDoor());
     }
 
     /// <inheritdoc/>
@@ -124,6 +129,9 @@ public sealed class LiquorDesk : IFieldDesk
         await SaveAsync(_sheet.SaveAsync);
     }
 
+    /// <summary>Saves again what could not be saved.</summary>
+    public Task SaveAgainAsync() => SaveAsync(_sheet.SaveAsync);
+
     /// <summary>Ends a clash in favour of what stands here.</summary>
     public Task KeepMineAsync() => SaveAsync(_sheet.OverwriteAsync);
 
@@ -147,16 +155,8 @@ public sealed class LiquorDesk : IFieldDesk
 
     private async Task SaveAsync(Func<Func<string>, Task> save)
     {
-        try
-        {
-            await save(() => Now.Text);
-            Saved = Clash is null ? $"Saved {Instants.Clock(_clock.GetUtcNow(), _clock)}" : "Not saved: this plan was changed elsewhere";
-        }
-        catch (BookUnavailableException trouble)
-        {
-            Saved = $"Not saved: {trouble.Message}";
-        }
-
+        await save(() => Now.Text);
+        Saved = _sheet.Says("plan", _clock);
         Changed?.Invoke();
     }
 
@@ -164,12 +164,11 @@ public sealed class LiquorDesk : IFieldDesk
     {
         Reckoned++;
         _shown = text;
-        IsStale = text.Plan is null;
-        if (text.Plan is { } plan)
-        {
-            Outlook = LiquorOutlook.Of(plan, Brewed);
-        }
-
-        _findings = [.. text.Findings.Concat(IsStale ? [] : Outlook!.Findings).Distinct()];
+        Finding? problem = null;
+        LiquorOutlook? outlook = text.Plan is { } plan ? _door.Reckon(() => LiquorOutlook.Of(plan, Brewed), () => $"{text.Text}\n{Brewed?.Recipe}", out problem) : null;
+        IsStale = outlook is null;
+        Outlook = outlook ?? Outlook;
+        IEnumerable<Finding> found = problem is null ? outlook?.Findings ?? [] : [problem];
+        _findings = [.. text.Findings.Concat(found).Distinct()];
     }
 }

@@ -1,5 +1,6 @@
 using Gylebook.Recipes.Editing;
 using Gylebook.Store;
+using Gylebook.Web.Reading;
 
 namespace Gylebook.Web.Features.Liquors.Showing;
 
@@ -15,14 +16,14 @@ public static class RecipeLiquor
     /// <param name="like">The other plan.</param>
     public static WaterDraft Like(string recipe, WaterDraft like) => like.Put("name", Empty(recipe).Name).WithoutBrew();
 
-    /// <summary>Gives a recipe a plan like that of another recipe, if that one has a plan.</summary>
+    /// <summary>Gives a recipe a plan like that of another recipe, if that one has a plan that is whole.</summary>
     /// <param name="book">The book.</param>
     /// <param name="recipeId">Which recipe.</param>
     /// <param name="recipe">What it is called.</param>
     /// <param name="like">The other recipe.</param>
     public static async Task CopyAsync(Book book, Guid recipeId, string recipe, Guid like)
     {
-        if (await book.Waters.OfRecipeAsync(like) is { } plan)
+        if (await book.Waters.OfRecipeAsync(like) is { } plan && SoundText.Is(plan.Document))
         {
             await book.Waters.CreateForAsync(recipeId, Like(recipe, WaterDraft.Of(plan.Document)).Text);
         }

@@ -3,9 +3,10 @@ using Gylebook.Recipes.Editing;
 namespace Gylebook.Web.Features.Recipes.Drafting;
 
 /// <summary>A draft as somebody saw it.</summary>
-/// <param name="Draft">What it said.</param>
+/// <param name="Draft">What it said, edits that could not be saved included.</param>
 /// <param name="Revision">The revision it was.</param>
-internal sealed record SeenDraft(RecipeDraft Draft, long Revision);
+/// <param name="Stored">What the book held as that revision: to this every edit of it is compared.</param>
+internal sealed record SeenDraft(RecipeDraft Draft, long Revision, RecipeDraft Stored);
 
 /// <summary>Which field has the focus, and what the brewer saw when it got it: what is typed there answers to that.</summary>
 internal sealed class FieldFocus

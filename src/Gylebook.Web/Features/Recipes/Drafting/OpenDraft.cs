@@ -1,5 +1,6 @@
 using Gylebook.Recipes.Editing;
 using Gylebook.Store;
+using Gylebook.Web.Reading;
 
 namespace Gylebook.Web.Features.Recipes.Drafting;
 
@@ -15,13 +16,15 @@ public sealed class OpenDraft : IDisposable
     private readonly SemaphoreSlim _turn = new(1, 1);
     private readonly TypingRun _typing = new();
     private readonly FieldFocus _focus = new();
+    private readonly PageSaves _saves;
     private Store.Draft _stored;
-    private string _unsavedLabel = "";
+    private RecipeDraft _storedText;
+    private WaitingEdit? _waiting;
 
-    private OpenDraft(Book book, Store.Draft draft, string tabId)
+    private OpenDraft(Book book, Store.Draft draft, string tabId, PageSaves saves)
     {
-        (_book, _stored, TabId) = (book, draft, tabId);
-        Now = RecipeDraft.Of(draft.Document);
+        (_book, _stored, TabId, _saves) = (book, draft, tabId, saves);
+        Now = _storedText = RecipeDraft.Of(draft.Document);
     }
 
     /// <summary>Which recipe.</summary>
@@ -51,11 +54,19 @@ public sealed class OpenDraft : IDisposable
     /// <summary>Why the last edit is not on disk yet; null when it is.</summary>
     public string? Unsaved { get; private set; }
 
-    private SeenDraft Seen => new(Now, Revision);
+    // Until a save succeeds, what is typed answers to the draft that was stored last, not to a text that never was.
+    private SeenDraft Seen => _waiting is { } waiting
+        ? new SeenDraft(Now, waiting.Seen.Revision, waiting.Seen.Stored)
+        : new SeenDraft(Now, Revision, _storedText);
 
     /// <summary>Opens a recipe; null when there is none.</summary>
-    public static async Task<OpenDraft?> OpenAsync(Book book, Guid id, string tabId) =>
-        await book.Drafts.FindAsync(id) is { } draft ? new OpenDraft(book, draft, tabId) : null;
+    /// <param name="book">The book.</param>
+    /// <param name="id">Which recipe.</param>
+    /// <param name="tabId">Which tab.</param>
+    /// <param name="saves">Hears of each save; null when nobody asks.</param>
+    /// <exception cref="ArgumentException">The draft's text is damaged: it is no file at all.</exception>
+    public static async Task<OpenDraft?> OpenAsync(Book book, Guid id, string tabId, PageSaves? saves = null) =>
+        await book.Drafts.FindAsync(id) is { } draft ? new OpenDraft(book, draft, tabId, saves ?? PageSaves.Unasked()) : null;
 
     /// <summary>A field got the focus: what is typed there answers to what the brewer sees now.</summary>
     /// <param name="field">Which, so that a field left late does not end the focus of the next.</param>
@@ -80,13 +91,21 @@ public sealed class OpenDraft : IDisposable
     }
 
     /// <summary>Saves again what could not be saved.</summary>
-    public Task RetryAsync() => InTurnAsync(() => StoreAsync(Now, Revision, _unsavedLabel, Now));
+    public Task RetryAsync() => InTurnAsync(SaveWaitingAsync);
 
-    /// <summary>Takes the last edit back.</summary>
-    public Task UndoAsync() => InTurnAsync(async () => Moved(await _book.Drafts.UndoAsync(Id, Revision, TabId)));
+    /// <summary>Takes the last edit back; one that could not be saved is saved before, so that it can be had again.</summary>
+    public Task UndoAsync() => InTurnAsync(async () =>
+    {
+        await SaveWaitingAsync();
+        Moved(await _book.Drafts.UndoAsync(Id, Revision, TabId));
+    });
 
     /// <summary>Brings back what undo took.</summary>
-    public Task RedoAsync() => InTurnAsync(async () => Moved(await _book.Drafts.RedoAsync(Id, Revision, TabId)));
+    public Task RedoAsync() => InTurnAsync(async () =>
+    {
+        await SaveWaitingAsync();
+        Moved(await _book.Drafts.RedoAsync(Id, Revision, TabId));
+    });
 
     /// <summary>Another tab changed the draft: shows it. Text that could not be saved yet is not thrown away for it.</summary>
     public Task AdoptAsync() => InTurnAsync(async () =>
@@ -109,7 +128,7 @@ public sealed class OpenDraft : IDisposable
             string label = Clash!.Label;
             RecipeDraft chosen = merge.With(isYours);
             Clash = null;
-            await StoreAsync(chosen, Revision, label, Now);
+            await StoreAsync(chosen, new SeenDraft(Now, Revision, _storedText), label);
         }
     });
 
@@ -118,6 +137,7 @@ public sealed class OpenDraft : IDisposable
 
     private async Task InTurnAsync(Func<Task> work)
     {
+        using PageSaves.Run run = _saves.Begin();
         await _turn.WaitAsync();
         try
         {
@@ -131,6 +151,8 @@ public sealed class OpenDraft : IDisposable
         {
             _turn.Release();
         }
+
+        run.Ends(Unsaved ?? (Clash is null ? null : "Another tab changed the same; both texts wait for a choice."));
     }
 
     private async Task SaveAsync(SeenDraft seen, Func<RecipeDraft, RecipeEdit?> make, object? field)
@@ -138,23 +160,21 @@ public sealed class OpenDraft : IDisposable
         if (make(seen.Draft) is { } edit)
         {
             DraftJoin? join = _typing.Join(field, make, edit.After);
-            _typing.Took(field, seen.Draft, await StoreAsync(edit.After, seen.Revision, edit.Label, seen.Draft, join));
+            _typing.Took(field, seen.Draft, await StoreAsync(edit.After, seen, edit.Label, join));
         }
     }
 
-    private async Task<DraftSave> StoreAsync(RecipeDraft text, long seenRevision, string label, RecipeDraft basis, DraftJoin? join = null)
-    {
-        if (seenRevision == Revision)
-        {
-            // Shown before it is saved: should the disk be full, the text is still on the page.
-            Now = text;
-            _unsavedLabel = label;
-        }
+    private Task SaveWaitingAsync() => _waiting is { } waiting ? StoreAsync(waiting.Text, waiting.Seen, waiting.Label) : Task.CompletedTask;
 
-        DraftSave answer = await _book.Drafts.SaveAsync(Id, seenRevision, text.Text, label, TabId, join);
+    private async Task<DraftSave> StoreAsync(RecipeDraft text, SeenDraft seen, string label, DraftJoin? join = null)
+    {
+        // Shown before it is saved: should the disk be full, the text is still on the page.
+        Now = seen.Revision == Revision ? text : DraftMerge.Of(seen.Stored, Now, text).With(_ => true);
+        _waiting = new WaitingEdit(text, seen, label);
+        DraftSave answer = await _book.Drafts.SaveAsync(Id, seen.Revision, text.Text, label, TabId, join);
         if (answer is DraftSave.Stale stale)
         {
-            await TogetherAsync(new DraftClash(basis, text, label), RecipeDraft.Of(stale.Theirs));
+            await TogetherAsync(new DraftClash(seen.Stored, text, label), RecipeDraft.Of(stale.Theirs));
         }
         else
         {
@@ -175,7 +195,7 @@ public sealed class OpenDraft : IDisposable
         }
         else if (merge.Choices.Count > 0)
         {
-            await StoreAsync(merge.With(_ => true), Revision, clash.Label, Now);
+            await StoreAsync(merge.With(_ => true), Seen, clash.Label);
         }
     }
 
@@ -191,8 +211,12 @@ public sealed class OpenDraft : IDisposable
 
     private void Take(Store.Draft draft)
     {
-        Now = Now.Text == draft.Document ? Now : RecipeDraft.Of(draft.Document);
+        Now = _storedText = Now.Text == draft.Document ? Now : RecipeDraft.Of(draft.Document);
         _stored = draft;
+        _waiting = null;
         Unsaved = null;
     }
+
+    /// <summary>An edit that is on its way to the disk, or could not get there.</summary>
+    private sealed record WaitingEdit(RecipeDraft Text, SeenDraft Seen, string Label);
 }

@@ -1,15 +1,18 @@
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
+using Gylebook.Web.Reading;
 
 namespace Gylebook.Web.Features.Recipes.Showing;
 
 /// <summary>What comes of a text, or, while it cannot be read or brewed, of the last one that could.</summary>
 internal sealed class OutlookInView
 {
+    private readonly ReckoningDoor _door;
+
     /// <summary>A view of what comes of that text.</summary>
-    public OutlookInView(RecipeDraft text, RecipeSurroundings around)
+    public OutlookInView(RecipeDraft text, RecipeSurroundings around, ReckoningDoor door)
     {
-        Text = text;
+        (_door, Text) = (door, text);
         Reckon(text, around);
     }
 
@@ -40,7 +43,13 @@ internal sealed class OutlookInView
             return;
         }
 
-        RecipeOutlook outlook = around.OutlookOf(recipe);
+        if (_door.Reckon(() => around.OutlookOf(recipe), () => around.Told(text.Text), out Finding? problem) is not { } outlook)
+        {
+            Findings = [.. text.Findings.Append(problem!).Select(FindingWords.Plain)];
+            IsStale = true;
+            return;
+        }
+
         Findings = [.. text.Findings.Concat(outlook.Forecast.Findings.Where(IsShownHere)).Select(FindingWords.Plain)];
         IsStale = !outlook.HasRun && Outlook is { HasRun: true };
         Outlook = IsStale ? Outlook : outlook;
@@ -51,7 +60,7 @@ internal sealed class OutlookInView
     {
         if (Outlook is null)
         {
-            Outlook = around.OutlookOf(earlier);
+            Outlook = _door.Reckon(() => around.OutlookOf(earlier), () => around.Told(earlier.Name), out _);
             IsStale = true;
         }
     }

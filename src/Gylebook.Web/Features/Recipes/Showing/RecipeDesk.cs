@@ -6,6 +6,7 @@ using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Web.Features.Recipes.Drafting;
+using Gylebook.Web.Reading;
 using Gylebook.Web.Widgets.Fields;
 
 namespace Gylebook.Web.Features.Recipes.Showing;
@@ -29,11 +30,13 @@ public sealed class RecipeDesk : IFieldDesk
     /// <param name="shown">How this reader wants to see numbers.</param>
     /// <param name="water">The recipe's water; null to count liquor as pure.</param>
     /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
-    public RecipeDesk(OpenDraft draft, Kit kit, Func<string, FoodMakeup?> foods, Shown shown, WaterPlan? water = null, ForecastRequest? asked = null)
+    /// <param name="door">What its reckonings go through; null for one that tells nobody.</param>
+    public RecipeDesk(
+        OpenDraft draft, Kit kit, Func<string, FoodMakeup?> foods, Shown shown, WaterPlan? water = null, ForecastRequest? asked = null, ReckoningDoor? door = null)
     {
-        Draft = draft;
+        (Draft, Door) = (draft, door ?? new ReckoningDoor());
         _around = new RecipeSurroundings(kit, foods, shown, water, asked ?? ForecastRequest.Usual);
-        _view = new OutlookInView(Now, _around);
+        _view = new OutlookInView(Now, _around, Door);
     }
 
     /// <summary>Something on the desk is not what it was.</summary>
@@ -41,6 +44,9 @@ public sealed class RecipeDesk : IFieldDesk
 
     /// <summary>The draft as this tab has it open.</summary>
     public OpenDraft Draft { get; }
+
+    /// <summary>What reckonings on this desk go through.</summary>
+    public ReckoningDoor Door { get; }
 
     /// <summary>What the recipe says.</summary>
     public RecipeDraft Now => Draft.Now;

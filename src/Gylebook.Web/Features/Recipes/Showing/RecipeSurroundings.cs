@@ -2,6 +2,7 @@ using Gylebook.Forecast.Telling;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Liquors;
 
@@ -17,4 +18,7 @@ internal sealed record RecipeSurroundings(Kit Kit, Func<string, FoodMakeup?> Foo
 {
     /// <summary>What comes of a recipe there.</summary>
     public RecipeOutlook OutlookOf(Recipe recipe) => RecipeOutlook.Of(recipe, Kit, Foods, Shown.Units, Water, Asked);
+
+    /// <summary>A recipe and all that its numbers hang on, as text, for whoever has to mend a reckoning.</summary>
+    public string Told(string recipe) => $"{recipe}\n{KitFile.Write(Kit)}\n{Water}\n{Asked}";
 }

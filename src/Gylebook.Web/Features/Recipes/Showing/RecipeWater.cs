@@ -1,6 +1,7 @@
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Store;
+using Gylebook.Web.Reading;
 
 namespace Gylebook.Web.Features.Recipes.Showing;
 
@@ -12,6 +13,9 @@ internal sealed class RecipeWater(Book book, Guid recipe)
     /// <summary>The plan; null when there is none, or it cannot be read.</summary>
     public WaterPlan? Plan { get; private set; }
 
+    /// <summary>Whether there is a plan whose text is damaged.</summary>
+    public bool IsDamaged { get; private set; }
+
     /// <summary>Looks again.</summary>
     /// <returns>Whether it is another water now.</returns>
     public async Task<bool> LookAsync()
@@ -22,7 +26,8 @@ internal sealed class RecipeWater(Book book, Guid recipe)
             return false;
         }
 
-        (_text, Plan) = (text, text is null ? null : WaterDraft.Of(text).Plan);
+        IsDamaged = text is not null && !SoundText.Is(text);
+        (_text, Plan) = (text, text is null || IsDamaged ? null : WaterDraft.Of(text).Plan);
         return true;
     }
 }
