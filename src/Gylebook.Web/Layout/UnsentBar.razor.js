@@ -1,5 +1,5 @@
 // What is typed stays in the browser until the server says that it is stored: through a cut connection, a restart of
-// the server, a reload. One mechanism for all fields of all pages; it knows no editor. See docs/decisions/0014-typed-text.md.
+// the server, a reload. One mechanism for all fields of all pages; it knows no editor. See docs/decisions/0015-typed-text.md.
 // A field may help with attributes: data-field, its name in the file; data-stored, what the book holds there;
 // data-refused, its text was not taken; data-kept, its text is sent by a button, so it is not owed to the book.
 // A part of a page with data-sends wants kept text sent after a reload; elsewhere it is offered beside what is stored.

@@ -2,7 +2,7 @@ namespace Gylebook.Web.Reading;
 
 /// <summary>What a page has yet to bring to the disk: texts that wait for a pause, saves that run, saves that failed.</summary>
 /// <remarks>
-/// The page's script asks here before it takes a typed text for stored: see <c>docs/decisions/0014-typed-text.md</c>. One for
+/// The page's script asks here before it takes a typed text for stored: see <c>docs/decisions/0015-typed-text.md</c>. One for
 /// each page open in a browser, used on the page's own thread.
 /// </remarks>
 /// <param name="here">The address of the page now, from the site's base.</param>
