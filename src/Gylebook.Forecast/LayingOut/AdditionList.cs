@@ -1,3 +1,4 @@
+using Gylebook.Science.Mashing;
 using System.Runtime.CompilerServices;
 using Gylebook.Engine.Makeups;
 using Gylebook.Engine.Parameters;
@@ -85,7 +86,7 @@ internal sealed class AdditionList(ParameterList parameters)
         {
             Extract = parameters.Of(certificate[0]),
             Moisture = parameters.Of(certificate[1]),
-            Colour = colour == table ? parameters.Of(certificate[2]) : parameters.Lot(certificate[2] with { Id = $"malt.{malt.Id}.ownColour", Median = colour, Status = Provenance.Entered.Status }),
+            Colour = colour == table ? parameters.Of(certificate[2]) : parameters.Lot(RunParameters.New($"malt.{malt.Id}.ownColour", colour, "°L", Provenance.Entered)),
             DiastaticPower = parameters.Of(certificate[3]),
         };
     }
@@ -109,7 +110,7 @@ internal sealed class AdditionList(ParameterList parameters)
         string id = $"hop.{line.Line.Of.ToLowerInvariant()}.alpha";
         return new HopDose(
             line.Kilograms * 1000,
-            parameters.Lot(RunParameters.New(id, assay, "kg/kg", from)),
+            parameters.Lot(RunParameters.New(id, assay, "kg/kg", from, line.Line.Alpha is null ? "cultivar" : "sealed")),
             HopLot.AgeOf(line.Line, parameters),
             point == AdditionPoint.Mash ? parameters.Of(MashHops) : null,
             line.Line.Form == IngredientForm.Pellet ? parameters.Of(Pellets) : null,
@@ -139,10 +140,15 @@ internal static class MaltCertificates
 
     /// <summary>Extract, moisture, colour, diastatic power.</summary>
     public static Parameter[] Of(Malt malt) => Known.GetOrAdd(malt, static its =>
-    [
-        RunParameters.New($"malt.{its.Id}.extract", its.ExtractFineDry.Ratio, "kg/kg dry", its.Provenance),
-        RunParameters.New($"malt.{its.Id}.moisture", its.Moisture.Ratio, "kg/kg", its.Provenance),
-        RunParameters.New($"malt.{its.Id}.colour", its.Colour.Lovibond, "°L", its.Provenance),
-        RunParameters.New($"malt.{its.Id}.power", its.DiastaticPower, "°Lintner", its.Provenance),
-    ]);
+    {
+        // Raw grain has no enzyme of its own; its extract is less sure than a malt's.
+        string kind = its is { Family: MaltFamily.Base, DiastaticPower: 0 } ? "raw" : its.Family.ToString().ToLowerInvariant();
+        return
+        [
+            RunParameters.New($"malt.{its.Id}.extract", its.ExtractFineDry.Ratio, "kg/kg dry", its.Provenance, kind),
+            RunParameters.New($"malt.{its.Id}.moisture", its.Moisture.Ratio, "kg/kg", its.Provenance),
+            RunParameters.New($"malt.{its.Id}.colour", its.Colour.Lovibond, "°L", its.Provenance, kind == "raw" ? "base" : kind),
+            RunParameters.New($"malt.{its.Id}.diastaticPower", its.DiastaticPower, "°Lintner", its.Provenance),
+        ];
+    });
 }

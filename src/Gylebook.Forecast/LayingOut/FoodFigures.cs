@@ -17,11 +17,12 @@ internal static class FoodFigures
         food.SettledHold, food.BagHold, food.SodiumMilligramsPerKilogram, food.PotassiumMilligramsPerKilogram,
     ];
 
-    /// <summary>The same as parameters.</summary>
+    /// <summary>The same as parameters: what a label prints is as wide as its ends, the rest as wide as the file of priors says.</summary>
     public static Parameter[] ParametersOf(FoodMakeup food)
     {
         double[] figures = Of(food);
-        return [.. Enum.GetValues<FoodFigure>().Select(figure => ParameterOf(food, figure, figures[(int)figure]))];
+        double[][] ends = [.. food.LabelEnds.Select(Of)];
+        return [.. Enum.GetValues<FoodFigure>().Select(figure => ParameterOf(food, figure, figures[(int)figure], ends))];
     }
 
     /// <summary>Where a food goes in, as far as its starch is concerned.</summary>
@@ -36,12 +37,14 @@ internal static class FoodFigures
     public static Wort Placed(FoodMakeup food, double kilograms, AdditionPoint at) =>
         FoodInPlace.Of(Of(food), food.StarchIsOpen, PlaceOf(at), kilograms);
 
-    private static Parameter ParameterOf(FoodMakeup food, FoodFigure figure, double median)
+    private static Parameter ParameterOf(FoodMakeup food, FoodFigure figure, double median, double[][] ends)
     {
         string name = figure.ToString();
         string key = char.ToLowerInvariant(name[0]) + name[1..];
         string? assumed = food.Assumed.FirstOrDefault(a => a.What == key)?.Source;
         string unit = figure is FoodFigure.Sodium or FoodFigure.Potassium ? "mg/kg" : "kg/kg";
-        return RunParameters.New($"food.{food.Id}.{key}", median, unit, new(assumed ?? "food sheet", assumed is null ? "entered" : "assumed"));
+        Parameter own = RunParameters.New($"food.{food.Id}.{key}", median, unit, new(assumed ?? "food sheet", assumed is null ? "entered" : "assumed"));
+        double low = ends.Select(end => end[(int)figure]).Append(median).Min(), high = ends.Select(end => end[(int)figure]).Append(median).Max();
+        return high > low && own.Prior is Prior.Still ? own with { Prior = new Prior.Label(food.Id, low, high) } : own;
     }
 }

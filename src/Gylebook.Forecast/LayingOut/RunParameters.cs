@@ -39,7 +39,7 @@ internal static class RunParameters
             yeast is null ? null : new YeastShares(
                 parameters.Of(New($"yeast.{yeast.Id}.maltose", yeast.MaltoseShare.Ratio, "kg/kg", yeast.Provenance)),
                 parameters.Of(New($"yeast.{yeast.Id}.maltotriose", yeast.MaltotrioseShare.Ratio, "kg/kg", yeast.Provenance)),
-                parameters.Of(New($"yeast.{yeast.Id}.dextrin", yeast.DextrinShare.Ratio, "kg/kg", yeast.Provenance))),
+                parameters.Of(New($"yeast.{yeast.Id}.dextrin", yeast.DextrinShare.Ratio, "kg/kg", yeast.Provenance, yeast.DextrinShare.Ratio > 0 ? "diastatic" : ""))),
             gas);
     }
 
@@ -56,8 +56,8 @@ internal static class RunParameters
     }
 
     /// <summary>A parameter with the width that is known of its id.</summary>
-    public static Parameter New(string id, double median, string unit, Provenance from) =>
-        new(id, median, StartingParameters.PriorOf(id), unit, from.Source, from.Status);
+    public static Parameter New(string id, double median, string unit, Provenance from, string kind = "") =>
+        new(id, median, StartingParameters.PriorOf(id, kind), unit, from.Source, from.Status);
 
     private static void SetKit(ParameterList parameters, Recipe recipe, Kit kit)
     {

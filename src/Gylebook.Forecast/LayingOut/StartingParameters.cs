@@ -1,6 +1,8 @@
+using System.Collections.Concurrent;
 using Gylebook.Engine.Makeups;
 using Gylebook.Engine.Parameters;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Numerics.Distributions;
 
 namespace Gylebook.Forecast.LayingOut;
 
@@ -58,6 +60,9 @@ internal static class StartingParameters
         (Known.PitchCellsPerGram, "yeast.dryCellsPerGram"),
     ];
 
+    /// <summary>The file is read once for each id, not at every key.</summary>
+    private static readonly ConcurrentDictionary<(string Id, string Kind), Prior> Widths = new();
+
     private static readonly (Known Place, Parameter Parameter)[] Started = [.. Ids.Select(row => (row.Place, Of(row.Id)))];
 
     /// <summary>A draw with each of these where it starts, and nothing of any kit or recipe: for what is taken apart before there is a brew.</summary>
@@ -79,11 +84,27 @@ internal static class StartingParameters
     public static Parameter Of(string id)
     {
         StartingValue value = StartingValues.Of(id);
-        return new Parameter(id, value.Value, PriorOf(id), value.Unit, value.Provenance.Source, value.Provenance.Status);
+        return new Parameter(id, value.Value, PriorOf(id, KindOf(id)), value.Unit, value.Provenance.Source, value.Provenance.Status);
     }
 
+    /// <summary>Hops are counted as pellets, of which the width of water is told, and a crash is one wherever its gain is asked for.</summary>
+    private static string KindOf(string id) => id switch
+    {
+        "hops.water" => "pellet",
+        "sludge.crashGain" => "crash",
+        _ => "",
+    };
+
     /// <summary>How wide a parameter of that id is, whoever set it.</summary>
-    public static Prior PriorOf(string id) => Prior.Point;
+    /// <param name="id">The parameter's id, without the number of its lot.</param>
+    /// <param name="kind">Which of its sort, where the file of priors tells several; empty for any.</param>
+    public static Prior PriorOf(string id, string kind = "") => Widths.GetOrAdd((id, kind), static asked =>
+    {
+        PriorWidth? between = Priors.Find(asked.Id, PriorLevel.Between, asked.Kind);
+        return between is null || between.Width.Family == Family.Point
+            ? Prior.Point
+            : new Prior.Spread(between.Width, Priors.Find(asked.Id, PriorLevel.Within, asked.Kind)?.Width, between.Group);
+    });
 
     private static double[] MediansOf((Known Place, Parameter Parameter)[] started)
     {

@@ -100,6 +100,9 @@ public sealed record FoodMakeup
     /// <summary>Acid and buffer in the mash, as measured; null when nobody has.</summary>
     public MaltTitration? Acidity { get; init; }
 
+    /// <summary>Makeups at the ends of what its label allows; none without a label.</summary>
+    public IReadOnlyList<FoodMakeup> LabelEnds { get; init; } = [];
+
     /// <summary>What was assumed, and from where.</summary>
     public IReadOnlyList<FoodAssumption> Assumed { get; init; } = [];
 }

@@ -66,7 +66,13 @@ public static class FoodMakeups
 
         var makeup = Make(sheet.Id, sheet.Name, known, family, notes) with { Words = WordsOf(sheet, notes), Acidity = sheet.Acidity };
         var made = Done(makeup, sheet.Assume, notes, known);
-        return bounds is null ? made : made with { Bounds = bounds, Ends = Ends(sheet, made, label!, bounds, family) };
+        if (bounds is null)
+        {
+            return made;
+        }
+
+        IReadOnlyList<FoodMakeup> ends = Ends(sheet, made, label!, bounds, family);
+        return made with { Makeup = made.Makeup! with { LabelEnds = ends }, Bounds = bounds, Ends = ends };
     }
 
     private static FoodFamily Family(FoodSheet sheet, MakeupNotes notes)

@@ -16,56 +16,18 @@ public enum PriorLevel
     Known,
 }
 
-/// <summary>What the low and high of a prior are.</summary>
-public enum PriorEnds
-{
-    /// <summary>Values of the parameter.</summary>
-    Value,
-
-    /// <summary>Added to the median.</summary>
-    Added,
-
-    /// <summary>Times the median.</summary>
-    Times,
-}
-
 /// <summary>A row of the priors: how far a parameter may lie from its median.</summary>
 /// <param name="Id">A parameter's id, or a pattern: <c>hop.*.alpha</c>.</param>
 /// <param name="Kind">Which of its sort; empty for any.</param>
 /// <param name="Level">Which spread it is.</param>
-/// <param name="Family">Its shape.</param>
+/// <param name="Width">How wide.</param>
 /// <param name="Unit">The parameter's unit.</param>
 /// <param name="Group">Parameters of one group are drawn together; empty for none.</param>
 /// <param name="Provenance">Where the width comes from.</param>
-public sealed record PriorWidth(string Id, string Kind, PriorLevel Level, Family Family, string Unit, string Group, Provenance Provenance)
+public sealed record PriorWidth(string Id, string Kind, PriorLevel Level, Width Width, string Unit, string Group, Provenance Provenance)
 {
-    /// <summary>Standard deviation on the family's own scale; 0 for a family that has only ends.</summary>
-    public double Spread { get; init; }
-
-    /// <summary>Low end, as <see cref="Ends"/> says; null for none.</summary>
-    public double? Low { get; init; }
-
-    /// <summary>High end, as <see cref="Ends"/> says; null for none.</summary>
-    public double? High { get; init; }
-
-    /// <summary>What the ends are.</summary>
-    public PriorEnds Ends { get; init; }
-
-    /// <summary>The distribution around that median, which is never moved: an end that it lies beyond gives way to it.</summary>
-    public Distribution About(double median) => Family == Family.Point
-        ? new Distribution(Family.Point, median, 0, median, median)
-        : new Distribution(
-            Family, median, Spread,
-            Math.Min(median, End(Low, median, double.NegativeInfinity)),
-            Math.Max(median, End(High, median, double.PositiveInfinity)));
-
-    private double End(double? end, double median, double none) => (end, Ends) switch
-    {
-        (null, _) => none,
-        ({ } added, PriorEnds.Added) => median + added,
-        ({ } times, PriorEnds.Times) => median * times,
-        ({ } value, _) => value,
-    };
+    /// <summary>The distribution around that median.</summary>
+    public Distribution About(double median) => Width.About(median);
 }
 
 /// <summary>How uncertain the engine's figures are: <c>data/priors.csv</c>.</summary>
@@ -90,14 +52,11 @@ public static class Priors
     }
 
     private static PriorWidth Make(CsvRow row) => new(
-        row.Required("id"), row.Text("kind"), Word<PriorLevel>(row, "level"), Word<Family>(row, "family"),
-        row.Required("unit"), row.Text("group"), row.Provenance)
-    {
-        Spread = row.NumberOrNull("spread") ?? 0,
-        Low = row.NumberOrNull("low"),
-        High = row.NumberOrNull("high"),
-        Ends = Word<PriorEnds>(row, "ends"),
-    };
+        row.Required("id"), row.Text("kind"), Word<PriorLevel>(row, "level"),
+        new Width(
+            Word<Family>(row, "family"), row.NumberOrNull("spread") ?? 0, row.NumberOrNull("low"), row.NumberOrNull("high"),
+            Word<WidthEnds>(row, "ends")),
+        row.Required("unit"), row.Text("group"), row.Provenance);
 
     private static T Word<T>(CsvRow row, string column)
         where T : struct, Enum =>
