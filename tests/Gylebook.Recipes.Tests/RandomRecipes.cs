@@ -146,6 +146,7 @@ public static class RandomRecipes
             Age = kind is IngredientKind.Hop or IngredientKind.Yeast && extra == 2 ? new Entered<Duration>(Duration.FromDays(90), "90 d") : null,
             Storage = kind == IngredientKind.Hop && extra == 2 ? new HopStorage(Celsius(4), HopPack.Airless, factor > 1 ? Percent(35) : null) : null,
             Cells = kind == IngredientKind.Yeast && extra == 0 ? new CellCount(100, "100 billion") : null,
+            Attenuation = kind == IngredientKind.Yeast && extra > 0 ? Percent(70 + extra) : null,
             Colour = kind == IngredientKind.Malt && extra == 2 ? new Entered<MaltColour>(MaltColour.FromEbc(120), "120 EBC") : null,
         };
 

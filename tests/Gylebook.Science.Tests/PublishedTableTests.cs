@@ -15,6 +15,7 @@ public class PublishedTableTests
 
     [Theory]
     [InlineData("limit-of-attenuation.csv")]
+    [InlineData("limit-of-attenuation-plateau.csv")]
     [InlineData("residual-carbon-dioxide.csv")]
     public void Tables_read_between_rows_climb_in_temperature(string file)
     {

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.State;
 using Gylebook.Science.Mashing;
@@ -18,7 +17,10 @@ public sealed class MaltExtracts
     /// <summary>Kilograms of water a Congress mash has per kilogram of malt: 400 g to 50 g.</summary>
     public const double CongressWater = 8;
 
-    private Kinds _kinds;
+    /// <summary>Colours of the caramel malts whose loss of attenuation was measured, °L.</summary>
+    private const double LightCaramel = 10, AmberCaramel = 40, DarkCaramel = 120;
+
+    private OfExtract _base, _lightCaramel, _amberCaramel, _darkCaramel, _dextrin, _roast;
 
     /// <summary>Shares of a kilogram that is yet to be filled in.</summary>
     public MaltExtracts()
@@ -42,9 +44,12 @@ public sealed class MaltExtracts
     public void Fill(Draw draw)
     {
         CongressSplit = StarchSplit.At(100 * draw[Known.CongressLimit], draw);
-        _kinds[(int)MaltFamily.Base] = Unscaled(MaltFamily.Base, draw);
-        _kinds[(int)MaltFamily.Caramel] = Unscaled(MaltFamily.Caramel, draw);
-        _kinds[(int)MaltFamily.Roast] = Unscaled(MaltFamily.Roast, draw);
+        _base = Unscaled(MaltFamily.Base, draw[Known.OwnFermentableOfBase], draw);
+        _lightCaramel = Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfLightCaramel], draw);
+        _amberCaramel = Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfAmberCaramel], draw);
+        _darkCaramel = Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfDarkCaramel], draw);
+        _dextrin = Unscaled(MaltFamily.Dextrin, draw[Known.OwnFermentableOfDextrinMalt], draw);
+        _roast = Unscaled(MaltFamily.Roast, draw[Known.OwnFermentableOfRoast], draw);
     }
 
     /// <summary>One kilogram of a malt as is.</summary>
@@ -55,7 +60,7 @@ public sealed class MaltExtracts
     public Wort OfOneKilogram(MaltFamily family, double extractDry, double moisture, double lovibond)
     {
         double extract = extractDry * (1 - moisture);
-        ref readonly OfExtract kind = ref _kinds[(int)family];
+        OfExtract kind = KindOf(family, lovibond);
         double scale = extract * (CongressWater + moisture)
             / ((kind.SucroseEquivalent * (CongressWater + moisture + extract)) - (extract * kind.NativeMass));
 
@@ -68,8 +73,22 @@ public sealed class MaltExtracts
         return malted;
     }
 
+    private OfExtract KindOf(MaltFamily family, double lovibond) => family switch
+    {
+        MaltFamily.Base => _base,
+        MaltFamily.Caramel => CaramelOf(lovibond),
+        MaltFamily.Dextrin => _dextrin,
+        MaltFamily.Roast => _roast,
+        _ => throw new ArgumentOutOfRangeException(nameof(family), family, "No such family."),
+    };
+
+    /// <summary>Between two measured colours on the straight line; beyond the last it is the last's.</summary>
+    private OfExtract CaramelOf(double lovibond) => lovibond <= AmberCaramel
+        ? OfExtract.Between(_lightCaramel, _amberCaramel, Math.Max(0, (lovibond - LightCaramel) / (AmberCaramel - LightCaramel)))
+        : OfExtract.Between(_amberCaramel, _darkCaramel, Math.Min(1, (lovibond - AmberCaramel) / (DarkCaramel - AmberCaramel)));
+
     /// <summary>What a kilogram of laboratory extract is made of, roughly, before it is scaled to its certificate.</summary>
-    private OfExtract Unscaled(MaltFamily family, Draw draw)
+    private OfExtract Unscaled(MaltFamily family, double ownFermentable, Draw draw)
     {
         Wort parts = default;
         parts[Component.Protein] = draw[Known.MaltSolubleProtein];
@@ -77,7 +96,7 @@ public sealed class MaltExtracts
         parts[Component.Minerals] = draw[Known.MaltMinerals];
         parts[Component.Starch] = StarchShareOf(family, draw) / CongressSplit.Hydration;
         double own = CarbohydrateOf(draw) * OwnSugarOf(family, draw);
-        double fermentable = own * OwnFermentableOf(family, draw);
+        double fermentable = own * ownFermentable;
         parts[Component.Dextrin] = own - fermentable;
         if (family == MaltFamily.Base)
         {
@@ -109,16 +128,8 @@ public sealed class MaltExtracts
     private static double OwnSugarOf(MaltFamily family, Draw draw) => family switch
     {
         MaltFamily.Base => draw[Known.OwnSugarOfBase],
-        MaltFamily.Caramel => draw[Known.OwnSugarOfCaramel],
+        MaltFamily.Caramel or MaltFamily.Dextrin => draw[Known.OwnSugarOfCaramel],
         MaltFamily.Roast => draw[Known.OwnSugarOfRoast],
-        _ => throw new ArgumentOutOfRangeException(nameof(family), family, "No such family."),
-    };
-
-    private static double OwnFermentableOf(MaltFamily family, Draw draw) => family switch
-    {
-        MaltFamily.Base => draw[Known.OwnFermentableOfBase],
-        MaltFamily.Caramel => draw[Known.OwnFermentableOfCaramel],
-        MaltFamily.Roast => draw[Known.OwnFermentableOfRoast],
         _ => throw new ArgumentOutOfRangeException(nameof(family), family, "No such family."),
     };
 
@@ -128,11 +139,18 @@ public sealed class MaltExtracts
         public Wort Parts;
         public double NativeMass;
         public double SucroseEquivalent;
-    }
 
-    [InlineArray(3)]
-    private struct Kinds
-    {
-        private OfExtract _first;
+        /// <summary>So far along from one to the other: all three are sums over the parts, so the line is straight in each.</summary>
+        public static OfExtract Between(in OfExtract from, in OfExtract to, double along)
+        {
+            OfExtract between = new()
+            {
+                NativeMass = from.NativeMass + (along * (to.NativeMass - from.NativeMass)),
+                SucroseEquivalent = from.SucroseEquivalent + (along * (to.SucroseEquivalent - from.SucroseEquivalent)),
+            };
+            between.Parts.Add(from.Parts, 1 - along);
+            between.Parts.Add(to.Parts, along);
+            return between;
+        }
     }
 }

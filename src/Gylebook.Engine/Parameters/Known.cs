@@ -33,6 +33,9 @@ public enum Known
     /// <summary>Apparent limit of attenuation of a pale malt's wort at this mash, per cent.</summary>
     LimitOfAttenuation,
 
+    /// <summary>Where between the two series the limit lies: 0 the un-mixed study, 1 the plateau.</summary>
+    TowardsPlateau,
+
     /// <summary>Maltose in what the mash makes fermentable.</summary>
     SpectrumMaltose,
 
@@ -105,7 +108,7 @@ public enum Known
     /// <summary>Sugar that a base malt brings ready made, of its carbohydrate.</summary>
     OwnSugarOfBase,
 
-    /// <summary>The same of caramel malt.</summary>
+    /// <summary>The same of caramel and dextrin malt.</summary>
     OwnSugarOfCaramel,
 
     /// <summary>The same of roasted malt.</summary>
@@ -114,8 +117,17 @@ public enum Known
     /// <summary>Share of its own carbohydrate that ferments, base malt.</summary>
     OwnFermentableOfBase,
 
-    /// <summary>The same of caramel malt.</summary>
-    OwnFermentableOfCaramel,
+    /// <summary>The same of caramel malt of 10 °L and less.</summary>
+    OwnFermentableOfLightCaramel,
+
+    /// <summary>The same of caramel malt of 40 °L.</summary>
+    OwnFermentableOfAmberCaramel,
+
+    /// <summary>The same of caramel malt of 120 °L and more.</summary>
+    OwnFermentableOfDarkCaramel,
+
+    /// <summary>The same of dextrin malt.</summary>
+    OwnFermentableOfDextrinMalt,
 
     /// <summary>The same of roasted malt.</summary>
     OwnFermentableOfRoast,

@@ -7,11 +7,20 @@ namespace Gylebook.Engine.Stages;
 /// <summary>What the lay-out knows of a mash.</summary>
 /// <param name="Malts">The malts in it.</param>
 /// <param name="GristKilograms">Malts and mashed foods as weighed, for the yield.</param>
-/// <param name="Rests">Its rests, for the limit of attenuation.</param>
+/// <param name="Rests">Its rests: how much starch they open, and the limit of attenuation.</param>
 public sealed record MashStep(MaltMakeup[] Malts, double GristKilograms, RestCourse Rests)
 {
-    /// <summary>Grist with less diastatic power than this, in degrees Lintner over all, converts only in proportion. Common practice, no source.</summary>
+    /// <summary>
+    /// Grist with less diastatic power than this, in degrees Lintner over as much pale malt as holds its starch, converts only in
+    /// proportion. Common practice, no source.
+    /// </summary>
     public const double EnoughDiastaticPower = 30;
+
+    /// <summary>
+    /// Starch in a kilogram of pale malt of 81.5 % fine grind dry and 3.2 % moisture, as this engine takes it apart: what turns a rule
+    /// for pale malt into one for starch.
+    /// </summary>
+    public const double StarchOfPaleMalt = 0.618;
 
     /// <summary>Share of the malts' laboratory extract that is made from starch; 0 without malt.</summary>
     public double StarchShareOfExtract(Draw draw)
@@ -27,8 +36,10 @@ public sealed record MashStep(MaltMakeup[] Malts, double GristKilograms, RestCou
         return extract > 0 ? fromStarch / extract : 0;
     }
 
-    /// <summary>1 with enzyme enough for all the starch.</summary>
-    public double EnzymeShare(Draw draw)
+    /// <summary>1 with enzyme enough for all the starch there is to convert: what else lies in the mash, water above all, counts nothing.</summary>
+    /// <param name="draw">The draw.</param>
+    /// <param name="starch">Open starch, the malts' and the foods', kg.</param>
+    public double EnzymeShare(Draw draw, double starch)
     {
         double power = 0;
         foreach (MaltMakeup malt in Malts)
@@ -36,13 +47,15 @@ public sealed record MashStep(MaltMakeup[] Malts, double GristKilograms, RestCou
             power += malt.Kilograms * draw[malt.DiastaticPower];
         }
 
-        return GristKilograms > 0 ? Math.Min(1, power / GristKilograms / EnoughDiastaticPower) : 1;
+        double wanted = EnoughDiastaticPower * starch / StarchOfPaleMalt;
+        return wanted > power ? power / wanted : 1;
     }
 }
 
 /// <summary>Starch becomes sugar and dextrin, and takes its water from the liquor.</summary>
 /// <remarks>
-/// The shortfall of conversion is charged to starch alone; everything else dissolves. How what is converted divides is
+/// The shortfall of conversion is charged to starch alone; everything else dissolves. The kit's conversion is what is reached when
+/// neither enzyme nor heat nor time binds. How what is converted divides is
 /// <see cref="StarchSplit"/>'s. See <c>docs/science/mashing.md</c>.
 /// </remarks>
 public static class Mash
@@ -52,7 +65,7 @@ public static class Mash
     {
         double starch = step.StarchShareOfExtract(draw);
         double shortfall = starch > 0 ? (1 - draw[Known.Conversion]) / starch : 0;
-        double converted = mash[Component.Starch] * Math.Max(0, 1 - shortfall) * step.EnzymeShare(draw);
+        double converted = mash[Component.Starch] * Math.Max(0, 1 - shortfall) * step.EnzymeShare(draw, mash[Component.Starch]) * step.Rests.ConvertedShare(draw);
         if (converted <= 0)
         {
             return;

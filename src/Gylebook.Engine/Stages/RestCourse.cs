@@ -13,27 +13,38 @@ public readonly record struct RestStep(double Celsius, double Minutes);
 /// <param name="Beta">Beta-amylase.</param>
 public readonly record struct EnzymesLeft(double Alpha, double Beta);
 
-/// <summary>What a row of rests does to the amylases, and the limit of attenuation that follows.</summary>
+/// <summary>What a row of rests does to starch and amylases, and the limit of attenuation that follows.</summary>
 /// <remarks>
-/// Each rest at its own temperature from end to end; the way from one to the next is not counted. Work counts where barley starch
-/// begins to open; the enzyme fades in cooler rests too. The limit is each rest's own, weighed by the work beta-amylase does in it:
-/// decision 0013.
+/// Each rest at its own temperature from end to end; the way from one to the next is not counted. Work of beta-amylase counts where
+/// barley starch begins to open; the enzyme fades in cooler rests too. Each rest makes its own limit of so much of the wort as it did
+/// of a half-hour's work there, in their order, until all is done: decision 0020.
 /// </remarks>
 public sealed class RestCourse
 {
     /// <summary>Where no mash is written down, extract is taken to have been mashed like this. Common practice, no source.</summary>
     private const double OrdinaryRest = 66;
 
-    /// <summary>The series of attenuation against temperature is of one rest of an hour.</summary>
+    /// <summary>The series of attenuation against temperature are of one rest of an hour.</summary>
     private const double SeriesMinutes = 60;
 
+    /// <summary>A rest of this is done: nobody within our reach has printed that a longer one changes the limit.</summary>
+    private const double DoneMinutes = 30;
+
+    /// <summary>The hottest mash in print that still made wort, °C: what alpha-amylase does there in an hour is enough for all the starch.</summary>
+    private const double HottestMash = 80;
+
+    private static readonly double EnoughAlphaMinutes =
+        EnzymeLife.WorkMinutes(EnzymeLife.AlphaPerMinute(HottestMash), SeriesMinutes);
+
     private readonly RestStep[] _rests;
+    private readonly double _plannedConverted;
 
     /// <summary>A row of rests.</summary>
     public RestCourse(RestStep[] rests)
     {
         _rests = rests;
-        PlannedLimitPercent = LimitPercent(0);
+        PlannedLimitPercent = LimitPercent(0, AttenuationLimit.HalfWay);
+        _plannedConverted = OpenShare(0) * AlphaShare(0);
     }
 
     /// <summary>The rests.</summary>
@@ -42,23 +53,38 @@ public sealed class RestCourse
     /// <summary>Apparent limit of attenuation of a pale malt's wort, %, with the rests as warm as they were meant.</summary>
     public double PlannedLimitPercent { get; }
 
-    /// <summary>The limit at a draw: its own, moved by what a warmer or cooler mash does.</summary>
+    /// <summary>The limit at a draw: its own, moved by what a warmer or cooler mash does, and by which series is believed.</summary>
     public double LimitPercent(Draw draw)
     {
-        double warmer = draw[Known.MashWarmer];
-        return warmer == 0
+        double warmer = draw[Known.MashWarmer], towards = draw[Known.TowardsPlateau];
+        return warmer == 0 && towards == AttenuationLimit.HalfWay
             ? draw[Known.LimitOfAttenuation]
-            : Math.Clamp(draw[Known.LimitOfAttenuation] + LimitPercent(warmer) - PlannedLimitPercent, 0, 100);
+            : Math.Clamp(draw[Known.LimitOfAttenuation] + LimitPercent(warmer, towards) - PlannedLimitPercent, 0, 100);
     }
 
-    /// <summary>The rest in which beta-amylase does most of its work; the warmest when it does none.</summary>
+    /// <summary>Share of the open starch that the rests have time and heat to convert, at most; 1 where no mash is written down.</summary>
+    public double ConvertedShare(Draw draw) =>
+        draw[Known.MashWarmer] is not 0 and var warmer ? OpenShare(warmer) * AlphaShare(warmer) : _plannedConverted;
+
+    /// <summary>Share of barley malt's starch that the rests open, as warm as they were meant.</summary>
+    public double PlannedOpenShare => OpenShare(0);
+
+    /// <summary>Share of the starch that alpha-amylase lasts for, at most, in rests as warm as they were meant.</summary>
+    public double PlannedAlphaShare => AlphaShare(0);
+
+    /// <summary>The rest that makes most of the wort; the warmest when none makes any.</summary>
     public double ConvertingCelsius
     {
         get
         {
-            IReadOnlyList<double> work = BetaWork();
-            int most = Enumerable.Range(0, _rests.Length).OrderByDescending(i => work[i]).ThenByDescending(i => _rests[i].Celsius).FirstOrDefault(-1);
-            return most < 0 ? OrdinaryRest : _rests[most].Celsius;
+            double left = 1, done = 0, most = 0, celsius = double.NaN;
+            foreach (RestStep rest in _rests)
+            {
+                double does = Does(rest, 0, ref left, ref done);
+                (most, celsius) = does > most ? (does, rest.Celsius) : (most, celsius);
+            }
+
+            return most > 0 ? celsius : _rests.Length > 0 ? _rests.Max(rest => rest.Celsius) : OrdinaryRest;
         }
     }
 
@@ -66,50 +92,48 @@ public sealed class RestCourse
     public IReadOnlyList<EnzymesLeft> LeftAfter()
     {
         List<EnzymesLeft> all = [];
-        EnzymesLeft left = new(1, 1);
+        double alpha = 1, fading = 1;
         foreach ((double celsius, double minutes) in _rests)
         {
-            left = new EnzymesLeft(
-                left.Alpha * EnzymeLife.Left(EnzymeLife.AlphaPerMinute(celsius), minutes),
-                left.Beta * EnzymeLife.Left(EnzymeLife.BetaPerMinute(celsius), minutes));
-            all.Add(left);
+            alpha *= EnzymeLife.Left(EnzymeLife.AlphaPerMinute(celsius), minutes);
+            fading *= EnzymeLife.Left(EnzymeLife.BetaPerMinute(celsius), minutes);
+            all.Add(new EnzymesLeft(alpha, EnzymeLife.BetaLeft(fading)));
         }
 
         return all;
     }
 
-    /// <summary>Beta-amylase's work in each rest, as minutes at full strength.</summary>
-    public IReadOnlyList<double> BetaWork()
+    /// <summary>All of beta-amylase's work over its work in an hour at a temperature.</summary>
+    public double ShareOfAnHour(double celsius)
     {
-        double left = 1;
-        return [.. _rests.Select(rest => WorkOf(rest, 0, ref left))];
+        double left = 1, work = 0;
+        foreach (RestStep rest in _rests)
+        {
+            work += WorkOf(rest, 0, ref left);
+        }
+
+        return work / EnzymeLife.WorkMinutes(EnzymeLife.BetaPerMinute(celsius), SeriesMinutes);
     }
 
-    /// <summary>All that work over the work of an hour at a temperature.</summary>
-    public double ShareOfAnHour(double celsius) =>
-        BetaWork().Sum() / EnzymeLife.WorkMinutes(EnzymeLife.BetaPerMinute(celsius), SeriesMinutes);
-
-    private double LimitPercent(double warmer)
+    private double LimitPercent(double warmer, double towardsPlateau)
     {
-        double all = 0, left = 1;
+        double left = 1, done = 0, limit = 0;
         foreach (RestStep rest in _rests)
         {
-            all += WorkOf(rest, warmer, ref left);
+            double does = Does(rest, warmer, ref left, ref done);
+            limit += does * AttenuationLimit.ApparentPercentAt(rest.Celsius + warmer, towardsPlateau);
         }
 
-        if (!(all > 0))
-        {
-            return AttenuationLimit.ApparentPercentAt(ConvertingCelsius + warmer);
-        }
+        return done > 0 ? limit / done : AttenuationLimit.ApparentPercentAt(ConvertingCelsius + warmer, towardsPlateau);
+    }
 
-        double limit = 0;
-        left = 1;
-        foreach (RestStep rest in _rests)
-        {
-            limit += WorkOf(rest, warmer, ref left) / all * AttenuationLimit.ApparentPercentAt(rest.Celsius + warmer);
-        }
-
-        return limit;
+    /// <summary>Share of the wort that a rest makes: what it does of a half-hour's work there, as long as something is left to do.</summary>
+    private static double Does(in RestStep rest, double warmer, ref double left, ref double done)
+    {
+        double whole = EnzymeLife.WorkMinutes(EnzymeLife.BetaPerMinute(rest.Celsius + warmer), DoneMinutes);
+        double does = Math.Min(1 - done, WorkOf(rest, warmer, ref left) / whole);
+        done += does;
+        return does;
     }
 
     private static double WorkOf(in RestStep rest, double warmer, ref double left)
@@ -119,5 +143,30 @@ public sealed class RestCourse
         double work = Gelatinisation.BeginsToOpenAt(Cereal.Barley, celsius) ? left * EnzymeLife.WorkMinutes(rate, rest.Minutes) : 0;
         left *= EnzymeLife.Left(rate, rest.Minutes);
         return work;
+    }
+
+    private double OpenShare(double warmer)
+    {
+        double opens = 0;
+        foreach (RestStep rest in _rests)
+        {
+            opens += StarchOpening.PerMinute(rest.Celsius + warmer) * rest.Minutes;
+        }
+
+        return _rests.Length == 0 ? 1 : 1 - Math.Exp(-opens);
+    }
+
+    /// <summary>In proportion to its minutes at full strength, as starch converts in proportion to too little enzyme.</summary>
+    private double AlphaShare(double warmer)
+    {
+        double left = 1, work = 0;
+        foreach (RestStep rest in _rests)
+        {
+            double rate = EnzymeLife.AlphaPerMinute(rest.Celsius + warmer);
+            work += left * EnzymeLife.WorkMinutes(rate, rest.Minutes);
+            left *= EnzymeLife.Left(rate, rest.Minutes);
+        }
+
+        return _rests.Length == 0 ? 1 : Math.Min(1, work / EnoughAlphaMinutes);
     }
 }

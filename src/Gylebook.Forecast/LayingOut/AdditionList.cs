@@ -141,8 +141,13 @@ internal static class MaltCertificates
     /// <summary>Extract, moisture, colour, diastatic power.</summary>
     public static Parameter[] Of(Malt malt) => Known.GetOrAdd(malt, static its =>
     {
-        // Raw grain has no enzyme of its own; its extract is less sure than a malt's.
-        string kind = its is { Family: MaltFamily.Base, DiastaticPower: 0 } ? "raw" : its.Family.ToString().ToLowerInvariant();
+        // Raw grain has no enzyme of its own; its extract is less sure than a malt's. Dextrin malt is as wide as caramel malt.
+        string kind = its.Family switch
+        {
+            MaltFamily.Base when its.DiastaticPower == 0 => "raw",
+            MaltFamily.Dextrin => "caramel",
+            var family => family.ToString().ToLowerInvariant(),
+        };
         return
         [
             RunParameters.New($"malt.{its.Id}.extract", its.ExtractFineDry.Ratio, "kg/kg dry", its.Provenance, kind),

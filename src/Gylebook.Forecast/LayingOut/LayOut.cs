@@ -27,8 +27,18 @@ public static class LayOut
     /// <param name="liquors">What the liquors carry; null when nobody has said.</param>
     public static LaidOut Of(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, TreatedLiquors? liquors = null)
     {
+        ToldYeasts told = ToldYeasts.Solve(recipe, yeasts => Of(recipe, kit, foods, liquors, yeasts));
+        LaidOut laidOut = Of(recipe, kit, foods, liquors, told.Yeasts);
+        return told.Findings.Count > 0 ? laidOut with { Findings = [.. laidOut.Findings, .. told.Findings] } : laidOut;
+    }
+
+    /// <summary>Lays out with other yeasts on some lines than the table's own.</summary>
+    private static LaidOut Of(
+        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, TreatedLiquors? liquors, IReadOnlyDictionary<int, YeastStyle> yeasts)
+    {
         List<Finding> findings = [.. RecipeCheck.Findings(recipe), .. KitCheck.Findings(kit).Select(f => f with { Where = $"kit.{f.Where}" })];
-        IReadOnlyList<LaidLine> lines = [.. Larder.Find(recipe, foods, findings).Where(line => line.Kilograms > 0)];
+        IReadOnlyList<LaidLine> lines = [.. Larder.Find(recipe, foods, findings).Where(line => line.Kilograms > 0)
+            .Select(line => yeasts.TryGetValue(line.Number, out YeastStyle? own) ? line with { Yeast = own } : line)];
         CheckMeans(recipe, kit, findings);
         LacticCulture? culture = Larder.Culture(recipe.Souring, findings);
         if (findings.Any(f => f.Severity == Severity.Error))

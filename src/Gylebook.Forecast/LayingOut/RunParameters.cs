@@ -27,14 +27,17 @@ internal static class RunParameters
         }
     }
 
-    /// <summary>The yeast of a portion: the hungriest of those that go in; none at all when none does.</summary>
+    /// <summary>The yeast of a portion: the one whose attenuation its brewer told, or the hungriest of those that go in; none at all when none does.</summary>
     public static FermentStep Yeast(ParameterList parameters, Recipe recipe, Kit kit, IEnumerable<LaidLine> yeasts)
     {
         double warmest = recipe.Ferment.Count == 0 ? 20 : recipe.Ferment.Max(r => r.Temperature.Value.Celsius);
         Slot gas = parameters.Of(New(
             "ferment.residualGas", ResidualCarbonDioxide.VolumesAt(warmest, BoilingPoint.PressureKilopascals(kit.MetresAboveSea)), "volumes",
             new("residual table at the warmest rest, under the air of the kit's height", "seen")));
-        YeastStyle? yeast = yeasts.Select(l => l.Yeast!).OrderByDescending(y => y.MaltotrioseShare.Ratio + y.DextrinShare.Ratio + y.MaltoseShare.Ratio).FirstOrDefault();
+        YeastStyle? yeast = yeasts
+            .OrderByDescending(l => l.Line.Attenuation is not null)
+            .ThenByDescending(l => l.Yeast!.MaltotrioseShare.Ratio + l.Yeast.DextrinShare.Ratio + l.Yeast.MaltoseShare.Ratio)
+            .FirstOrDefault()?.Yeast;
         return new FermentStep(
             yeast is null ? null : new YeastShares(
                 parameters.Of(New($"yeast.{yeast.Id}.maltose", yeast.MaltoseShare.Ratio, "kg/kg", yeast.Provenance)),

@@ -13,6 +13,7 @@ internal static class StartingParameters
     private static readonly (Known Place, string Id)[] Ids =
     [
         (Known.RinsingShare, "mash.rinse.pour"),
+        (Known.TowardsPlateau, "mash.limit.towardsPlateau"),
         (Known.SpectrumMaltose, "mash.spectrum.maltose"),
         (Known.SpectrumMaltotriose, "mash.spectrum.maltotriose"),
         (Known.SpectrumGlucose, "mash.spectrum.glucose"),
@@ -40,7 +41,10 @@ internal static class StartingParameters
         (Known.OwnSugarOfCaramel, "malt.ownSugar.caramel"),
         (Known.OwnSugarOfRoast, "malt.ownSugar.roast"),
         (Known.OwnFermentableOfBase, "malt.ownFermentable.base"),
-        (Known.OwnFermentableOfCaramel, "malt.ownFermentable.caramel"),
+        (Known.OwnFermentableOfLightCaramel, "malt.ownFermentable.lightCaramel"),
+        (Known.OwnFermentableOfAmberCaramel, "malt.ownFermentable.amberCaramel"),
+        (Known.OwnFermentableOfDarkCaramel, "malt.ownFermentable.darkCaramel"),
+        (Known.OwnFermentableOfDextrinMalt, "malt.ownFermentable.dextrinMalt"),
         (Known.OwnFermentableOfRoast, "malt.ownFermentable.roast"),
         (Known.CongressLimit, "mash.limit.congress"),
         (Known.HopWater, "hops.water"),

@@ -1,4 +1,6 @@
+using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
+using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Treating;
@@ -29,17 +31,38 @@ public static class Headlines
     public static IReadOnlyList<Headline> Unknown => Order;
 
     /// <summary>The headline of a run.</summary>
-    internal static IReadOnlyList<Headline> Of(LaidOut laidOut, RunOutcome run, WaterOutcome? water, PhTold ph) =>
-        [.. Order.Select(line => line with
+    internal static IReadOnlyList<Headline> Of(LaidOut laidOut, RunOutcome run, WaterOutcome? water, PhTold ph)
+    {
+        RunOutcome? none = MashCautions.ConversionIsABound(laidOut) ? WithoutConversion(run) : null;
+        return [.. Order.Select(line => line with
         {
             Band = line.Name switch
             {
                 MashPh => water?.MashPh,
                 WortPh => ph.Wort,
                 BeerPh => ph.Beer,
-                _ => ReadOff.TryGetValue(line.Name, out Readout? readout) && IsKnown(laidOut, readout, water) ? Band.Point(run[readout], readout.Unit) : null,
+                _ => ReadOff.TryGetValue(line.Name, out Readout? readout) && IsKnown(laidOut, readout, water) ? Between(run, none, readout) : null,
             },
         })];
+    }
+
+    /// <summary>A point; or bounds, where the mash may convert anything from nothing to what the run counts.</summary>
+    private static Band Between(RunOutcome run, RunOutcome? none, Readout readout)
+    {
+        double likely = run[readout], other = none?[readout] ?? likely;
+        return none is null || !double.IsFinite(other)
+            ? Band.Point(likely, readout.Unit)
+            : new(Math.Min(likely, other), likely, Math.Max(likely, other), readout.Unit, BandKind.Bounds);
+    }
+
+    /// <summary>The same brew, were no starch converted at all; null when it cannot be run.</summary>
+    private static RunOutcome? WithoutConversion(RunOutcome run)
+    {
+        double[] draw = [.. run.Draw];
+        draw[(int)Known.Conversion] = 0;
+        RunTrace trace = new(run.Plan);
+        return Run.Through(run.Plan, draw, trace) ? new RunOutcome(run.Plan, draw, trace) : null;
+    }
 
     private static Headline Of(Readout readout) => new(readout.Id, readout.Title, readout.Decimals, null);
 

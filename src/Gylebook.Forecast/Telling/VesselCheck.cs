@@ -1,5 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
@@ -136,13 +137,14 @@ internal static class VesselCheck
 
     private static IEnumerable<Finding> Enzyme(LaidOut laidOut)
     {
-        double share = laidOut.Plan!.Mash.EnzymeShare(laidOut.Plan.Medians);
+        double starch = laidOut.Lines.Where(l => l.Line.At.Point == AdditionPoint.Mash).Sum(l => l.Makeup[Component.Starch]);
+        double share = laidOut.Plan!.Mash.EnzymeShare(laidOut.Plan.Medians, starch);
         if (share < 1)
         {
             string has = Number(share * MashStep.EnoughDiastaticPower, "°Lintner");
             yield return new Finding(
                 "mash.enzyme", Severity.Warning, "ingredients",
-                Invariant($"the grist has {has} of diastatic power; {MashStep.EnoughDiastaticPower:0} are wanted, so {share * 100:0} % of the starch is counted as converted"),
+                Invariant($"the malts bring {has} for the starch in the mash; {MashStep.EnoughDiastaticPower:0} over a pale malt's worth of it are wanted, so {share * 100:0} % of the starch is counted as converted"),
                 has, Number(MashStep.EnoughDiastaticPower, "°Lintner"));
         }
     }

@@ -14,7 +14,13 @@ internal static class YeastCautions
 
     /// <summary>All of them.</summary>
     public static IEnumerable<Caution> Of(LaidOut laidOut, RunOutcome figures, PitchAdvice? pitch) =>
-        pitch is null ? [] : [.. Cells(pitch), .. Strength(laidOut, figures), .. Handling(pitch), .. Harvest(pitch)];
+        pitch is null ? [] : [.. Told(laidOut), .. Cells(pitch), .. Strength(laidOut, figures), .. Handling(pitch), .. Harvest(pitch)];
+
+    private static IEnumerable<Caution> Told(LaidOut laidOut) =>
+        from line in laidOut.Lines
+        where line is { Yeast: not null, Line.Attenuation: not null }
+        let dextrin = line.Yeast!.DextrinShare.Ratio > 0 ? " It takes more than the sugars this mash is counted to give, so some dextrin: the mash may have given more than the forecast thinks." : ""
+        select new Caution("yeast.told", Severity.Note, "ferment", $"{line.Name}: {line.Line.Attenuation!.Value.Text} is your own figure, solved for this grist as {Number(100 * line.Yeast!.MaltotrioseShare.Ratio, "%")} of the maltotriose; change malts or mash and the attenuation moves.{dextrin}", "the recipe");
 
     private static IEnumerable<Caution> Cells(PitchAdvice pitch)
     {

@@ -8,6 +8,9 @@ internal static class AdditionCheck
 {
     private const double MostAlphaPercent = 30;
 
+    /// <summary>A yeast that takes neither maltose nor maltotriose reaches about 15 %; a hundred is a beer as light as water.</summary>
+    private const double LeastAttenuationPercent = 5, MostAttenuationPercent = 100;
+
     internal static void Check(Recipe recipe, FindingList findings)
     {
         for (var i = 0; i < recipe.Ingredients.Count; i++)
@@ -27,10 +30,20 @@ internal static class AdditionCheck
                     none.Text, "above 0 %");
             }
 
+            Attenuation(line, Invariant($"ingredients[{i}].attenuation"), findings);
             if (line.Age is not null || line.Storage is not null)
             {
                 AgeCheck.Check(line, Invariant($"ingredients[{i}]"), findings);
             }
+        }
+    }
+
+    private static void Attenuation(IngredientLine line, string where, FindingList findings)
+    {
+        if (line.Attenuation is { } told && told.Value.Percent is < LeastAttenuationPercent or > MostAttenuationPercent)
+        {
+            string limit = Invariant($"{LeastAttenuationPercent} % to {MostAttenuationPercent} %");
+            findings.Error("yeast.attenuation", where, $"{told}; must be {limit}, apparent: of gravities, (1.050 - 1.013)/0.050 is 74 %", told.Text, limit);
         }
     }
 

@@ -37,6 +37,9 @@ public sealed record DraftLine(int Number, IngredientKind? Kind, string Of)
     /// <summary>Cells that yeast held when fresh.</summary>
     public string? Cells { get; init; }
 
+    /// <summary>How far this yeast went last time.</summary>
+    public string? Attenuation { get; init; }
+
     /// <summary>A malt's own colour.</summary>
     public string? Colour { get; init; }
 
@@ -61,6 +64,7 @@ public sealed record DraftLine(int Number, IngredientKind? Kind, string Of)
             Form = Text("form"),
             Age = Text("age"),
             Cells = Text("cells"),
+            Attenuation = Text("attenuation"),
             Colour = Text("colour"),
         };
     }

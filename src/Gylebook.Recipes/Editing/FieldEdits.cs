@@ -8,7 +8,7 @@ public static partial class FieldEdits
 {
     /// <summary>Fields that a recipe can do without: emptied, they go.</summary>
     private static readonly string[] Optional =
-        ["notes", "carbonation", "as", "alpha", "form", "age", "lost", "cells", "colour", "portion", "strike", "topUp", "sparge", "souring", "boil", "stand", "mash", "liquor"];
+        ["notes", "carbonation", "as", "alpha", "form", "age", "lost", "cells", "attenuation", "colour", "portion", "strike", "topUp", "sparge", "souring", "boil", "stand", "mash", "liquor"];
 
     /// <summary>Types into a field.</summary>
     /// <param name="draft">The draft.</param>

@@ -11,7 +11,7 @@ internal static class FieldPath
     [
         "format", "name", "notes", "sources", "recipe",
         "malt", "extract", "sugar", "food", "hop", "spice", "yeast", "fining", "salt", "acid", "water",
-        "as", "colour", "alpha", "form", "age", "storage", "cells", "amount", "at", "portion",
+        "as", "colour", "alpha", "form", "age", "storage", "cells", "attenuation", "amount", "at", "portion",
         "culture", "method", "rests", "volume", "in", "carbonation", "temperature", "pack", "lost", "time", "share", "from", "strike", "topUp", "sparge",
         "package", "mash", "liquor", "souring", "boil", "stand", "ferment", "portions", "ingredients",
         "distilled", "boiled", "boiledTo", "report", "balance", "targets", "salts", "acids", "dilution", "mashPh", "spargePh", "wortPh",

@@ -58,7 +58,7 @@ public static partial class FieldWords
 
     /// <summary>A line in one breath: <c>3.6 kg, mash</c>.</summary>
     public static string OfLineAsWhole(DraftLine line) =>
-        string.Join(", ", new[] { line.Amount, line.Alpha, line.Colour, line.Form, line.Age, line.Cells, line.At, line.Portion }.Where(text => !string.IsNullOrEmpty(text)));
+        string.Join(", ", new[] { line.Amount, line.Alpha, line.Colour, line.Form, line.Age, line.Cells, line.Attenuation, line.At, line.Portion }.Where(text => !string.IsNullOrEmpty(text)));
 
     /// <summary>What stands for a field that says nothing.</summary>
     public static string Nothing(string path) => path.StartsWith("liquor.", StringComparison.Ordinal) ? "planned" : "nothing";

@@ -41,6 +41,9 @@ public sealed record IngredientLine
 
     /// <summary>Cells that yeast held when fresh; null when its form must tell.</summary>
     public CellCount? Cells { get; init; }
+
+    /// <summary>How far this yeast took the brewer's last beer of such a grist, apparent; null for what is usual of its type.</summary>
+    public Entered<Fraction>? Attenuation { get; init; }
 }
 
 /// <summary>How hops were kept.</summary>

@@ -45,7 +45,8 @@ public static class Malts
     {
         "base" => MaltFamily.Base,
         "caramel" => MaltFamily.Caramel,
+        "dextrin" => MaltFamily.Dextrin,
         "roast" => MaltFamily.Roast,
-        var other => throw row.Wrong("family", $"is not base, caramel or roast: {other}"),
+        var other => throw row.Wrong("family", $"is not base, caramel, dextrin or roast: {other}"),
     };
 }

@@ -25,6 +25,7 @@ internal static class IngredientReader
             Age = Only(line, "age", kind, Ages, "hops and yeast")?.Quantity<Duration>(),
             Storage = Only(line, "storage", kind, IsHop, "hops") is null ? null : line.OptionalObject("storage", Storage),
             Cells = Only(line, "cells", kind, IsYeast, "yeast") is { } cells ? CellCountText.Read(cells) : null,
+            Attenuation = Only(line, "attenuation", kind, IsYeast, "yeast")?.Quantity<Fraction>(),
             Amount = Amount(line, kind),
             At = At(line, kind),
             Portion = line.OptionalName("portion"),

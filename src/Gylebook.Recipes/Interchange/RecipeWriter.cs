@@ -89,6 +89,7 @@ internal static class RecipeWriter
         .Put("age", line.Age)
         .Put("storage", line.Storage is { } storage ? Storage(storage) : null)
         .Put("cells", line.Cells?.Text)
+        .Put("attenuation", line.Attenuation)
         .Put("amount", line.Amount.Text)
         .Put("at", line.Kind == IngredientKind.Malt && line.At.Point == AdditionPoint.Mash ? null : AdditionTimeText.Write(line.At))
         .Put("portion", line.Portion)

@@ -9,6 +9,9 @@ public enum MaltFamily
     /// <summary>Caramel malts: stewed, all extract already sugar and dextrin.</summary>
     Caramel,
 
+    /// <summary>Dextrin malt: pale and glassy, its starch cooked in the grain; meant for the dextrin it brings.</summary>
+    Dextrin,
+
     /// <summary>Roasted malts and grains: all extract already dextrin-like.</summary>
     Roast,
 }

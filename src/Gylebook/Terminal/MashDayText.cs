@@ -59,8 +59,12 @@ internal static class MashDayText
         ];
         string falls = rest.EndCelsius is double end ? Invariant($", falls to {end:0.0} °C") : "";
         string by = ways.Length > 0 ? "; reached by " + string.Join(", or ", ways) : "";
-        return Invariant($"Rest at {rest.Celsius:0.#} °C for {rest.Minutes:0} min{falls}{by}; amylase left at its end: alpha {100 * rest.AlphaLeft:0} %, beta {100 * rest.BetaLeft:0} %");
+        return Invariant($"Rest at {rest.Celsius:0.#} °C for {rest.Minutes:0} min{falls}{by}; amylase left at its end: alpha {100 * rest.AlphaLeft:0} %, beta {Beta(rest)}");
     }
+
+    /// <summary>The tough tenth of beta-amylase was measured at 65 °C; what a hotter rest leaves of it nobody knows.</summary>
+    private static string Beta(MashRest rest) =>
+        rest.BetaLeft > 0.1 ? Invariant($"{100 * rest.BetaLeft:0} %") : rest.Celsius > 65 ? "a tenth at most" : "about a tenth";
 
     private static string Spoken(SpargeMethod method) => method switch
     {

@@ -71,9 +71,9 @@ internal static class Draws
             Extract = Next("extract", malt.ExtractFineDry.Ratio),
             Moisture = Next("moisture", malt.Moisture.Ratio),
             Colour = Next("colour", malt.Colour.Lovibond),
-            DiastaticPower = Next("power", MashStep.EnoughDiastaticPower),
+            DiastaticPower = Next("power", 2 * MashStep.EnoughDiastaticPower),
         };
-        draw = [.. draw, malt.ExtractFineDry.Ratio, malt.Moisture.Ratio, malt.Colour.Lovibond, MashStep.EnoughDiastaticPower];
+        draw = [.. draw, malt.ExtractFineDry.Ratio, malt.Moisture.Ratio, malt.Colour.Lovibond, 2 * MashStep.EnoughDiastaticPower];
         return new MashStep([made], kilograms, new RestCourse([new RestStep(66, 60)]));
     }
 

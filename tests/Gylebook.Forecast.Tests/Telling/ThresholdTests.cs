@@ -63,16 +63,23 @@ public sealed class ThresholdTests
         Assert.Equal(severity, Tell(Plain, kit).Findings.SingleOrDefault(f => f.Code == "fermenter.tooSmall")?.Severity);
     }
 
-    /// <summary>Grist of pale malt with what brings no enzyme, mixed to a little less and a little more than 30 °Lintner over all.</summary>
+    /// <summary>
+    /// Pale malt with flakes that bring starch and no enzyme, mixed to a little less and a little more than 30 °Lintner over a pale malt's worth of
+    /// their starch.
+    /// </summary>
     [Theory]
     [InlineData(29.9, true)]
     [InlineData(30.1, false)]
     public void Enzyme_is_short_below_thirty_degrees_Lintner(double power, bool isShort)
     {
-        Malt pale = Malts.Find("pale ale malt").Match!, roast = Malts.Find("chocolate malt").Match!;
-        Assert.Equal(0, roast.DiastaticPower);
-        double share = power / pale.DiastaticPower;
-        Recipe mixed = Plain with { Ingredients = [Typed.Malt(pale.Name, 4 * share), Typed.Malt(roast.Name, 4 * (1 - share)), Plain.Ingredients[1]] };
+        Malt pale = Malts.Find("pale ale malt").Match!, flakes = Malts.Find("barley flakes").Match!;
+        Assert.Equal(0, flakes.DiastaticPower);
+        Recipe Mixed(double share) => Plain with { Ingredients = [Typed.Malt(pale.Name, 4 * share), Typed.Malt(flakes.Name, 4 * (1 - share)), Plain.Ingredients[1]] };
+        double[] starch = [.. Mixed(0.5).LayOut(Kits.Whole).Lines.Take(2).Select(line => line.Makeup[Component.Starch] / line.Kilograms)];
+
+        // share · 55 = power · (share · pale's starch + (1 − share) · flakes' starch)/pale's starch.
+        double share = power * starch[1] / ((pale.DiastaticPower * starch[0]) - (power * (starch[0] - starch[1])));
+        Recipe mixed = Mixed(share);
         Assert.Equal(isShort ? Severity.Warning : null, Tell(mixed, Kits.Whole).Findings.SingleOrDefault(f => f.Code == "mash.enzyme")?.Severity);
     }
 

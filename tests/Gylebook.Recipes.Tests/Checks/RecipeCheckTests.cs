@@ -33,6 +33,10 @@ public sealed class RecipeCheckTests
         Assert.Contains(value, finding.Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_brewers_own_attenuation_is_let_pass() =>
+        Assert.Empty(Check(Bitter.Replace("\"form\": \"dry\"", "\"form\": \"dry\", \"attenuation\": \"74 %\"", StringComparison.Ordinal)));
+
     [Theory]
     [InlineData("\"3.4\"", "\"3\"")]
     [InlineData("\"3.4\"", "4.6")]
@@ -57,6 +61,7 @@ public sealed class RecipeCheckTests
     [InlineData("\"boil 60 min\"", "\"stand 5 min\"", "at.noStand", "ingredients[2].at", "stand 5 min", "a stand")]
     [InlineData("\"boil 60 min\"", "\"ferment day 11\"", "at.afterFerment", "ingredients[2].at", "ferment day 11", "day 10")]
     [InlineData("\"whole\", \"amount\": \"45 g\"", "\"whole\", \"age\": \"10000 d\", \"amount\": \"45 g\"", "hop.age", "ingredients[2].age", "10000 d", "3650 d")]
+    [InlineData("\"form\": \"dry\"", "\"form\": \"dry\", \"attenuation\": \"4 %\"", "yeast.attenuation", "ingredients[5].attenuation", "4 %", "5 % to 100 %")]
     [InlineData("\"form\": \"dry\"", "\"form\": \"slurry\", \"age\": \"200 d\"", "yeast.age", "ingredients[5].age", "200 d", "142 d")]
     [InlineData("{ \"yeast\": \"English ale\", \"form\": \"dry\"", "{ \"food\": \"honey\"", "yeast.none", "ingredients", "none", "a yeast")]
     public void What_cannot_be_meant_names_field_value_and_limit(string was, string wrong, string code, string where, string value, string limit)

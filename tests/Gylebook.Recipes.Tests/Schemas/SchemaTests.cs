@@ -51,6 +51,7 @@ public sealed class SchemaTests
     [InlineData("\"at\": \"boil 10 min\"", "\"at\": \"boil\"")]
     [InlineData("\"hop\": \"Fuggle\"", "\"hop\": \"\"")]
     [InlineData("\"malt\": \"munich malt\"", "\"malt\": \"munich malt\", \"alpha\": \"5 %\"")]
+    [InlineData("\"malt\": \"munich malt\"", "\"malt\": \"munich malt\", \"attenuation\": \"74 %\"")]
     [InlineData("\"amount\": \"3.6 kg\"", "\"amount\": \"3.6 L\"")]
     [InlineData("\"form\": \"dry\"", "\"form\": \"whole\"")]
     [InlineData("\"20 L\"", "20")]

@@ -19,7 +19,7 @@ public sealed partial class LineRow
     private readonly string _notesId = FieldIds.Next();
 
     // Findings of these fields stand under the fields themselves.
-    private static readonly string[] ShownWhenOpen = ["at", "alpha", "form", "colour", "portion", "as", "age", "cells", "storage.pack", "storage.temperature", "storage.lost"];
+    private static readonly string[] ShownWhenOpen = ["at", "alpha", "form", "colour", "portion", "as", "age", "cells", "attenuation", "storage.pack", "storage.temperature", "storage.lost"];
 
     /// <summary>The recipe.</summary>
     [Parameter]
