@@ -51,14 +51,25 @@ public static class Heat
         _ => 0,
     };
 
-    private static double StrikeOf(in RunView run) => run.Plan.Surroundings?.Mash is { } mash && run.Plan.Liquors[0] > 0
+    /// <summary>What grain and a vessel that is not warm already take up, kJ/K.</summary>
+    public static double GristKilojoulesPerKelvin(in RunView run) => run.Plan.Surroundings?.Mash is { } mash
+        ? Infusion.MashKilojoulesPerKelvin(mash.GristKilograms, MoistureOf(run, mash), 0) + mash.VesselKilojoulesPerKelvin : double.NaN;
+
+    /// <summary>Minutes of full heat from one temperature to another; not a number where nobody knows.</summary>
+    public static double MinutesFor(in RunView run, double kilojoulesPerKelvin, double from, double to) =>
+        run.Plan.Surroundings?.Mash is { } mash ? Minutes(run, mash, kilojoulesPerKelvin, from, to) : double.NaN;
+
+    private static double StrikeOf(in RunView run) => StrikeCelsiusWith(run, run.Plan.Liquors[0]);
+
+    /// <summary>Temperature of so much strike liquor, by heat balance, °C.</summary>
+    public static double StrikeCelsiusWith(in RunView run, double liquorKilograms) => run.Plan.Surroundings?.Mash is { } mash && liquorKilograms > 0
         ? StrikeHeat.StrikeCelsius(
             new MashIn
             {
                 GrainKilograms = mash.GristKilograms,
                 GrainMoisture = MoistureOf(run, mash),
                 GrainCelsius = mash.RoomCelsius,
-                LiquorKilograms = run.Plan.Liquors[0],
+                LiquorKilograms = liquorKilograms,
                 VesselKilojoulesPerKelvin = mash.VesselKilojoulesPerKelvin,
                 VesselCelsius = mash.RoomCelsius,
                 SlakingKelvins = run.Draw[Known.SlakingKelvins],

@@ -1,4 +1,3 @@
-using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
 
 namespace Gylebook.Engine.Readouts;

@@ -19,7 +19,7 @@ public sealed class ReadoutTable
             .Select(row => new HopReadouts(row, plan.Additions[row].Place))];
         All =
         [
-            .. BeerReadouts.All, .. Heat.All, .. PackageReadouts.All, .. IonReadouts.All,
+            .. BeerReadouts.All, .. PhReadouts.All, .. Heat.All, .. PackageReadouts.All, .. IonReadouts.All,
             .. Stages.SelectMany(stage => stage.All), .. Losses.SelectMany(loss => loss.All), .. Hops.SelectMany(hop => hop.All),
         ];
         _byId = All.ToDictionary(readout => readout.Id, StringComparer.Ordinal);

@@ -72,6 +72,9 @@ public sealed record RunPlan
     /// <summary>Packages, one row a portion that is packaged.</summary>
     public required PackageStep[] Packages { get; init; }
 
+    /// <summary>What is known of its acidity.</summary>
+    public AcidityPlan Acidity { get; init; } = AcidityPlan.None;
+
     /// <summary>What moves no mass and yet decides what is told; null for a plan that is only run.</summary>
     public Surroundings? Surroundings { get; init; }
 

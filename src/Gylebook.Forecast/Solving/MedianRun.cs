@@ -1,6 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
-using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
@@ -13,7 +13,7 @@ internal readonly record struct MedianRun(Kit Kit, Func<string, FoodMakeup?> Foo
     /// <summary>The figure of the beer as a whole; null when the recipe cannot be run.</summary>
     public double? Read(Recipe recipe, Readout readout)
     {
-        if (LayOut.Of(recipe, Kit, Foods).Plan is not { } plan)
+        if (BrewPlanner.Plan(recipe, Kit, Foods).Plan is not { } plan)
         {
             return null;
         }

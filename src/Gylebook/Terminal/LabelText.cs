@@ -1,6 +1,7 @@
 using System.Globalization;
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Labels;
 using Gylebook.Science.Foods.Doses;
 using Spectre.Console;
 

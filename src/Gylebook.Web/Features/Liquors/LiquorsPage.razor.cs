@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Treating;
+using Gylebook.Forecast.Liquors;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;
 using Gylebook.Science.Water;

@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
 using Gylebook.Pictures;
 using Gylebook.Store;
 using Gylebook.Web.Features.Foods;

@@ -1,5 +1,5 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report.Labels;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
