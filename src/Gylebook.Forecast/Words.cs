@@ -8,6 +8,9 @@ namespace Gylebook.Forecast;
 /// <summary>Stable names of stages, losses and times, as files and people know them.</summary>
 public static class Words
 {
+    /// <summary>Who says so, where everybody does and nobody printed it.</summary>
+    internal const string Trade = "common practice, no source";
+
     /// <summary>How every pH is meant: a sample cooled to 20 °C and free of gas.</summary>
     public const string PhAt20C = "pH at 20 °C";
 

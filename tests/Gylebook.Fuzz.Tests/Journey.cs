@@ -6,6 +6,7 @@ using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Labels;
 using Gylebook.Pictures;
+using Gylebook.Pictures.Drawing;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Foods;

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Report;
+using Gylebook.Pictures.Drawing;
 using Gylebook.Recipes;
 using Gylebook.Tests.Shared;
 

@@ -10,8 +10,6 @@ namespace Gylebook.Forecast.Foods;
 /// <remarks>Gylebook informs; local law and licensed practice decide.</remarks>
 public static class FoodCautions
 {
-    internal const string Trade = "common practice, no source";
-
     /// <summary>Foods drier than this foam and clot in hot wort.</summary>
     private const double Dry = 0.2;
 
@@ -43,7 +41,7 @@ public static class FoodCautions
         return new(
             "boilover.powder", Severity.Warning, Words.Of(dose.At),
             Invariant($"{name}: it foams in hot wort and can burn on. Flame off, stirred to a slurry with three to five times its weight of cool water first, in five parts over five minutes, {room} {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L of wort."),
-            Trade);
+            Words.Trade);
     }
 
     /// <summary>Anything into fermenting beer.</summary>
@@ -55,7 +53,7 @@ public static class FoodCautions
         return new(
             "foam.fermenter", Severity.Warning, Words.Of(dose.At),
             Invariant($"{name}: anything that goes in shakes gas out of fermenting beer. Cool it first, add it in five parts, keep {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L and fit a blow-off tube."),
-            Trade);
+            Words.Trade);
     }
 
     /// <summary>Starch that hangs in the beer.</summary>
@@ -63,7 +61,7 @@ public static class FoodCautions
     public static Caution StarchLater(double gramsPerLitre) => new(
         "starch.later", Severity.Warning, "package",
         Invariant($"About {gramsPerLitre:0.0} g/L of starch that met no enzyme hangs in the beer as haze. A diastatic or wild yeast could still eat it in the package and raise the pressure."),
-        "stoichiometry; " + Trade);
+        "stoichiometry; " + Words.Trade);
 
     /// <summary>Starch from which a word is worth saying, g/L. Common practice, no source.</summary>
     internal const double StarchWorthAWord = 0.5;
@@ -86,7 +84,7 @@ public static class FoodCautions
             yield return new(
                 "food.raw", Severity.Warning, Words.Of(dose.At),
                 $"{food.Name}: it goes into cold beer, and nothing kills what lives on it. Heat it to 75 °C for ten minutes or steep it in spirit of 40 % or more first. Freezing kills nothing.",
-                "Salmonella in raw flour, nuts, seeds, coconut and spices: food-safety agencies; times " + Trade);
+                "Salmonella in raw flour, nuts, seeds, coconut and spices: food-safety agencies; times " + Words.Trade);
         }
 
         if (point >= AdditionPoint.Pitch && FoodFamilies.Of(food.FamilyId).IsLowAcid)

@@ -6,7 +6,6 @@ using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Conditioning;
 using Gylebook.Science.Foods.Doses;
 using Gylebook.Science.Quantities;
-using static Gylebook.Forecast.Foods.FoodCautions;
 using FoodWord = Gylebook.Science.Foods.Words.IngredientKind;
 
 namespace Gylebook.Forecast.Foods;
@@ -52,7 +51,7 @@ internal static class YeastHazards
                 yield return new(
                     "preservative.unknown", Severity.Warning, Words.Of(dose.At),
                     $"{food.Name} is kept with {(word == FoodWord.Natamycin ? "natamycin" : "dimethyl dicarbonate")}, which is there to stop yeast. No dose for beer is known here: try it in a small jar with yeast first.",
-                    Trade);
+                    Words.Trade);
             }
 
             if (word == FoodWord.Sulphite)
@@ -83,7 +82,7 @@ internal static class YeastHazards
         return new(
             "bottle.unfermentedSugar", all > BottleLimit ? Severity.Error : Severity.Warning, Words.Of(dose.At),
             Invariant($"The sugar of {food.Name} will ferment in the package: {volumes:0.00} volumes more, {all:0.0} with what the beer holds, {bar:0.0} bar at {CellarCelsius:0} °C against the air of {air}, on top of any priming. Ordinary bottles stand {BottleLimit:0.0} volumes; glass bursts. Keg it cold with a relief valve, or let it ferment first."),
-            "stoichiometry of its sugars; air by ISO 2533; limit of bottles " + Trade);
+            "stoichiometry of its sugars; air by ISO 2533; limit of bottles " + Words.Trade);
     }
 
     private static Caution Preservative(FoodMakeup food, Dose dose, string name, double pKa)

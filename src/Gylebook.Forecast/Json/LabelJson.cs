@@ -1,6 +1,5 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Foods;
-using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Labels;
 
 namespace Gylebook.Forecast.Json;

@@ -1,5 +1,4 @@
 using Gylebook.Forecast.Liquors;
-using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
 using Gylebook.Science.Water;

@@ -9,15 +9,13 @@ namespace Gylebook.Forecast.Liquors;
 /// <summary>Hazards of treating liquor where they bite, and how far its numbers go.</summary>
 public static class TreatmentCautions
 {
-    private const string Trade = "common practice, no source";
-
     internal static IReadOnlyList<Caution> Of(WaterPlan plan, LiquorNeed need, TreatedMash mash, TreatedLiquor sparge, TreatedLiquor kettle) =>
     [
         .. plan.Sources.Where(source => source.Boiled).Select(source => new Caution(
-            "scald.boiledLiquor", Severity.Warning, "strike", $"A full kettle on the boil scalds: let the water ({source.Name}) cool and settle before you draw it off its chalk.", Trade)),
+            "scald.boiledLiquor", Severity.Warning, "strike", $"A full kettle on the boil scalds: let the water ({source.Name}) cool and settle before you draw it off its chalk.", Words.Trade)),
         .. AcidIn("mash", mash.Liquor), .. AcidIn("sparge", sparge), .. AcidIn("kettle", kettle), .. WortIn(kettle),
         .. SaltsOf(plan, mash.Liquor, sparge, kettle),
-        new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Put salts and acid in while it is cold, and stir. Keep children and animals away, wear boots, and move it in small amounts.", Trade),
+        new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Put salts and acid in while it is cold, and stir. Keep children and animals away, wear boots, and move it in small amounts.", Words.Trade),
         .. MendIn(mash.Mend),
         .. Models(need, mash.Ph, mash.Reading),
     ];
@@ -59,7 +57,7 @@ public static class TreatmentCautions
             yield return new("salt.handle", Severity.Warning, "mashReading", $"{Words.Sentence(salt.Name)}: {salt.Caution}", "safety data sheets' common advice");
         }
 
-        yield return new("scald.mash", Severity.Warning, "mashReading", "The mash is hot and scalds: add two thirds, diluted in cold water, stir, wait ten minutes and measure again.", Trade);
+        yield return new("scald.mash", Severity.Warning, "mashReading", "The mash is hot and scalds: add two thirds, diluted in cold water, stir, wait ten minutes and measure again.", Words.Trade);
     }
 
     private static IEnumerable<Caution> Models(LiquorNeed need, Band? ph, MashReadingReport? reading)

@@ -1,5 +1,4 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Report;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Liquors;

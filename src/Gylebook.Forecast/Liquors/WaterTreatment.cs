@@ -2,7 +2,6 @@ using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Planning;
-using Gylebook.Forecast.Report;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Liquors;

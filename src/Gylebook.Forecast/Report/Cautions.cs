@@ -22,8 +22,6 @@ namespace Gylebook.Forecast.Report;
 /// <summary>Hazards at the step that has them, and limits of the models that were used.</summary>
 internal static class Cautions
 {
-    private const string Trade = "common practice, no source";
-
     /// <summary>All cautions, in the order of the run.</summary>
     public static IReadOnlyList<Caution> Of(
         BrewPlan brew, RunRecord record, RunOutcome figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhReport ph) =>
@@ -55,19 +53,19 @@ internal static class Cautions
             if (!isTreated)
             {
                 // Whoever treats the liquor is told the same, and when to do it, with the treatment.
-                yield return new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Keep children and animals away, wear boots, and move it in small amounts.", Trade);
+                yield return new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Keep children and animals away, wear boots, and move it in small amounts.", Words.Trade);
             }
 
             if (mash.Method is MashMethod.Bag or MashMethod.Part)
             {
                 string kg = record.Outcome[Heat.LiftKilograms].ToString("0.#", CultureInfo.InvariantCulture);
-                yield return new("lift.heavy", Severity.Warning, "lift", $"The bag weighs about {kg} kg wet and hot. Use a pulley or a second pair of hands; let it drip over the kettle.", Trade);
+                yield return new("lift.heavy", Severity.Warning, "lift", $"The bag weighs about {kg} kg wet and hot. Use a pulley or a second pair of hands; let it drip over the kettle.", Words.Trade);
             }
         }
 
         foreach (PlannedLine line in brew.Lines.Where(l => l.Salt is { Caution.Length: > 0 }))
         {
-            yield return new("salt.handle", Severity.Warning, Words.Of(line.Line.At), $"{Words.Sentence(line.Name)}: {line.Salt!.Caution}", Trade);
+            yield return new("salt.handle", Severity.Warning, Words.Of(line.Line.At), $"{Words.Sentence(line.Name)}: {line.Salt!.Caution}", Words.Trade);
         }
 
         foreach (PlannedLine line in brew.Lines.Where(l => l.Line.Kind == IngredientKind.Acid))
@@ -82,7 +80,7 @@ internal static class Cautions
         {
             if (line.Line.Kind == IngredientKind.Hop && line.Line.At.Point is AdditionPoint.Boil or AdditionPoint.CopperUp)
             {
-                yield return new("boilover.hops", Severity.Warning, Words.Of(line.Line.At), "Foam rises when hops go in. Stand back, stir, turn down.", Trade);
+                yield return new("boilover.hops", Severity.Warning, Words.Of(line.Line.At), "Foam rises when hops go in. Stand back, stir, turn down.", Words.Trade);
             }
             else if (line.Sugar is not null)
             {
@@ -122,12 +120,12 @@ internal static class Cautions
     {
         if (figures[BeerReadouts.AlcoholByVolume] < LittleAlcohol)
         {
-            yield return new("alcohol.little", Severity.Warning, "package", "So little alcohol protects nothing: germs that make people ill can grow in it. Bring it below pH 4.6, keep it at fridge temperature, drink it soon, and pasteurise what is to keep.", Trade);
+            yield return new("alcohol.little", Severity.Warning, "package", "So little alcohol protects nothing: germs that make people ill can grow in it. Bring it below pH 4.6, keep it at fridge temperature, drink it soon, and pasteurise what is to keep.", Words.Trade);
         }
 
         if (BrewPlanner.IsGassed(brew.Recipe, brew.Kit))
         {
-            yield return new("pressure.keg", Severity.Warning, "package", "The weakest rated part sets the pressure. Use a relief valve, and keep the gas cylinder upright, chained and in an aired room.", Trade);
+            yield return new("pressure.keg", Severity.Warning, "package", "The weakest rated part sets the pressure. Use a relief valve, and keep the gas cylinder upright, chained and in an aired room.", Words.Trade);
         }
         else
         {

@@ -75,7 +75,7 @@ public sealed class AmountSolver(
     private double? Gravity(int[] lines, double times)
     {
         Recipe scaled = recipe with { Ingredients = [.. recipe.Ingredients.Select((line, i) => lines.Contains(i) ? Times(line, times) : line)] };
-        return new MedianRun(kit, foods, model).Read(scaled, BeerReadouts.OriginalGravity);
+        return new MedianRun(kit, foods, model).ValueOf(scaled, BeerReadouts.OriginalGravity);
     }
 
     private static IngredientLine Times(IngredientLine line, double times) => line with

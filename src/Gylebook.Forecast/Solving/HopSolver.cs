@@ -122,7 +122,7 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
 
     /// <summary>Bitterness of the whole beer with so much of the line; null when it cannot be run.</summary>
     private double? IbuOf(Recipe recipe, int line, double grams) =>
-        new MedianRun(kit, foods, model).Read(With(recipe, line, grams), BeerReadouts.Bitterness);
+        new MedianRun(kit, foods, model).ValueOf(With(recipe, line, grams), BeerReadouts.Bitterness);
 
     private static Recipe With(Recipe recipe, int line, double grams)
     {

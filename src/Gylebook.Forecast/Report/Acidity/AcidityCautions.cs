@@ -12,7 +12,6 @@ namespace Gylebook.Forecast.Report.Acidity;
 /// <summary>What can go wrong in a souring kettle, and how far pH figures go.</summary>
 internal static class AcidityCautions
 {
-    private const string Trade = "common practice, no source";
     private const string Place = "sour";
 
     /// <summary>All of them.</summary>
@@ -21,15 +20,15 @@ internal static class AcidityCautions
 
     private static IEnumerable<Caution> Souring(SouringPlan plan, BrewPlan brew, RunOutcome run)
     {
-        yield return new("souring.germs", Severity.Warning, Place, $"Warm sweet wort feeds germs that make people ill. Heat it to the boil first, cool it to {plan.Temperature}, bring it to about pH 4.5 with food-grade lactic acid before the culture goes in, fill the kettle high, and keep air and flies out. Hot wort scalds, concentrated acid burns: gloves and goggles.", Trade);
+        yield return new("souring.germs", Severity.Warning, Place, $"Warm sweet wort feeds germs that make people ill. Heat it to the boil first, cool it to {plan.Temperature}, bring it to about pH 4.5 with food-grade lactic acid before the culture goes in, fill the kettle high, and keep air and flies out. Hot wort scalds, concentrated acid burns: gloves and goggles.", Words.Trade);
         yield return new("souring.discard", Severity.Warning, Place, "Mould, or a smell of vomit, cheese or rot: throw the wort away and do not taste it. Boiling does not undo poison that germs have left.", "extension sheets on low-acid foods: acid and heat do not undo every toxin; the signs common practice, no source");
-        yield return new("souring.measure", Severity.Note, Place, $"{plan.Time} is your figure: no rate of souring is known here. Measure a cooled sample on a calibrated meter every few hours, and boil when it reads {plan.Ph}; taste only what has boiled.", Trade);
+        yield return new("souring.measure", Severity.Note, Place, $"{plan.Time} is your figure: no rate of souring is known here. Measure a cooled sample on a calibrated meter every few hours, and boil when it reads {plan.Ph}; taste only what has boiled.", Words.Trade);
         if (brew.Recipe.Boil is not null)
         {
-            yield return new("souring.boil", Severity.Warning, "boil", "The boil ends the souring. Soured wort foams up as any other: stand by, stir, mind the steam, keep the lid off.", Trade);
+            yield return new("souring.boil", Severity.Warning, "boil", "The boil ends the souring. Soured wort foams up as any other: stand by, stir, mind the steam, keep the lid off.", Words.Trade);
         }
 
-        yield return new("souring.yeast", Severity.Note, "pitch", $"Wort of pH {plan.Ph} is hard on yeast, and a slow or early end is not counted here: pitch plenty of one that stands acid.", Trade);
+        yield return new("souring.yeast", Severity.Note, "pitch", $"Wort of pH {plan.Ph} is hard on yeast, and a slow or early end is not counted here: pitch plenty of one that stands acid.", Words.Trade);
         if (!PhReadouts.IsBuffered(run.Trace.Wort(Stage.Sour)))
         {
             yield return new("souring.noMalt", Severity.Warning, Place, "No malt is in this wort, and nothing is known to buffer it: how much acid it takes is not told.", "docs/science/beer-ph.md");

@@ -1,9 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Planning;
-using Gylebook.Recipes;
-using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
-using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Boiling;
 using Gylebook.Science.Conditioning;
 

@@ -3,7 +3,6 @@ using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
-using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.Report.Bitterness;

@@ -6,8 +6,6 @@ namespace Gylebook.Forecast.Report.Cooling;
 /// <summary>What can hurt somebody, or the beer, on the way down to the pitch.</summary>
 internal static class ChillCautions
 {
-    private const string Trade = "common practice, no source";
-
     /// <summary>Cooler than this nothing scalds at once. Common practice, no source.</summary>
     private const double Scalds = 60;
 
@@ -22,12 +20,12 @@ internal static class ChillCautions
     private static IEnumerable<Caution> WithWater(Chilling chilling)
     {
         string then = chilling.CoolantOutCelsius is double celsius ? $"; then comes water of about {Number(celsius)} °C" : "";
-        yield return new("chill.scald", Severity.Warning, "chill", $"The first water out of the chiller scalds: what stood in it is as hot as the wort{then}. Tie its hose down where nobody stands, and start the water slowly.", Trade);
+        yield return new("chill.scald", Severity.Warning, "chill", $"The first water out of the chiller scalds: what stood in it is as hot as the wort{then}. Tie its hose down where nobody stands, and start the water slowly.", Words.Trade);
     }
 
     private static IEnumerable<Caution> Through(Chilling chilling)
     {
-        yield return new("chill.hoses", Severity.Warning, "chill", "Near-boiling wort runs through hoses: take such as are made for it, clamp every joint, open the water first, and never work on a hose that is full. What grew in the chiller goes into the wort: rinse it at once, and run it hot before use.", Trade);
+        yield return new("chill.hoses", Severity.Warning, "chill", "Near-boiling wort runs through hoses: take such as are made for it, clamp every joint, open the water first, and never work on a hose that is full. What grew in the chiller goes into the wort: rinse it at once, and run it hot before use.", Words.Trade);
         if (chilling.WortOutCelsius is double celsius && celsius > chilling.ToCelsius + NearEnough)
         {
             string slower = chilling.MostWortLitresPerMinute is double most
@@ -39,8 +37,8 @@ internal static class ChillCautions
 
     private static IEnumerable<Caution> Alone()
     {
-        yield return new("chill.hotVessel", Severity.Warning, "chill", "A closed vessel of hot wort scalds for hours, and draws a vacuum as it cools. Fill only what its maker made for boiling liquid: glass cracks, plastic goes soft and lets go. Move it once it is cold, or with two people and gloves.", Trade);
-        yield return new("chill.slow", Severity.Warning, "chill", "Warm wort is food for everything. Fill hot to the top, close at once, let in only clean air, and pitch as soon as it is cool. Do not store it unpitched: above pH 4.6 and without air, germs that make people very ill can grow in it.", Trade);
+        yield return new("chill.hotVessel", Severity.Warning, "chill", "A closed vessel of hot wort scalds for hours, and draws a vacuum as it cools. Fill only what its maker made for boiling liquid: glass cracks, plastic goes soft and lets go. Move it once it is cold, or with two people and gloves.", Words.Trade);
+        yield return new("chill.slow", Severity.Warning, "chill", "Warm wort is food for everything. Fill hot to the top, close at once, let in only clean air, and pitch as soon as it is cool. Do not store it unpitched: above pH 4.6 and without air, germs that make people very ill can grow in it.", Words.Trade);
     }
 
     private static string Number(double value) => value.ToString("0", CultureInfo.InvariantCulture);

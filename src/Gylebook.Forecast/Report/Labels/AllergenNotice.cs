@@ -1,5 +1,4 @@
 using Gylebook.Forecast.Ingredients;
-using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Foods.Words;

@@ -10,7 +10,6 @@ namespace Gylebook.Forecast.Report.Pitching;
 /// <summary>Where a recipe asks much of its yeast: cells, strength, alcohol; and care with starters and oxygen.</summary>
 internal static class YeastCautions
 {
-    private const string Trade = "common practice, no source";
     private const double AirGives = 8;
 
     /// <summary>All of them.</summary>
@@ -26,11 +25,11 @@ internal static class YeastCautions
         }
         else if (pitch.CellsLowBillions is double low && low < pitch.CellsNeededBillions)
         {
-            yield return new("pitch.doubtful", Severity.Note, "pitch", $"By the harsher of two rules of ageing only {Number(low, "billion")} of the cells live; {needed} are wanted.", Trade);
+            yield return new("pitch.doubtful", Severity.Note, "pitch", $"By the harsher of two rules of ageing only {Number(low, "billion")} of the cells live; {needed} are wanted.", Words.Trade);
         }
         else if (pitch.CellsBillions is null)
         {
-            yield return new("pitch.unknown", Severity.Note, "pitch", $"{needed} are wanted; the recipe does not say how many its yeast holds. Write them as \"cells\".", Trade);
+            yield return new("pitch.unknown", Severity.Note, "pitch", $"{needed} are wanted; the recipe does not say how many its yeast holds. Write them as \"cells\".", Words.Trade);
         }
     }
 
@@ -49,7 +48,7 @@ internal static class YeastCautions
 
         if (figures[BeerReadouts.OriginalGravity] > PitchAdvice.StrongGravity)
         {
-            yield return new("yeast.strongWort", Severity.Note, "pitch", $"Wort above {PitchAdvice.StrongGravity.ToString("0.000", CultureInfo.InvariantCulture)} is hard on yeast: pitch a third more, give more oxygen, and feed sugars late.", Trade);
+            yield return new("yeast.strongWort", Severity.Note, "pitch", $"Wort above {PitchAdvice.StrongGravity.ToString("0.000", CultureInfo.InvariantCulture)} is hard on yeast: pitch a third more, give more oxygen, and feed sugars late.", Words.Trade);
         }
     }
 
@@ -57,19 +56,19 @@ internal static class YeastCautions
     {
         if (pitch.Starters.Count > 0)
         {
-            yield return new("starter.hot", Severity.Warning, "pitch", "Starter wort boils over easily, and hot glass cracks: boil in a pot, cool, then pour into a clean flask. Cover it loosely: it makes gas.", Trade);
+            yield return new("starter.hot", Severity.Warning, "pitch", "Starter wort boils over easily, and hot glass cracks: boil in a pot, cool, then pour into a clean flask. Cover it loosely: it makes gas.", Words.Trade);
         }
 
         if (pitch.OxygenMgPerL > AirGives)
         {
-            yield return new("oxygen.fire", Severity.Warning, "pitch", $"{Number(pitch.OxygenMgPerL.Value, "mg/L")} of oxygen is more than air gives. Pure oxygen feeds fire: no flame, no grease on the fittings, an open window.", Trade);
+            yield return new("oxygen.fire", Severity.Warning, "pitch", $"{Number(pitch.OxygenMgPerL.Value, "mg/L")} of oxygen is more than air gives. Pure oxygen feeds fire: no flame, no grease on the fittings, an open window.", Words.Trade);
         }
     }
 
     // At the racking: only then is the yeast in hand.
     private static IEnumerable<Caution> Harvest(PitchAdvice pitch) => pitch.HarvestDoubts.Count == 0
         ? []
-        : [new("yeast.harvest", Severity.Note, "rack", $"Better not pitch this beer's yeast again: {string.Join("; ", pitch.HarvestDoubts)}.", Trade)];
+        : [new("yeast.harvest", Severity.Note, "rack", $"Better not pitch this beer's yeast again: {string.Join("; ", pitch.HarvestDoubts)}.", Words.Trade)];
 
     private static string Number(double value, string unit) => Invariant($"{value:0.#} {unit}");
 }

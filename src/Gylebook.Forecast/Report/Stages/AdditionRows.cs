@@ -2,7 +2,6 @@ using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Records;
-using Gylebook.Recipes;
 
 namespace Gylebook.Forecast.Report.Stages;
 

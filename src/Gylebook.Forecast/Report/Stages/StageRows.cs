@@ -2,7 +2,6 @@ using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Records;
-using Gylebook.Recipes;
 using Gylebook.Science.Boiling;
 using Gylebook.Science.Liquids;
 

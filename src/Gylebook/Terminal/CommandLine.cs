@@ -1,6 +1,6 @@
 using Spectre.Console;
 
-namespace Gylebook;
+namespace Gylebook.Terminal;
 
 /// <summary>Small courtesies between a shell and the verbs.</summary>
 internal static class CommandLine

@@ -1,6 +1,4 @@
-using Gylebook.Pictures.Drawing;
-
-namespace Gylebook.Pictures;
+namespace Gylebook.Pictures.Drawing;
 
 /// <summary>Draws the run as SVG: to stand in a page, whose colours it takes on, or as a file of its own.</summary>
 /// <remarks>
