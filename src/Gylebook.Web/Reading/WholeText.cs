@@ -1,4 +1,5 @@
 using Gylebook.Recipes.Editing;
+using Gylebook.Store;
 
 namespace Gylebook.Web.Reading;
 
@@ -8,8 +9,19 @@ internal static class WholeText
     /// <summary>Whether it can be laid on a desk; what its fields say is another matter.</summary>
     public static bool Is(string document) => DamageOf(document) is null;
 
+    /// <summary>Whether a sheet is as it was written, and a file.</summary>
+    public static bool Is(Sheet sheet) => DamageOf(sheet) is null;
+
+    /// <summary>What is wrong with a sheet; null when nothing is.</summary>
+    public static string? DamageOf(Sheet sheet) => DamageOf(sheet.Document) ?? (sheet.IsDamaged ? Changed : null);
+
+    /// <summary>What is wrong with a draft; null when nothing is.</summary>
+    public static string? DamageOf(Draft draft) => DamageOf(draft.Document) ?? (draft.IsDamaged ? Changed : null);
+
+    private const string Changed = "the disk no longer gives back what was written, though it can still be read.";
+
     /// <summary>What is wrong with it; null when nothing is.</summary>
-    public static string? DamageOf(string document)
+    private static string? DamageOf(string document)
     {
         try
         {
