@@ -3,11 +3,14 @@ using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Kits;
 using Gylebook.Store;
+using Gylebook.Store.Sqlite;
 using Gylebook.Tests.Shared;
 using Gylebook.Web.Features.Liquors;
 using Gylebook.Web.Features.Recipes;
 using Gylebook.Web.Features.Recipes.Drafting;
 using Gylebook.Web.Features.Recipes.Showing;
+using Gylebook.Web.Widgets;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Gylebook.Web.Tests.Features;
 
@@ -62,6 +65,60 @@ public sealed class DamageTests : GylebookTestContext
         await page.FindAll("button").First(b => b.TextContent.StartsWith("Back to this notes", StringComparison.Ordinal)).ClickAsync();
         page.WaitForElement("[data-headline=originalGravity]");
         Assert.Equal("once more", RecipeDraft.Of((await Book.Drafts.FindAsync(id, Cancellation))!.Document)["notes"]);
+    }
+
+    [Fact]
+    public async Task A_letter_that_the_disk_has_changed_is_noticed_though_the_recipe_can_still_be_read()
+    {
+        Guid id = await RecipeAsync();
+        Draft stored = (await Book.Drafts.FindAsync(id, Cancellation))!;
+        await Book.Drafts.SaveAsync(id, stored.Revision, RecipeDraft.Of(stored.Document).Put("notes", "once more")!.After.Text, "notes", "elsewhere", Cancellation);
+        await DamageAsync("UPDATE drafts SET document = replace(document, 'once more', 'once mope')");
+
+        IRenderedComponent<RecipePage> page = RenderMetric<RecipePage>(p => p.Add(r => r.Id, id));
+        page.WaitForAssertion(() => Assert.Contains("no longer gives back what was written", page.Find("[role=alert]").TextContent, StringComparison.Ordinal));
+        await page.FindAll("button").First(b => b.TextContent.StartsWith("Back to this notes", StringComparison.Ordinal)).ClickAsync();
+        page.WaitForElement("[data-headline=originalGravity]");
+        Draft mended = (await Book.Drafts.FindAsync(id, Cancellation))!;
+        Assert.Equal(("once more", false), (RecipeDraft.Of(mended.Document)["notes"], mended.IsDamaged));
+    }
+
+    [Fact]
+    public async Task A_water_plan_with_a_changed_letter_is_told_damaged_and_the_list_stands()
+    {
+        await Book.Waters.CreateAsync(WaterDraft.New("Changed").Text, cancellation: Cancellation);
+        await Book.Waters.CreateAsync(WaterDraft.New("Whole").Text, cancellation: Cancellation);
+        await DamageAsync("UPDATE waters SET document = replace(document, 'Changed', 'Chanced') WHERE name = 'Changed'");
+        IRenderedComponent<LiquorsPage> list = RenderMetric<LiquorsPage>();
+        list.WaitForAssertion(() => Assert.Equal(2, list.FindAll("ul.rows > li").Count));
+        Assert.Equal(["Changed"], list.FindAll("ul.rows > li").Where(li => li.TextContent.Contains("damaged", StringComparison.Ordinal)).Select(li => li.QuerySelector("a")!.TextContent));
+    }
+
+    [Fact]
+    public async Task A_book_whose_file_was_removed_offers_a_copy_of_what_is_open()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return; // There an open book cannot be removed.
+        }
+
+        await using Book held = await OpenAsync();
+        Services.AddSingleton(held);
+        IRenderedComponent<BookCopy> way = RenderMetric<BookCopy>();
+        Assert.Empty(way.FindAll("button"));
+        await RecipeAsync();
+        string folder = Path.GetDirectoryName(BookFile)!;
+        foreach (string end in (string[])["", "-wal", "-shm"])
+        {
+            File.Delete(BookFile + end);
+        }
+
+        way.Render();
+        await way.Find("button").ClickAsync();
+        way.WaitForAssertion(() => Assert.Contains("Written to ", way.Find("[role=status]").TextContent, StringComparison.Ordinal));
+        string copy = Assert.Single(Directory.EnumerateFiles(folder, "book-*.sqlite"));
+        await using Book again = await SqliteBook.OpenAsync(copy, Clock, cancellation: Cancellation);
+        Assert.Single(await again.Recipes.ListAsync(cancellation: Cancellation));
     }
 
     [Fact]

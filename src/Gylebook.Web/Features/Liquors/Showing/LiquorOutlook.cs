@@ -32,7 +32,7 @@ public sealed record LiquorOutlook(
         BrewForecast? brew = brewed?.Recipe is { } recipe ? Forecaster.Forecast(recipe, brewed.Kit, brewed.Foods, recipe.Name, plan) : null;
         List<Finding> findings = [];
         WaterOutcome? outcome = brew?.Water
-            ?? (brewed is null && plan.Strike is not null && LiquorNeed.Of(plan, findings) is { } need ? WaterTreatment.Of(plan, need) : null);
+            ?? (brewed is null && plan.Strike is not null && LiquorNeed.Of(plan, findings) is { } need ? WaterTreatment.TryOf(plan, need, findings) : null);
         SourceLiquor source = outcome?.Source ?? SourceLiquor.Of(plan, findings);
         return new LiquorOutlook(plan, source, outcome, brew, [.. findings, .. outcome?.Findings ?? []]);
     }
