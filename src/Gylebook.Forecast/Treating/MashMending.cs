@@ -54,8 +54,8 @@ internal sealed class MashMending(MeterReading meter, MashPhMix measured)
 
         if (wanted - PhAt20C > CloseEnough && alkali.Offer is { } lifting)
         {
-            double[] grams = [.. _reading.Guesses.Select(guess => AlkaliSearch.Grams(
-                amount => MashPh.Predict(Lifted(lifting, amount), guess), wanted, 0, alkali.Most))];
+            double[] grams = [.. _reading.Guesses.Select(guess => MashTreatment.LeastGrams(
+                amount => wanted - MashPh.Predict(Lifted(lifting, amount), guess), 0, alkali.Most))];
             double dose = MashTreatment.Rounded(grams[0], alkali.Most);
             return Mend(null, lifting.Salt, grams, dose, Lifted(lifting, dose));
         }

@@ -3,6 +3,7 @@ using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Mashing;
+using Gylebook.Science.Numerics;
 using Gylebook.Science.Quantities;
 using Gylebook.Science.Water;
 
@@ -175,10 +176,13 @@ internal sealed class MashTreatment(WaterPlan plan, SourceLiquor source, LiquorN
     {
         SaltOffer limits = SaltFinder.Offer(offer, source.Ions);
         double most = limits.MostGramsPerLitre * need.StrikeLitres;
-        double found = AlkaliSearch.Grams(
-            grams => MashPh.Predict(Mix(salted, new Correction(0, offer, grams))), wanted, limits.LeastGramsPerLitre * need.StrikeLitres, most);
-        return Rounded(found, most);
+        double Lacking(double grams) => wanted - MashPh.Predict(Mix(salted, new Correction(0, offer, grams)));
+        return Rounded(LeastGrams(Lacking, limits.LeastGramsPerLitre * need.StrikeLitres, most), most);
     }
+
+    /// <summary>The least grams of an alkaline salt that leave no pH lacking, or the most there may be: more of it never lowers the pH.</summary>
+    internal static double LeastGrams(Func<double, double> lacking, double least, double most) =>
+        new Bracket(least, most).Halved(lacking, times: 40).High;
 
     /// <summary>To the nearest step of the measure, within the limit.</summary>
     internal static double Rounded(double amount, double most)
