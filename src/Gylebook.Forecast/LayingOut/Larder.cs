@@ -125,7 +125,7 @@ internal static class Larder
 
         (double alpha, Provenance from) = HopLot.AlphaOf(line, cultivar);
         LaidLine hop = new(number, line, line.As ?? cultivar?.Name ?? line.Of, 1) { Alpha = alpha, AlphaFrom = from, Cultivar = cultivar };
-        Wort one = new HopMakeup(hop.StaysInKettle, 1).At(StartingParameters.Medians, StartingParameters.Extracts);
+        new HopMakeup(hop.StaysInKettle, 1).Fill(StartingParameters.Medians, StartingParameters.Extracts, out Wort one);
         return Weighed(line, path, one, findings) is double kg ? hop with { Kilograms = kg, Makeup = Makeup.Times(one, kg) } : null;
     }
 
