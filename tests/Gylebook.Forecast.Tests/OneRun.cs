@@ -1,4 +1,3 @@
-using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Running;
 using Gylebook.Engine.State;

@@ -1,4 +1,3 @@
-using Gylebook.Science.Mashing;
 using System.Runtime.CompilerServices;
 using Gylebook.Engine.Makeups;
 using Gylebook.Engine.Parameters;
@@ -6,6 +5,7 @@ using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Mashing;
 
 namespace Gylebook.Forecast.LayingOut;
 

@@ -59,7 +59,7 @@ internal static class BeerCheck
             if (!(run.Trace.Wort(Stage.Package, run.Plan.Packaged[i]).Litres > 0))
             {
                 string name = StageRows.NameOf(laidOut, run.Plan.Packaged[i]);
-                yield return new("portion.nothing", Severity.Error, laidOut.Recipe.Portions.Count > i ? $"portions[{i}].share" : "package.volume",
+                yield return new("portion.nothing", Severity.Error, laidOut.Recipe.Portions.Count > i ? Invariant($"portions[{i}].share") : "package.volume",
                     $"nothing of the portion {name} is left to package: what racking leaves behind and the sludge take all of it", "0 L", "above 0 L");
             }
         }

@@ -26,7 +26,7 @@ internal static class StrikeCheck
         {
             string wanted = Number(schedule.StrikeCelsius, "0.#", "°C"), boil = Number(schedule.BoilCelsius, "0.#", "°C");
             yield return new("strike.tooHot", Severity.Error, where,
-                $"the strike liquor would have to be {wanted} to bring the grain to {schedule.Rests[0].Celsius:0.#} °C; water boils at {boil} here. Strike with more liquor, or at a cooler rest", wanted, boil);
+                Invariant($"the strike liquor would have to be {wanted} to bring the grain to {schedule.Rests[0].Celsius:0.#} °C; water boils at {boil} here. Strike with more liquor, or at a cooler rest"), wanted, boil);
         }
 
         double grist = laidOut.Plan!.Mash.GristKilograms;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Dosing;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;

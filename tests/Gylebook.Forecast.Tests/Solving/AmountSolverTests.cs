@@ -1,4 +1,3 @@
-using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Solving;
 using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Editing;

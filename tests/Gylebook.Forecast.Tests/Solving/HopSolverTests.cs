@@ -1,4 +1,3 @@
-using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Solving;
 using Gylebook.Forecast.Telling;

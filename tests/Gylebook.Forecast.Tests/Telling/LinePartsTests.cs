@@ -1,4 +1,3 @@
-using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.LayingOut;
 using Gylebook.Forecast.Telling;
 using Gylebook.Forecast.Tests.Solving;

@@ -1,6 +1,5 @@
 using CsCheck;
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
 using Gylebook.Forecast.Treating;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Quantities;

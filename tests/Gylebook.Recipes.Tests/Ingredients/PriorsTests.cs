@@ -17,10 +17,10 @@ public sealed class PriorsTests
     [Fact]
     public void A_family_that_wants_a_spread_has_one_and_one_that_wants_ends_has_two() => Assert.All(Priors.All, prior =>
     {
-        bool spreads = prior.Family is Family.Normal or Family.LogNormal or Family.LogitNormal;
-        bool ends = prior.Family is Family.LogitNormal or Family.Triangular or Family.Uniform or Family.LogUniform;
-        Assert.Equal(spreads, prior.Spread > 0);
-        Assert.True(!ends || prior.Low < prior.High, $"{prior.Id} has no two ends.");
+        bool spreads = prior.Width.Family is Family.Normal or Family.LogNormal or Family.LogitNormal;
+        bool ends = prior.Width.Family is Family.LogitNormal or Family.Triangular or Family.Uniform or Family.LogUniform;
+        Assert.Equal(spreads, prior.Width.Spread > 0);
+        Assert.True(!ends || prior.Width.Low < prior.Width.High, $"{prior.Id} has no two ends.");
     });
 
     [Fact]
@@ -33,7 +33,7 @@ public sealed class PriorsTests
     [InlineData("malt.pale.extract", "base", 0.012)]
     [InlineData("kit.kettle.evaporation", "", 0.25)]
     public void A_pattern_answers_for_every_ingredient_of_its_sort(string id, string kind, double spread) =>
-        Assert.Equal(spread, Priors.Find(id, PriorLevel.Between, kind)!.Spread);
+        Assert.Equal(spread, Priors.Find(id, PriorLevel.Between, kind)!.Width.Spread);
 
     [Fact]
     public void What_nobody_has_a_prior_for_is_said_to_have_none() => Assert.Null(Priors.Find("hop.fuggle.colour"));

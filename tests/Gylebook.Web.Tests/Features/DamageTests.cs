@@ -1,4 +1,5 @@
 using Bunit;
+using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Kits;
 using Gylebook.Store;
@@ -7,7 +8,6 @@ using Gylebook.Web.Features.Liquors;
 using Gylebook.Web.Features.Recipes;
 using Gylebook.Web.Features.Recipes.Drafting;
 using Gylebook.Web.Features.Recipes.Showing;
-using Gylebook.Pictures;
 
 namespace Gylebook.Web.Tests.Features;
 

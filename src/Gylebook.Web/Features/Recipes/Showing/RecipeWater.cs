@@ -26,7 +26,7 @@ internal sealed class RecipeWater(Book book, Guid recipe)
             return false;
         }
 
-        IsDamaged = text is not null && !SoundText.Is(text);
+        IsDamaged = text is not null && !WholeText.Is(text);
         (_text, Plan) = (text, text is null || IsDamaged ? null : WaterDraft.Of(text).Plan);
         return true;
     }

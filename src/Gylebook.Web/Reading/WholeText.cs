@@ -3,7 +3,7 @@ using Gylebook.Recipes.Editing;
 namespace Gylebook.Web.Reading;
 
 /// <summary>Whether a text of the book is a file at all. Damage on the disk, or another program's hand, can make it less.</summary>
-internal static class SoundText
+internal static class WholeText
 {
     /// <summary>Whether it can be laid on a desk; what its fields say is another matter.</summary>
     public static bool Is(string document) => DamageOf(document) is null;
