@@ -6,6 +6,7 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
+using Gylebook.Science.Numerics;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Foods;
@@ -42,16 +43,13 @@ internal static class PlainBrew
     private static double StrikeForOneKilogram(AdditionTime at)
     {
         RunPlan plan = Plain(new Dose(default, at, VolumeAt20C.FromLitres(1)), 1, 5);
-        (double low, double high) = (2, 30);
-        for (int run = 0; run < MostRuns && high - low > LitresClose; run++)
-        {
-            double middle = (low + high) / 2;
-            plan.Liquors[0] = middle * Wort.WaterKilogramsPerLitre;
-            bool tooStrong = RunOutcome.Likely(plan)[BeerReadouts.CastGravity] > Gravity;
-            (low, high) = tooStrong ? (middle, high) : (low, middle);
-        }
+        return new Bracket(2, 30).Halved(TooStrong, MostRuns, LitresClose).Middle;
 
-        return (low + high) / 2;
+        double TooStrong(double litres)
+        {
+            plan.Liquors[0] = litres * Wort.WaterKilogramsPerLitre;
+            return RunOutcome.Likely(plan)[BeerReadouts.CastGravity] - Gravity;
+        }
     }
 
     private static RunPlan Plain(Dose dose, double maltKilograms, double strikeLitres)

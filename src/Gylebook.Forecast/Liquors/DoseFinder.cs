@@ -1,5 +1,6 @@
 using Gylebook.Recipes;
 using Gylebook.Recipes.Liquors;
+using Gylebook.Science.Numerics;
 using Gylebook.Science.Water;
 
 namespace Gylebook.Forecast.Liquors;
@@ -44,17 +45,8 @@ internal static class DoseFinder
         solution.Diagnoses.Select(diagnosis => LiquorFinding.Of(diagnosis, place));
 
     /// <summary>Grams of an alkaline salt to a pH, by halving, since more of it never lowers the pH: the least that reaches it, or the most there may be.</summary>
-    public static double AlkaliGrams(Func<double, double> ph, double wanted, double least, double most)
-    {
-        (double low, double high) = (least, most);
-        for (int halving = 0; halving < Halvings; halving++)
-        {
-            double middle = (low + high) / 2;
-            (low, high) = ph(middle) >= wanted ? (low, middle) : (middle, high);
-        }
-
-        return high;
-    }
+    public static double AlkaliGrams(Func<double, double> ph, double wanted, double least, double most) =>
+        new Bracket(least, most).Halved(grams => wanted - ph(grams), Halvings).High;
 
     /// <summary>To the nearest step of the measure, within the limit.</summary>
     internal static double Rounded(double amount, double most)

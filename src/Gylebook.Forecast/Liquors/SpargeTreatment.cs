@@ -1,5 +1,6 @@
 using Gylebook.Recipes;
 using Gylebook.Recipes.Liquors;
+using Gylebook.Science.Numerics;
 using Gylebook.Science.Water;
 
 namespace Gylebook.Forecast.Liquors;
@@ -11,6 +12,9 @@ internal static class SpargeTreatment
 
     /// <summary>mol/L; the activity law goes no further, and no liquor does.</summary>
     private const double StrongestLiquor = 0.5;
+
+    /// <summary>Where its pH is looked for; a liquor that none of them balances has that of the end, and is told as missed.</summary>
+    private static readonly Bracket PhScale = new(0, 14);
 
     /// <summary>The treated liquor.</summary>
     /// <param name="plan">The plan.</param>
@@ -50,8 +54,9 @@ internal static class SpargeTreatment
         }
 
         double taken = acid is null ? 0 : units / litres;
-        double ph = PhWhere(each => alkalinity - (taken * (acid?.Acid.MilliequivalentsPerUnit(each) ?? 0))
-            - CarbonateSystem.Charge(constants, carbonate, each));
+        double ph = PhScale.Halved(
+            each => alkalinity - (taken * (acid?.Acid.MilliequivalentsPerUnit(each) ?? 0)) - CarbonateSystem.Charge(constants, carbonate, each),
+            times: 60).Middle;
         IonProfile soured = acid is null ? ions
             : DoseFinder.WithAnion(ions, acid.Acid, units, litres).With(
                 Ion.Bicarbonate,
@@ -59,19 +64,6 @@ internal static class SpargeTreatment
         Tell(plan, ph, findings);
         IReadOnlyList<AcidDose> acids = units > 0 ? [new AcidDose(acid!, units)] : [];
         return new TreatedLiquor(litres, solution.ShareDiluted, DoseFinder.Doses(solution, litres), acids, ions, soured, ph) { Misses = solution.Misses };
-    }
-
-    /// <summary>Where a charge that falls with pH is nought, by halving.</summary>
-    private static double PhWhere(Func<double, double> charge)
-    {
-        double low = 0, high = 14;
-        for (int halving = 0; halving < 60; halving++)
-        {
-            double middle = (low + high) / 2;
-            (low, high) = charge(middle) > 0 ? (middle, high) : (low, middle);
-        }
-
-        return (low + high) / 2;
     }
 
     private static void Tell(WaterPlan plan, double ph, List<Finding> findings)

@@ -1,3 +1,4 @@
+using Gylebook.Science.Data;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Mashing;
@@ -14,8 +15,8 @@ namespace Gylebook.Science.Mashing;
 /// </remarks>
 public static class AttenuationLimit
 {
-    private static readonly double[] Celsius = PublishedTable.Read("limit-of-attenuation.csv").Numbers("celsius");
-    private static readonly double[] Percent = PublishedTable.Read("limit-of-attenuation.csv").Numbers("apparentPercent");
+    private static readonly double[] Celsius = CsvTable.Published("limit-of-attenuation.csv").Numbers("celsius");
+    private static readonly double[] Percent = CsvTable.Published("limit-of-attenuation.csv").Numbers("apparentPercent");
 
     /// <summary>Apparent limit of attenuation, %.</summary>
     public static double ApparentPercentAt(double celsius)

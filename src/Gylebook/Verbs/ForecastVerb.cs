@@ -2,6 +2,7 @@ using System.ComponentModel;
 using Gylebook.Forecast.Json;
 using Gylebook.Forecast.Report;
 using Gylebook.Pictures;
+using Gylebook.Pictures.Drawing;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Terminal;
 using Spectre.Console.Cli;

@@ -1,3 +1,4 @@
+using Gylebook.Forecast;
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Report.Labels;
 using Gylebook.Pictures;

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace Gylebook.Recipes.Data;
+namespace Gylebook.Science.Data;
 
 /// <summary>A table read from text: a head of <c>#</c> lines, a line of column names, rows.</summary>
 /// <remarks>
@@ -70,8 +70,16 @@ public sealed class CsvTable
         return table;
     }
 
-    /// <summary>A table that travels inside this assembly, by its file name in <c>data/</c>.</summary>
-    public static CsvTable Embedded(string file) => Parse(file, EmbeddedText.Of("data/" + file));
+    /// <summary>A published table that travels inside this library, by its file name.</summary>
+    internal static CsvTable Published(string file) => Parse(file, EmbeddedText.Of(typeof(CsvTable).Assembly, file));
+
+    /// <summary>A column as it is written.</summary>
+    /// <exception cref="InvalidDataException">There is none of that name.</exception>
+    public IReadOnlyList<string> Texts(string column) => [.. Rows.Select(row => row.Text(column))];
+
+    /// <summary>A column as numbers.</summary>
+    /// <exception cref="InvalidDataException">There is none of that name, or a field is no finite number.</exception>
+    public double[] Numbers(string column) => [.. Rows.Select(row => row.Number(column))];
 
     /// <summary>The place of a column.</summary>
     /// <exception cref="InvalidDataException">There is none of that name.</exception>

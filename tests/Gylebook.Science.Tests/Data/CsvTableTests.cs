@@ -1,6 +1,6 @@
-using Gylebook.Recipes.Data;
+using Gylebook.Science.Data;
 
-namespace Gylebook.Recipes.Tests.Data;
+namespace Gylebook.Science.Tests.Data;
 
 public class CsvTableTests
 {
@@ -47,9 +47,4 @@ public class CsvTableTests
     public void A_column_that_is_not_there_is_named() =>
         Assert.Equal("t.csv: no column colour.",
             Assert.Throws<InvalidDataException>(() => CsvTable.Parse("t.csv", Text).Rows[0].Text("colour")).Message);
-
-    [Fact]
-    public void An_id_that_is_there_twice_is_refused() =>
-        Assert.Equal("t.csv, line 3, column id: is there twice: a.", Assert.Throws<InvalidDataException>(
-            () => new Table<string>(CsvTable.Parse("t.csv", "id\na\na"), row => row.Text("id"))).Message);
 }

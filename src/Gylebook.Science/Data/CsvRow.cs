@@ -1,7 +1,6 @@
 using System.Globalization;
-using Gylebook.Recipes.Ingredients;
 
-namespace Gylebook.Recipes.Data;
+namespace Gylebook.Science.Data;
 
 /// <summary>A row of a <see cref="CsvTable"/>; a field that does not read says its file, line and column.</summary>
 public sealed class CsvRow
@@ -61,12 +60,6 @@ public sealed class CsvRow
     /// <summary>The words in a field, parted by semicolons.</summary>
     public IReadOnlyList<string> Words(string column) =>
         Text(column).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-
-    /// <summary>Where the row comes from: its columns <c>source</c> and <c>status</c>.</summary>
-    public Provenance Provenance => new(Required("source"), Required("status"));
-
-    /// <summary>Other names the row answers to: the column <c>also</c>, when the table has one.</summary>
-    internal IReadOnlyList<string> Also => _table.Columns.Contains("also") ? Words("also") : [];
 
     /// <summary>An error that names the place.</summary>
     public InvalidDataException Wrong(string column, string what) =>

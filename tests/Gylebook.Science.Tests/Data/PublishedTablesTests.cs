@@ -1,6 +1,8 @@
-namespace Gylebook.Science.Tests;
+using Gylebook.Science.Data;
 
-public class PublishedTableTests
+namespace Gylebook.Science.Tests.Data;
+
+public class PublishedTablesTests
 {
     // ISO/CIE 11664: 380 to 780 nm in steps of 5 is 81 rows.
     [Theory]
@@ -8,7 +10,7 @@ public class PublishedTableTests
     [InlineData("cie-d65-5nm.csv")]
     public void Colour_tables_are_whole_and_in_even_steps(string file)
     {
-        double[] wavelengths = PublishedTable.Read(file).Numbers("wavelength");
+        double[] wavelengths = CsvTable.Published(file).Numbers("wavelength");
         Assert.Equal(81, wavelengths.Length);
         Assert.All(wavelengths, (nanometres, i) => Assert.Equal(380 + (5 * i), nanometres));
     }
@@ -18,14 +20,14 @@ public class PublishedTableTests
     [InlineData("residual-carbon-dioxide.csv")]
     public void Tables_read_between_rows_climb_in_temperature(string file)
     {
-        double[] celsius = PublishedTable.Read(file).Numbers("celsius");
+        double[] celsius = CsvTable.Published(file).Numbers("celsius");
         Assert.True(celsius.Zip(celsius.Skip(1)).All(pair => pair.First < pair.Second));
     }
 
     [Fact]
     public void A_missing_table_or_column_is_named()
     {
-        Assert.Contains("nowhere.csv", Assert.Throws<InvalidOperationException>(() => PublishedTable.Read("nowhere.csv")).Message);
-        Assert.Contains("taste", Assert.Throws<InvalidOperationException>(() => PublishedTable.Read("cie-d65-5nm.csv").Words("taste")).Message);
+        Assert.Contains("nowhere.csv", Assert.Throws<InvalidDataException>(() => CsvTable.Published("nowhere.csv")).Message);
+        Assert.Contains("taste", Assert.Throws<InvalidDataException>(() => CsvTable.Published("cie-d65-5nm.csv").Texts("taste")).Message);
     }
 }
