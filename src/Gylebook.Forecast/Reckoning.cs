@@ -18,9 +18,9 @@ internal static class Reckoning
         }
         catch (Exception failed) when (failed is not (OutOfMemoryException or OperationCanceledException))
         {
-            string what = failed.Message.ReplaceLineEndings(" ");
+            string what = failed.Message.ReplaceLineEndings(" ").Trim().TrimEnd('.');
             return otherwise(
-                new("forecast.notReckoned", Severity.Error, where, $"this cannot be reckoned: {what} Look at what was entered last; the fault is Gylebook's, please report it", what),
+                new("forecast.notReckoned", Severity.Error, where, $"this cannot be reckoned: {what}. Look at what was entered last; the fault is Gylebook's, please report it", what),
                 failed);
         }
     }

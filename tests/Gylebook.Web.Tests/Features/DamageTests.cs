@@ -9,30 +9,35 @@ using Gylebook.Web.Features.Liquors;
 using Gylebook.Web.Features.Recipes;
 using Gylebook.Web.Features.Recipes.Drafting;
 using Gylebook.Web.Features.Recipes.Showing;
+using Gylebook.Web.Reading;
 using Gylebook.Web.Widgets;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
 
 namespace Gylebook.Web.Tests.Features;
 
 /// <summary>What cannot be reckoned, or not even read, takes nothing else with it.</summary>
 public sealed class DamageTests : GylebookTestContext
 {
+    private readonly Terminal _terminal = new();
+
     [Fact]
     public async Task A_recipe_that_cannot_be_reckoned_is_a_finding_and_can_be_undone()
     {
         Guid id = await RecipeAsync();
         using OpenDraft draft = (await OpenDraft.OpenAsync(Book, id, "one"))!;
         bool isBroken = false;
-        RecipeDesk desk = new(draft, BuiltInKit.LanternShed, _ => isBroken ? throw new InvalidOperationException("the food is made of nothing") : null, new Shown(ReaderUnits.Metric));
+        RecipeDesk desk = new(draft, BuiltInKit.LanternShed, _ => isBroken ? throw new InvalidOperationException("the food is made of nothing") : null, new Shown(ReaderUnits.Metric), door: new ReckoningDoor(_terminal));
         isBroken = true;
         await desk.EditAsync(d => d.Put("ingredients[0].amount", "4 kg"));
-        Assert.Contains(desk.OfStage(null), f => f.Message.StartsWith("This cannot be reckoned: the food is made of nothing.", StringComparison.Ordinal));
+        Assert.Contains(desk.OfStage(null), f => f.Message.StartsWith("this cannot be reckoned: the food is made of nothing.", StringComparison.Ordinal));
+        Assert.Contains(_terminal.Heard, said => said.Contains("the food is made of nothing", StringComparison.Ordinal) && said.Contains("\"4 kg\"", StringComparison.Ordinal));
         Assert.True(desk.IsStale);
         Assert.Equal("pale ale malt: 3.6 kg → 4 kg", draft.UndoLabel);
         isBroken = false;
         await desk.UndoAsync();
         Assert.False(desk.IsStale);
-        Assert.DoesNotContain(desk.Findings, f => f.Code == "reckoning.failed");
+        Assert.DoesNotContain(desk.Findings, f => f.Code == "forecast.notReckoned");
     }
 
     [Fact]
@@ -140,6 +145,20 @@ public sealed class DamageTests : GylebookTestContext
         IRenderedComponent<RecipePage> page = RenderMetric<RecipePage>(p => p.Add(r => r.Id, recipe));
         page.WaitForElement("[data-headline=originalGravity]");
         Assert.Contains("liquor counts as pure", page.Markup, StringComparison.Ordinal);
+    }
+
+    /// <summary>What the terminal was told: the words, and the fault.</summary>
+    private sealed class Terminal : ILogger
+    {
+        public List<string> Heard { get; } = [];
+
+        public IDisposable? BeginScope<TState>(TState state)
+            where TState : notnull => null;
+
+        public bool IsEnabled(LogLevel logLevel) => true;
+
+        public void Log<TState>(LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter) =>
+            Heard.Add($"{formatter(state, exception)} {exception}");
     }
 
     private async Task<Guid> RecipeAsync()
