@@ -2,7 +2,7 @@ using BenchmarkDotNet.Attributes;
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Running;
-using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
@@ -31,8 +31,8 @@ public class ForecastBenchmarks
         Reading<Kit> kit = KitFile.Read(TwentyIngredients.Kit);
         _recipe = recipe.Value ?? throw new InvalidOperationException(string.Join('\n', recipe.Findings.Select(f => f.Message)));
         _kit = kit.Value ?? throw new InvalidOperationException(string.Join('\n', kit.Findings.Select(f => f.Message)));
-        LaidOut laidOut = LayOut.Of(_recipe, _kit, _ => null);
-        _plan = laidOut.Plan ?? throw new InvalidOperationException(string.Join('\n', laidOut.Findings.Select(f => f.Message)));
+        BrewPlan brew = BrewPlanner.Plan(_recipe, _kit, _ => null);
+        _plan = brew.Plan ?? throw new InvalidOperationException(string.Join('\n', brew.Findings.Select(f => f.Message)));
         _trace = new RunTrace(_plan);
         _moved = [.. _plan.Medians.Select(median => 0.99 * median)];
         _moved[(int)Known.MashWarmer] = 0.5;
@@ -54,7 +54,7 @@ public class ForecastBenchmarks
 
     /// <summary>Checks, looks up, lays out and plans backwards.</summary>
     [Benchmark]
-    public LaidOut LayOutWithPlanning() => LayOut.Of(_recipe, _kit, _ => null);
+    public BrewPlan LayOutWithPlanning() => BrewPlanner.Plan(_recipe, _kit, _ => null);
 
     /// <summary>One run at the medians.</summary>
     [Benchmark]

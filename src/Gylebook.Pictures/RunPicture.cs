@@ -1,9 +1,9 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
 
 namespace Gylebook.Pictures;
 
-/// <summary>The run as a picture: a ribbon from water to glass. Drawn by <see cref="RunSvg"/>, told by <see cref="RunTable"/>.</summary>
+/// <summary>The run as a picture: a ribbon from water to glass. Drawn by <see cref="Drawing.RunSvg"/>, told by <see cref="RunTable"/>.</summary>
 /// <remarks>Every litre is at 20 °C, so that cooling changes nothing: only what enters, leaves or turns into something else does.</remarks>
 public sealed record RunPicture
 {

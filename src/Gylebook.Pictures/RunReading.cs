@@ -1,5 +1,6 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
 
 namespace Gylebook.Pictures;

@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast;
 
 namespace Gylebook.Pictures;
 

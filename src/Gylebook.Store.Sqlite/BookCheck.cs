@@ -80,7 +80,7 @@ public static class BookCheck
     private static IEnumerable<string> Words(List<DamagedPlace> damaged)
     {
         IEnumerable<string> first = damaged.Take(MostComplaints).Select(place => place.What);
-        return damaged.Count > MostComplaints ? [.. first, $"and {damaged.Count - MostComplaints} more"] : first;
+        return damaged.Count > MostComplaints ? [.. first, Invariant($"and {damaged.Count - MostComplaints} more")] : first;
     }
 
     /// <summary>What SQLite itself finds wrong with pages and indexes.</summary>

@@ -55,6 +55,7 @@ public static class SqliteBook
     public static BookAccess Access(DbContextOptions<BookContext> options, TimeProvider clock, string file, Action? ensureInPlace = null) => new(
         new PooledDbContextFactory<BookContext>(options),
         clock,
+        file,
         (DbException fault) => fault is SqliteException sqlite ? Trouble.Explain(sqlite, file) : null,
         ensureInPlace);
 

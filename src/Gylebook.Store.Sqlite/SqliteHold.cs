@@ -85,19 +85,6 @@ internal sealed class SqliteHold : BookHold
         _presence.Dispose();
     }
 
-    private bool IsInPlace()
-    {
-        try
-        {
-            EnsureInPlace();
-            return true;
-        }
-        catch (BookUnavailableException)
-        {
-            return false;
-        }
-    }
-
     [DllImport("e_sqlite3", EntryPoint = "sqlite3_file_control")]
     private static extern int FileControl(nint connection, byte[] database, int question, ref int answer);
 }

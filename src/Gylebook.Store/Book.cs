@@ -41,6 +41,9 @@ public sealed class Book : IAsyncDisposable
     /// <summary>Where the book lies.</summary>
     public string File { get; }
 
+    /// <summary>Whether the book's file lies where it was opened: neither removed nor replaced.</summary>
+    public bool IsInPlace => _hold?.IsInPlace() ?? true;
+
     /// <summary>The list of recipes: search, create, rename, duplicate, delete, restore.</summary>
     public BookRecipes Recipes { get; }
 

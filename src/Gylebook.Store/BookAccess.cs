@@ -1,4 +1,5 @@
 using System.Data.Common;
+using Gylebook.Store.Rows;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage;
 
@@ -7,17 +8,34 @@ namespace Gylebook.Store;
 /// <summary>One context per operation, and one place where a database's complaint becomes advice.</summary>
 /// <param name="contexts">Makes the contexts.</param>
 /// <param name="clock">The time, for what is stamped.</param>
+/// <param name="file">Where the book lies, for messages.</param>
 /// <param name="explain">Turns the provider's error into one that names the file, or null when it cannot.</param>
 /// <param name="ensureInPlace">Refuses when the book's file is no longer the one that was opened; null where nobody looks.</param>
 public sealed class BookAccess(
     IDbContextFactory<BookContext> contexts,
     TimeProvider clock,
+    string file,
     Func<DbException, BookUnavailableException?> explain,
     Action? ensureInPlace = null)
 {
     internal BookChanges Changes { get; } = new();
 
     internal DateTimeOffset Now => clock.GetUtcNow();
+
+    /// <summary>Why a text that the disk has changed is not gone on from: it would be sealed as if it were sound.</summary>
+    /// <param name="what">Which text: <c>The draft of this recipe</c>.</param>
+    internal BookUnavailableException Damaged(string what) => new(
+        BookTrouble.Damaged, file, $"{what} is damaged: the disk no longer gives back what was written. Open the recipe to go back to a sound text.");
+
+    /// <summary>Refuses a draft that the disk has changed: what is made of it would be sealed as sound.</summary>
+    /// <exception cref="BookUnavailableException">It is damaged.</exception>
+    internal void EnsureSound(BookContext context, DraftRow draft)
+    {
+        if (!RowChecksum.IsSound(context, draft))
+        {
+            throw Damaged("The draft of this recipe");
+        }
+    }
 
     internal async Task<T> ReadAsync<T>(Func<BookContext, Task<T>> work, CancellationToken cancellation)
     {

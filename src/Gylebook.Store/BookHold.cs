@@ -7,6 +7,20 @@ public abstract class BookHold : IDisposable
     /// <exception cref="BookUnavailableException">It was removed or replaced.</exception>
     public abstract void EnsureInPlace();
 
+    /// <summary>Whether the file at the book's place is the one that was opened.</summary>
+    public bool IsInPlace()
+    {
+        try
+        {
+            EnsureInPlace();
+            return true;
+        }
+        catch (BookUnavailableException)
+        {
+            return false;
+        }
+    }
+
     /// <summary>Copies the open book into a file of its own, and checks the copy. Works when its own file is gone, too.</summary>
     /// <param name="target">The copy; must not exist yet.</param>
     /// <param name="evenDamaged">Whether a book of which something is damaged is copied all the same.</param>

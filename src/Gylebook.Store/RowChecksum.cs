@@ -47,6 +47,13 @@ internal static class RowChecksum
         }
     }
 
+    /// <summary>Whether a row, as it was read, is what was written.</summary>
+    public static bool IsSound(BookContext context, ISealedRow row)
+    {
+        EntityEntry entry = context.Entry((object)row);
+        return row.Checksum == Of(Summed(entry.Metadata).Select(p => Stored(p, entry.CurrentValues[p])));
+    }
+
     private static bool WasSound(EntityEntry<ISealedRow> entry) =>
         entry.Property(row => row.Checksum).OriginalValue == Of(Summed(entry.Metadata).Select(p => Stored(p, entry.OriginalValues[p])));
 

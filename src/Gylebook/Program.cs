@@ -1,5 +1,4 @@
 using System.Text;
-using Gylebook;
 using Gylebook.Terminal;
 using Gylebook.Verbs;
 using Spectre.Console.Cli;

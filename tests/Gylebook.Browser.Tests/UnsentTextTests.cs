@@ -7,6 +7,9 @@ namespace Gylebook.Browser.Tests;
 /// <summary>What is typed is in the book or still on the page, whatever becomes of the connection, the server and the page.</summary>
 public sealed class UnsentTextTests(ChromiumFixture chromium)
 {
+    // A page that comes back answers only after the connection has: the pauses between its tries are seconds.
+    static UnsentTextTests() => Assertions.SetDefaultExpectTimeout(20_000);
+
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
     [Fact]

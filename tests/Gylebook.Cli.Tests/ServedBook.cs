@@ -63,7 +63,15 @@ internal sealed class ServedBook : IAsyncDisposable
         }
 
         Process process = Process.Start(start)!;
-        return new ServedBook(process, await process.StandardOutput.ReadLineAsync().WaitAsync(LongestStart));
+        try
+        {
+            return new ServedBook(process, await process.StandardOutput.ReadLineAsync().WaitAsync(LongestStart));
+        }
+        catch (TimeoutException)
+        {
+            process.Kill();
+            throw;
+        }
     }
 
     /// <summary>Waits until its other output has a text in it; gives up quietly after a while, and the caller's assertion tells.</summary>

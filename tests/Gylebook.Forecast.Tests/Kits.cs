@@ -1,4 +1,4 @@
-using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
@@ -40,5 +40,5 @@ internal static class Kits
     };
 
     /// <summary>Lays out with foods from the tables alone.</summary>
-    public static LaidOut LayOut(this Recipe recipe, Kit kit) => Gylebook.Forecast.LayingOut.LayOut.Of(recipe, kit, RandomBrews.Foods);
+    public static BrewPlan PlanOn(this Recipe recipe, Kit kit) => BrewPlanner.Plan(recipe, kit, RandomBrews.Foods);
 }

@@ -1,9 +1,8 @@
-using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
-using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Planning;
+using Gylebook.Forecast.Records;
 
 namespace Gylebook.Forecast.Tests;
 
@@ -47,9 +46,9 @@ internal sealed class OneRun
     public bool IsSound => Record.Stages.All(s => s.State.Wort.IsSound);
 
     /// <summary>Runs what was laid out; says why when there is nothing to run.</summary>
-    public static OneRun Of(LaidOut laidOut)
+    public static OneRun Of(BrewPlan brew)
     {
-        Assert.True(laidOut.Plan is not null, string.Join('\n', laidOut.Findings.Select(f => f.Message)));
-        return new OneRun(laidOut.Plan);
+        Assert.True(brew.Plan is not null, string.Join('\n', brew.Findings.Select(f => f.Message)));
+        return new OneRun(brew.Plan);
     }
 }

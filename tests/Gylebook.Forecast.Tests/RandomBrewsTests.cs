@@ -1,4 +1,4 @@
-using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Planning;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 
@@ -32,7 +32,7 @@ public sealed class RandomBrewsTests(ITestOutputHelper output)
     [Fact]
     public void The_strata_of_food_are_brewed_and_not_only_written()
     {
-        LaidOut[] brewed = [.. RandomBrews.All.Select(b => b.Recipe.LayOut(b.Kit)).Where(l => l.Plan is not null)];
+        BrewPlan[] brewed = [.. RandomBrews.All.Select(b => b.Recipe.PlanOn(b.Kit)).Where(l => l.Plan is not null)];
         foreach (FoodFamily family in FoodFamilies.All)
         {
             int count = brewed.Count(l => l.Lines.Any(line => line.Food?.Family == family.Name));
@@ -43,15 +43,15 @@ public sealed class RandomBrewsTests(ITestOutputHelper output)
     [Fact]
     public void Nearly_all_resolve_and_can_be_planned()
     {
-        var failed = RandomBrews.All.Select(b => (b.Name, LaidOut: b.Recipe.LayOut(b.Kit))).Where(b => b.LaidOut.Plan is null).ToList();
-        foreach (var (name, laidOut) in failed.Take(20))
+        var failed = RandomBrews.All.Select(b => (b.Name, BrewPlan: b.Recipe.PlanOn(b.Kit))).Where(b => b.BrewPlan.Plan is null).ToList();
+        foreach (var (name, brew) in failed.Take(20))
         {
-            output.WriteLine($"{name}: {string.Join("; ", laidOut.Findings.Where(f => f.Severity == Recipes.Severity.Error).Select(f => f.Message))}");
+            output.WriteLine($"{name}: {string.Join("; ", brew.Findings.Where(f => f.Severity == Recipes.Severity.Error).Select(f => f.Message))}");
         }
 
         output.WriteLine($"{failed.Count} of {RandomBrews.Count} have no plan");
         Assert.All(failed, f => Assert.Equal(
-            ["volumes.noSolution"], f.LaidOut.Findings.Where(x => x.Severity == Recipes.Severity.Error).Select(x => x.Code)));
+            ["volumes.noSolution"], f.BrewPlan.Findings.Where(x => x.Severity == Recipes.Severity.Error).Select(x => x.Code)));
         Assert.True(failed.Count <= RandomBrews.Count / 20);
     }
 }

@@ -1,9 +1,12 @@
 using System.Text;
 using System.Xml.Linq;
-using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Telling;
-using Gylebook.Forecast.Treating;
+using Gylebook.Forecast.Json;
+using Gylebook.Forecast.Liquors;
+using Gylebook.Forecast.Planning;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Labels;
 using Gylebook.Pictures;
+using Gylebook.Pictures.Drawing;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Foods;
@@ -54,8 +57,8 @@ internal static class Journey
         FoodMakeup? Foods(string id) => id == food?.Id ? made?.Makeup : null;
         BrewForecast forecast = Forecast(recipe, kit, Foods, water);
         Forecast(recipe, kit, Foods, null);
-        LaidOut laidOut = LayOut.Of(recipe, kit, Foods);
-        AllFinite(LineParts.Of(laidOut), "parts");
+        BrewPlan brew = BrewPlanner.Plan(recipe, kit, Foods);
+        AllFinite(LineParts.Of(brew), "parts");
         return forecast.Stages.Count > 0;
     }
 
@@ -82,14 +85,14 @@ internal static class Journey
 
     private static BrewForecast Forecast(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, WaterPlan? water)
     {
-        BrewForecast forecast = Teller.Forecast(recipe, kit, foods, "fuzz", water);
+        BrewForecast forecast = Forecaster.Forecast(recipe, kit, foods, "fuzz", water);
         Must(forecast.Failure is null, () => $"not reckoned: {forecast.Failure}");
         Must(forecast.Stages.Count > 0 || !forecast.CanBeBrewed, "no run, and no finding says why");
         AllFinite(forecast, "forecast");
         NoneNegative(forecast, "forecast");
         Must(!(forecast.Balance is { } balance && !(balance.RelativeError <= BalanceClose)), () => $"the balance is open: {forecast.Balance}");
         string json = ForecastJson.Write(forecast);
-        Must(json == ForecastJson.Write(Teller.Forecast(recipe, kit, foods, "fuzz", water)), "two forecasts of one recipe differ");
+        Must(json == ForecastJson.Write(Forecaster.Forecast(recipe, kit, foods, "fuzz", water)), "two forecasts of one recipe differ");
         Drawn(forecast);
         return forecast;
     }

@@ -1,5 +1,7 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Stages;
+using Gylebook.Pictures.Drawing;
 using Gylebook.Science.Liquids;
 using Gylebook.Tests.Shared;
 

@@ -2,7 +2,8 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
+using Gylebook.Pictures.Drawing;
 using Gylebook.Recipes;
 using Gylebook.Tests.Shared;
 

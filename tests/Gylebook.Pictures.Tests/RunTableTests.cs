@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
 
 namespace Gylebook.Pictures.Tests;
 

@@ -1,5 +1,5 @@
 using System.Text.Json;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Science.Foods.Labels;
@@ -24,7 +24,7 @@ internal static class SampleForecasts
             .Order(StringComparer.Ordinal),
     ];
 
-    public static BrewForecast Of(string recipe, string kit = "lantern-shed.json", string? water = null) => Teller.Forecast(
+    public static BrewForecast Of(string recipe, string kit = "lantern-shed.json", string? water = null) => Forecaster.Forecast(
         RecipeFile.Read(Text("recipes", recipe)).Value!, KitFile.Read(Text("kits", kit)).Value!, Food, "samples",
         water is null ? null : WaterFile.Read(Text("water", water)).Value!);
 

@@ -1,5 +1,4 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
 
 namespace Gylebook.Pictures.Tests;
 

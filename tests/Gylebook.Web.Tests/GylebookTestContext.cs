@@ -43,7 +43,7 @@ public abstract class GylebookTestContext : BunitContext, IAsyncLifetime
     {
         await (await OpenAsync()).DisposeAsync();
         var options = SqliteBook.Options(BookFile, SqliteBook.Patience, Disk);
-        Book = new Book(SqliteBook.Access(options, Clock, BookFile), BookFile, () => { });
+        Book = new Book(SqliteBook.Access(options, Clock, BookFile), BookFile);
         Reader = await Reader.OfAsync(Book, Cancellation);
         Services.AddSingleton(Book);
         Services.AddSingleton(Reader);

@@ -21,18 +21,26 @@ public sealed class FoodInPlace(SlotBlock figures, bool starchIsOpen, FoodPlace 
     public const int FigureCount = (int)FoodFigure.Potassium + 1;
 
     /// <inheritdoc/>
-    public override Wort At(Draw draw, MaltExtracts extracts) => Of(draw.Of(figures, FigureCount), starchIsOpen, place, kilograms);
+    public override void Fill(Draw draw, MaltExtracts extracts, out Wort all)
+    {
+        OfOneKilogram(draw.Of(figures, FigureCount), starchIsOpen, place, out all);
+        all.Multiply(kilograms);
+    }
 
     /// <summary>Puts other figures of this food into a draw.</summary>
     public void Draw(ReadOnlySpan<double> drawn, Span<double> into) => drawn.CopyTo(into.Slice(figures.First, FigureCount));
 
     /// <summary>So many kilograms of a food by its figures.</summary>
-    public static Wort Of(ReadOnlySpan<double> figures, bool starchIsOpen, FoodPlace place, double kilograms) =>
-        Times(OfOneKilogram(figures, starchIsOpen, place), kilograms);
-
-    private static Wort OfOneKilogram(ReadOnlySpan<double> figures, bool starchIsOpen, FoodPlace place)
+    public static Wort Of(ReadOnlySpan<double> figures, bool starchIsOpen, FoodPlace place, double kilograms)
     {
-        Wort one = default;
+        OfOneKilogram(figures, starchIsOpen, place, out Wort all);
+        all.Multiply(kilograms);
+        return all;
+    }
+
+    private static void OfOneKilogram(ReadOnlySpan<double> figures, bool starchIsOpen, FoodPlace place, out Wort one)
+    {
+        one = default;
         foreach ((FoodFigure figure, Component component) in Dissolving)
         {
             one[component] = figures[(int)figure];
@@ -47,7 +55,6 @@ public sealed class FoodInPlace(SlotBlock figures, bool starchIsOpen, FoodPlace 
         one[Component.Potassium] = figures[(int)FoodFigure.Potassium];
         one[Component.SettledHold] = settles * figures[(int)FoodFigure.SettledHold];
         one[Component.BagHold] = place == FoodPlace.Mash ? insoluble * figures[(int)FoodFigure.BagHold] : 0;
-        return one;
     }
 
     private static Component StarchAs(bool open, FoodPlace place) => place switch

@@ -10,13 +10,14 @@ public abstract class Makeup
     /// <summary>All of it, as components.</summary>
     /// <param name="draw">The draw.</param>
     /// <param name="extracts">What malts' extracts are made of at that draw.</param>
-    public abstract Wort At(Draw draw, MaltExtracts extracts);
+    /// <param name="all">Written over.</param>
+    public abstract void Fill(Draw draw, MaltExtracts extracts, out Wort all);
 
     /// <summary>So many kilograms of what one kilogram is.</summary>
     public static Wort Times(in Wort one, double kilograms)
     {
-        Wort all = default;
-        all.Add(one, kilograms);
+        Wort all = one;
+        all.Multiply(kilograms);
         return all;
     }
 }
@@ -28,7 +29,7 @@ public sealed class PlainMakeup(Wort all) : Makeup
     private readonly Wort _all = all;
 
     /// <inheritdoc/>
-    public override Wort At(Draw draw, MaltExtracts extracts) => _all;
+    public override void Fill(Draw draw, MaltExtracts extracts, out Wort all) => all = _all;
 }
 
 /// <summary>Malt extract: its sugars are its maker's, the malt whose buffering it stands for is not.</summary>
@@ -40,11 +41,10 @@ public sealed class ExtractMakeup(Wort all, double solids, double kilograms) : M
     private readonly Wort _all = all;
 
     /// <inheritdoc/>
-    public override Wort At(Draw draw, MaltExtracts extracts)
+    public override void Fill(Draw draw, MaltExtracts extracts, out Wort all)
     {
-        Wort drawn = _all;
-        drawn[Component.MaltBuffer] = solids * draw[Known.ExtractAsMalt] * kilograms;
-        return drawn;
+        all = _all;
+        all[Component.MaltBuffer] = solids * draw[Known.ExtractAsMalt] * kilograms;
     }
 }
 
@@ -72,10 +72,11 @@ public sealed class MaltMakeup(MaltFamily family, double kilograms) : Makeup
     public required Slot DiastaticPower { get; init; }
 
     /// <inheritdoc/>
-    public override Wort At(Draw draw, MaltExtracts extracts)
+    public override void Fill(Draw draw, MaltExtracts extracts, out Wort all)
     {
         ArgumentNullException.ThrowIfNull(extracts);
-        return Times(extracts.OfOneKilogram(family, draw[Extract], draw[Moisture], draw[Colour]), kilograms);
+        extracts.OfOneKilogram(family, draw[Extract], draw[Moisture], draw[Colour], out all);
+        all.Multiply(kilograms);
     }
 }
 
@@ -85,12 +86,12 @@ public sealed class MaltMakeup(MaltFamily family, double kilograms) : Makeup
 public sealed class HopMakeup(bool staysInKettle, double kilograms) : Makeup
 {
     /// <inheritdoc/>
-    public override Wort At(Draw draw, MaltExtracts extracts)
+    public override void Fill(Draw draw, MaltExtracts extracts, out Wort all)
     {
-        Wort one = default;
-        one[staysInKettle ? Component.SpentHops : Component.HopMatter] = draw[Known.HopSolids];
-        one[Component.Water] = draw[Known.HopWater];
-        one[Component.Dextrin] = draw[Known.HopSoluble];
-        return Times(one, kilograms);
+        all = default;
+        all[staysInKettle ? Component.SpentHops : Component.HopMatter] = draw[Known.HopSolids];
+        all[Component.Water] = draw[Known.HopWater];
+        all[Component.Dextrin] = draw[Known.HopSoluble];
+        all.Multiply(kilograms);
     }
 }

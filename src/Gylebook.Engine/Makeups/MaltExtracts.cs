@@ -59,18 +59,24 @@ public sealed class MaltExtracts
     /// <param name="lovibond">Colour, °L.</param>
     public Wort OfOneKilogram(MaltFamily family, double extractDry, double moisture, double lovibond)
     {
+        OfOneKilogram(family, extractDry, moisture, lovibond, out Wort malted);
+        return malted;
+    }
+
+    /// <summary>The same, written where it is wanted.</summary>
+    internal void OfOneKilogram(MaltFamily family, double extractDry, double moisture, double lovibond, out Wort malted)
+    {
         double extract = extractDry * (1 - moisture);
         OfExtract kind = KindOf(family, lovibond);
         double scale = extract * (CongressWater + moisture)
             / ((kind.SucroseEquivalent * (CongressWater + moisture + extract)) - (extract * kind.NativeMass));
 
-        Wort malted = default;
-        malted.Add(kind.Parts, scale);
+        malted = kind.Parts;
+        malted.Multiply(scale);
         malted[Component.Water] = moisture;
         malted[Component.Grain] = 1 - moisture - (scale * kind.NativeMass);
         malted[Component.MaltColour] = lovibond;
         malted[Component.MaltBuffer] = 1;
-        return malted;
     }
 
     private OfExtract KindOf(MaltFamily family, double lovibond) => family switch

@@ -168,6 +168,9 @@ public enum Known
     /// <summary>By how much the boil lowers pH.</summary>
     PhBoilDrop,
 
+    /// <summary>The same of wort that was soured: whether it does is not known.</summary>
+    PhBoilDropOfSourWort,
+
     /// <summary>Buffering of wort, mEq/(kg of malt·pH).</summary>
     WortBuffering,
 

@@ -72,6 +72,12 @@ public sealed record RunPlan
     /// <summary>Packages, one row a portion that is packaged.</summary>
     public required PackageStep[] Packages { get; init; }
 
+    /// <summary>What is known of its acidity.</summary>
+    public AcidityPlan Acidity { get; init; } = AcidityPlan.None;
+
+    /// <summary>What moves no mass and yet decides what is told; null for a plan that is only run.</summary>
+    public Surroundings? Surroundings { get; init; }
+
     /// <summary>The row of its yeast and its package that a packaged portion has.</summary>
     public int RowOf(int portion) => Array.IndexOf(Packaged, portion);
 }

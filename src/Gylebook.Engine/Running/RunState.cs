@@ -40,7 +40,7 @@ internal ref struct RunState<TLog>
             case Move.RinseGrain: RinseGrain(step); break;
             case Move.DropGrain: DropGrain(step); break;
             case Move.Look: Reach(step, step.To); break;
-            case Move.MakeAcid: Sour.To(ref wort, step.To, _plan.Sourings[step.Row], _plan.Reactions, _draw, ref _log); Reach(step, step.To); break;
+            case Move.MakeAcid: MakeAcid(step); break;
             case Move.BoilOff: BoilOff(step); break;
             case Move.Steep: Steep(step); break;
             case Move.Settle: Boil.KnockOut(ref portion, _plan.Additions, _plan.Reactions.Coagulation, _marks, _draw, ref _log); Reach(step, step.To); break;
@@ -85,6 +85,13 @@ internal ref struct RunState<TLog>
     {
         Lift.DeadSpace(ref _portions[step.To].Wort, step.To, _draw, ref _log);
         Parting.Leave(ref _portions[step.From].Wort, step.Stage, step.From, Loss.HeldInGrain, Shares.Of(1), ref _log);
+    }
+
+    private readonly void MakeAcid(in Step step)
+    {
+        double start = MaltWort.Of(_plan, _draw, _trace).Alone(_draw);
+        Sour.To(ref _portions[step.To].Wort, step.To, _plan.Sourings[step.Row], start, _plan.Reactions, _draw, ref _log);
+        Reach(step, step.To);
     }
 
     private readonly void BoilOff(in Step step)

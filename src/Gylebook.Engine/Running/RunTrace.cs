@@ -12,6 +12,10 @@ public sealed class RunTrace
     private const int LossCount = (int)Loss.Racking + 1;
 
     private readonly int _portions;
+
+    // Row of a stage and portion, and of a loss and portion; 0 is what never was. A plan has few of all there could be.
+    private readonly int[] _stageRows;
+    private readonly int[] _lossRows;
     private readonly Portion[] _reached;
     private readonly bool[] _wasReached;
     private readonly Wort[] _lost;
@@ -24,12 +28,39 @@ public sealed class RunTrace
     {
         ArgumentNullException.ThrowIfNull(plan);
         _portions = plan.PortionCount;
-        _reached = new Portion[StageCount * _portions];
-        _wasReached = new bool[StageCount * _portions];
-        _lost = new Wort[2 * LossCount * _portions];
+        _stageRows = new int[StageCount * _portions];
+        _lossRows = new int[2 * LossCount * _portions];
+        int stages = 1, losses = 1;
+        foreach (ref readonly Step step in plan.Steps.AsSpan())
+        {
+            foreach (Place place in step.Leaves())
+            {
+                stages += Claim(_stageRows, At(place.Stage, place.Portion), stages);
+            }
+
+            foreach ((Loss loss, Place place) in step.Loses())
+            {
+                losses += Claim(_lossRows, At(loss, place.Portion, place.Stage == Stage.Sour), losses);
+            }
+        }
+
+        _reached = new Portion[stages];
+        _wasReached = new bool[stages];
+        _lost = new Wort[losses];
         _makeups = new Wort[plan.Makeups.Length];
         _bitterness = new double[plan.Additions.Length];
         _litres = new double[plan.Additions.Length];
+    }
+
+    private static int Claim(int[] rows, int at, int next)
+    {
+        if (rows[at] > 0)
+        {
+            return 0;
+        }
+
+        rows[at] = next;
+        return 1;
     }
 
     /// <summary>Whether the run came to its end: no kettle boiled dry.</summary>
@@ -42,16 +73,16 @@ public sealed class RunTrace
     public ref readonly Wort Makeup(int row) => ref _makeups[row];
 
     /// <summary>Whether a stage was reached.</summary>
-    public bool Has(Stage stage, int portion = 0) => _wasReached[At(stage, portion)];
+    public bool Has(Stage stage, int portion = 0) => _wasReached[_stageRows[At(stage, portion)]];
 
     /// <summary>A portion as a stage left it, the last time it was reached; nothing when it never was.</summary>
-    public ref readonly Portion Of(Stage stage, int portion = 0) => ref _reached[At(stage, portion)];
+    public ref readonly Portion Of(Stage stage, int portion = 0) => ref _reached[_stageRows[At(stage, portion)]];
 
     /// <summary>The wort of it.</summary>
-    public ref readonly Wort Wort(Stage stage, int portion = 0) => ref _reached[At(stage, portion)].Wort;
+    public ref readonly Wort Wort(Stage stage, int portion = 0) => ref _reached[_stageRows[At(stage, portion)]].Wort;
 
     /// <summary>All that was lost that way; gas that left the souring kettle is told apart from what left the fermenter.</summary>
-    public ref readonly Wort Lost(Loss loss, int portion = 0, bool souring = false) => ref _lost[At(loss, portion, souring)];
+    public ref readonly Wort Lost(Loss loss, int portion = 0, bool souring = false) => ref _lost[_lossRows[At(loss, portion, souring)]];
 
     /// <summary>Milligrams of bitterness by the table of time and gravity, by addition.</summary>
     public double Bitterness(int addition) => _bitterness[addition];
@@ -69,18 +100,18 @@ public sealed class RunTrace
         Extracts.Fill(draw);
         for (int i = 0; i < _makeups.Length; i++)
         {
-            _makeups[i] = plan.Makeups[i].At(draw, Extracts);
+            plan.Makeups[i].Fill(draw, Extracts, out _makeups[i]);
         }
     }
 
     internal void Reach(Stage stage, int portion, in Portion state)
     {
-        int at = At(stage, portion);
-        _reached[at] = state;
-        _wasReached[at] = true;
+        int row = _stageRows[At(stage, portion)];
+        _reached[row] = state;
+        _wasReached[row] = true;
     }
 
-    internal void Lose(Stage stage, int portion, Loss loss, in Wort lost) => _lost[At(loss, portion, stage == Stage.Sour)].Add(lost);
+    internal void Lose(Stage stage, int portion, Loss loss, in Wort lost) => _lost[_lossRows[At(loss, portion, stage == Stage.Sour)]].Add(lost);
 
     internal void Dose(int addition, double litres) => _litres[addition] = litres;
 

@@ -8,7 +8,28 @@ namespace Gylebook.Engine.Running;
 /// <param name="From">The portion it happens to.</param>
 /// <param name="To">The portion that receives; the same as <paramref name="From"/> where nothing moves.</param>
 /// <param name="Row">Row of the plan's figures for that move; 0 where it has none.</param>
-public readonly record struct Step(Move Move, Stage Stage, int From, int To, int Row);
+public readonly record struct Step(Move Move, Stage Stage, int From, int To, int Row)
+{
+    /// <summary>The states that it leaves to be looked at.</summary>
+    public Place[] Leaves() => Move switch
+    {
+        Move.AddIngredient or Move.DropGrain or Move.Steep or Move.FermentOut => [],
+        Move.PartGrain => [new(Stage, null, From)],
+        Move.Divide => [new(Stage, null, From), new(Stage, null, To)],
+        _ => [new(Stage, null, To)],
+    };
+
+    /// <summary>What may be lost in it.</summary>
+    public (Loss Loss, Place Place)[] Loses() => Move switch
+    {
+        Move.DropGrain => [(Loss.TunDeadSpace, new(Stage.RunOff, null, To)), (Loss.HeldInGrain, new(Stage, null, From))],
+        Move.BoilOff => [(Loss.Steam, new(Stage, null, To))],
+        Move.CastOver => [(Loss.SpentHops, new(Stage, null, To)), (Loss.KettleSolids, new(Stage, null, To)), (Loss.Kettle, new(Stage, null, To))],
+        Move.FermentOut or Move.MakeAcid => [(Loss.Gas, new(Stage, null, To))],
+        Move.RackOff => [(Loss.Sludge, new(Stage, null, To)), (Loss.Racking, new(Stage, null, To))],
+        _ => [],
+    };
+}
 
 /// <summary>All that can be done to a portion.</summary>
 public enum Move

@@ -19,8 +19,21 @@ public sealed record Addition(Place Place, int Makeup, double Share, bool Before
     public void Into<TLog>(ref Portion portion, int index, in Wort makeup, ref TLog log)
         where TLog : struct, IRunLog
     {
-        Wort added = default;
-        added.Add(makeup, Share);
+        // Nearly everything goes in whole: hundreds of bytes need not be copied then.
+        if (Share == 1)
+        {
+            Enter(ref portion, index, makeup, ref log);
+            return;
+        }
+
+        Wort part = makeup;
+        part.Multiply(Share);
+        Enter(ref portion, index, part, ref log);
+    }
+
+    private void Enter<TLog>(ref Portion portion, int index, in Wort added, ref TLog log)
+        where TLog : struct, IRunLog
+    {
         Parting.Enter(ref portion.Wort, Place.Stage, index, added, ref log);
         if (BeforeRacking)
         {

@@ -116,6 +116,16 @@ public struct Wort
         }
     }
 
+    /// <summary>Multiplies every amount.</summary>
+    public void Multiply(double times)
+    {
+        Span<double> mine = MemoryMarshal.CreateSpan(ref _amounts[0], Amounts.Length);
+        for (int i = 0; i < Amounts.Length; i += Vector<double>.Count)
+        {
+            (new Vector<double>(mine[i..]) * times).CopyTo(mine[i..]);
+        }
+    }
+
     /// <summary>The part that <paramref name="shares"/> names of each component; it stays here too until it is taken off.</summary>
     public readonly Wort Part(in Wort shares)
     {

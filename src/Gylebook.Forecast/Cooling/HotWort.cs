@@ -1,4 +1,3 @@
-using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
 using Gylebook.Science.Mashing;
@@ -21,9 +20,8 @@ internal readonly record struct HotWort(
         new(kettle.Mass, WortHeat.OfWort(Math.Clamp(kettle.RealExtractPlato, 0, 100)), cast.Mass, cast.Litres);
 
     /// <summary>From a run at the medians: what cools does not move mass.</summary>
-    public static HotWort Of(RunPlan plan)
+    public static HotWort Of(RunTrace trace)
     {
-        RunTrace trace = RunOutcome.Likely(plan).Trace;
         ref readonly Wort kettle = ref trace.Wort(Stage.Chill);
         ref readonly Wort cast = ref trace.Wort(Stage.Cast);
         return trace.IsWhole && kettle.Mass > 0 && kettle.IsSound && cast.IsSound ? Of(kettle, cast) : default;

@@ -32,6 +32,11 @@ internal sealed class WortChill(Kit kit)
         ? new ImmersionChiller(wall, flow, celsius)
         : null;
 
+    /// <summary>An exchanger that wort runs through, whose figures are known.</summary>
+    public CounterflowChiller? Exchanger => RunsThrough && Figures is (double wall, double flow, double celsius)
+        ? new CounterflowChiller(wall, flow, celsius)
+        : null;
+
     /// <summary>Keys of the kit without which nothing is known.</summary>
     public IReadOnlyList<string> Needs => Kind switch
     {
@@ -54,12 +59,11 @@ internal sealed class WortChill(Kit kit)
     /// <param name="to">The pitch, below that, °C.</param>
     public RunThrough? Through(in HotWort wort, double from, double to)
     {
-        if (!RunsThrough || !wort.IsThere || from <= to || Figures is not (double wall, double flow, double celsius))
+        if (!wort.IsThere || from <= to || Exchanger is not { } exchanger)
         {
             return null;
         }
 
-        CounterflowChiller exchanger = new(wall, flow, celsius);
         double kilogramsPerLitre = wort.RunOffKilograms / wort.RunOffLitres;
         double? most = exchanger.WortKilogramsPerMinute(wort.KilojoulesPerKilogramKelvin, from, to);
         double? kilograms = kit.Chiller!.WortLitresPerMinute * kilogramsPerLitre ?? most;

@@ -4,6 +4,7 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
+using Gylebook.Science.Numerics;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Solving;
@@ -37,8 +38,8 @@ public sealed class AmountSolver(
             return Unmet(double.NaN, "there is no malt and no extract to weigh anew");
         }
 
-        SearchOutcome found = BoundedSecant.Search(
-            times => 1000 * (Gravity(grist, times) - 1), 1000 * (wish.Ratio - 1), LeastTimes, 1, MostTimes, PointsClose);
+        SecantResult found = BracketedSecant.Search(
+            times => 1000 * (Gravity(grist, times) - 1), 1000 * (wish.Ratio - 1), new Bracket(LeastTimes, MostTimes), 1, PointsClose);
         double gravity = 1 + (found.Reached / 1000);
         return found.Solved
             ? new AmountsFound(Texts(grist, found.At), gravity, null)
@@ -75,7 +76,7 @@ public sealed class AmountSolver(
     private double? Gravity(int[] lines, double times)
     {
         Recipe scaled = recipe with { Ingredients = [.. recipe.Ingredients.Select((line, i) => lines.Contains(i) ? Times(line, times) : line)] };
-        return new MedianRun(kit, foods, model).Read(scaled, BeerReadouts.OriginalGravity);
+        return new MedianRun(kit, foods, model).ValueOf(scaled, BeerReadouts.OriginalGravity);
     }
 
     private static IngredientLine Times(IngredientLine line, double times) => line with

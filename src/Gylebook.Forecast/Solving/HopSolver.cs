@@ -4,6 +4,7 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
+using Gylebook.Science.Numerics;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Solving;
@@ -63,7 +64,7 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
         double litres = recipe.Package.Volume.Value.Litres;
         double most = MostGramsPerLitre * litres;
         double best = without;
-        SearchOutcome found = BoundedSecant.Search(
+        SecantResult found = BracketedSecant.Search(
             grams =>
             {
                 double? reached = IbuOf(recipe, line, grams);
@@ -71,9 +72,8 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
                 return reached;
             },
             ibu,
-            0,
+            new Bracket(0, most),
             FirstGramsPerLitre * litres,
-            most,
             IbuClose);
         if (found.Solved)
         {
@@ -122,7 +122,7 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
 
     /// <summary>Bitterness of the whole beer with so much of the line; null when it cannot be run.</summary>
     private double? IbuOf(Recipe recipe, int line, double grams) =>
-        new MedianRun(kit, foods, model).Read(With(recipe, line, grams), BeerReadouts.Bitterness);
+        new MedianRun(kit, foods, model).ValueOf(With(recipe, line, grams), BeerReadouts.Bitterness);
 
     private static Recipe With(Recipe recipe, int line, double grams)
     {

@@ -1,6 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
-using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
@@ -11,14 +11,14 @@ namespace Gylebook.Forecast.Solving;
 internal readonly record struct MedianRun(Kit Kit, Func<string, FoodMakeup?> Foods, BitternessModel Model)
 {
     /// <summary>The figure of the beer as a whole; null when the recipe cannot be run.</summary>
-    public double? Read(Recipe recipe, Readout readout)
+    public double? ValueOf(Recipe recipe, Readout readout)
     {
-        if (LayOut.Of(recipe, Kit, Foods).Plan is not { } plan)
+        if (BrewPlanner.Plan(recipe, Kit, Foods).Plan is not { } plan)
         {
             return null;
         }
 
-        double read = RunOutcome.Likely(plan with { Bitterness = Model })[readout];
-        return double.IsFinite(read) ? read : null;
+        double value = RunOutcome.Likely(plan with { Bitterness = Model })[readout];
+        return double.IsFinite(value) ? value : null;
     }
 }

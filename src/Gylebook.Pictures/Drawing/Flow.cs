@@ -1,3 +1,4 @@
+using Gylebook.Science.Numerics;
 using static Gylebook.Pictures.Drawing.SvgPen;
 
 namespace Gylebook.Pictures.Drawing;
@@ -31,15 +32,7 @@ internal sealed record Flow(double FromCentre, double FromHalf, double Top, doub
     private double ShareAt(double y)
     {
         double wanted = Math.Clamp((y - Top) / (Bottom - Top), 0, 1);
-        double low = 0;
-        double high = 1;
-        for (int i = 0; i < 20; i++)
-        {
-            double t = (low + high) / 2;
-            double fallen = (1.5 * t * (1 - t)) + (t * t * t);
-            (low, high) = fallen < wanted ? (t, high) : (low, t);
-        }
-
+        double low = new Bracket(0, 1).Halved(t => wanted - ((1.5 * t * (1 - t)) + (t * t * t)), times: 20).Low;
         return (3 * low * low) - (2 * low * low * low);
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Gylebook.Science.Data;
 
 namespace Gylebook.Recipes.Data;
 
@@ -50,7 +51,8 @@ public sealed class Table<T>
             rows.Add(row);
             var name = csv.Columns.Contains("name") ? line.Required("name") : id;
             names.Add(name);
-            keys.AddRange([(id, row), (name, row), .. line.Also.Select(other => (other, row))]);
+            IReadOnlyList<string> others = csv.Columns.Contains("also") ? line.Words("also") : [];
+            keys.AddRange([(id, row), (name, row), .. others.Select(other => (other, row))]);
         }
         All = rows.AsReadOnly();
         _names = names;

@@ -1,5 +1,6 @@
 using Gylebook.Recipes.Data;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Data;
 
 namespace Gylebook.Recipes.Foods;
 
@@ -83,7 +84,7 @@ public sealed record FoodFamily
 public static class FoodFamilies
 {
     private static readonly Lazy<Table<FoodFamily>> Rows =
-        new(() => new Table<FoodFamily>(CsvTable.Embedded("food-families.csv"), Make));
+        new(() => new Table<FoodFamily>(ReferenceData.Table("food-families.csv"), Make));
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<FoodFamily> All => Rows.Value.All;
@@ -122,6 +123,6 @@ public static class FoodFamilies
         DoseLow = row.NumberOrNull("doseLow"),
         DoseTypical = row.NumberOrNull("doseTypical"),
         DoseHigh = row.NumberOrNull("doseHigh"),
-        Provenance = row.Provenance,
+        Provenance = Provenance.Of(row),
     };
 }

@@ -1,5 +1,6 @@
 using Gylebook.Recipes.Data;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Data;
 
 namespace Gylebook.Recipes.Foods;
 
@@ -16,7 +17,7 @@ public sealed record Food(
 /// <summary>Composition of foods: <c>data/foods.csv</c>.</summary>
 public static class FoodTable
 {
-    private static readonly Lazy<Table<Food>> Rows = new(() => new Table<Food>(CsvTable.Embedded("foods.csv"), Make));
+    private static readonly Lazy<Table<Food>> Rows = new(() => new Table<Food>(ReferenceData.Table("foods.csv"), Make));
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<Food> All => Rows.Value.All;
@@ -49,5 +50,5 @@ public static class FoodTable
             Source = row.Required("source"),
         },
         row.Words("allergens"),
-        row.Provenance);
+        Provenance.Of(row));
 }

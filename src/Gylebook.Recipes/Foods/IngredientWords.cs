@@ -7,7 +7,7 @@ namespace Gylebook.Recipes.Foods;
 /// <remarks>A word list reads worse than a person. What it finds is to be declared; what it misses is not thereby absent.</remarks>
 public static class IngredientWords
 {
-    private static readonly Lazy<IngredientLexicon> List = new(() => IngredientLexicon.Parse(EmbeddedText.Of("data/ingredient-words.csv").Split('\n')));
+    private static readonly Lazy<IngredientLexicon> List = new(() => IngredientLexicon.Of(ReferenceData.Table("ingredient-words.csv")));
 
     /// <summary>The words of a text that matter, in order.</summary>
     public static IReadOnlyList<IngredientHit> In(string text) => IngredientText.Read(text, List.Value);

@@ -13,7 +13,7 @@ public static class Stimulants
 {
     private static readonly Lazy<IReadOnlyList<Stimulant>> Rows = new(() =>
     [
-        .. CsvTable.Embedded("foods-stimulants.csv").Rows.Select(row =>
+        .. ReferenceData.Table("foods-stimulants.csv").Rows.Select(row =>
             new Stimulant(row.Required("name"), row.NumberOrNull("caffeine_mg"), row.NumberOrNull("theobromine_mg"))),
     ]);
 

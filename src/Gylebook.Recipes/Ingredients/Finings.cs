@@ -13,8 +13,8 @@ public sealed record Fining(string Id, string Name, string Place, Provenance Pro
 public static class Finings
 {
     private static readonly Lazy<Table<Fining>> Rows = new(() => new Table<Fining>(
-        CsvTable.Embedded("finings.csv"),
-        row => new Fining(row.Required("id"), row.Required("name"), row.Required("place"), row.Provenance)));
+        ReferenceData.Table("finings.csv"),
+        row => new Fining(row.Required("id"), row.Required("name"), row.Required("place"), Provenance.Of(row))));
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<Fining> All => Rows.Value.All;

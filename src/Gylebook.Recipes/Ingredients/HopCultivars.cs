@@ -1,4 +1,5 @@
 using Gylebook.Recipes.Data;
+using Gylebook.Science.Data;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Ingredients;
@@ -29,7 +30,7 @@ public readonly record struct UsualRange(double Low, double High);
 public static class HopCultivars
 {
     private static readonly Lazy<Table<HopCultivar>> Rows =
-        new(() => new Table<HopCultivar>(CsvTable.Embedded("hops.csv"), Make));
+        new(() => new Table<HopCultivar>(ReferenceData.Table("hops.csv"), Make));
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<HopCultivar> All => Rows.Value.All;
@@ -38,7 +39,7 @@ public static class HopCultivars
     public static Found<HopCultivar> Find(string idOrName) => Rows.Value.Find(idOrName);
 
     private static HopCultivar Make(CsvRow row) => new(
-        row.Required("id"), row.Required("name"), Fraction.FromPercent(row.Number("alpha")), row.Provenance)
+        row.Required("id"), row.Required("name"), Fraction.FromPercent(row.Number("alpha")), Provenance.Of(row))
     {
         AlphaRange = new UsualRange(row.Number("alphaLow"), row.Number("alphaHigh")),
         BetaRange = new UsualRange(row.Number("betaLow"), row.Number("betaHigh")),

@@ -1,4 +1,5 @@
 using Gylebook.Recipes.Data;
+using Gylebook.Science.Data;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Ingredients;
@@ -16,7 +17,7 @@ public sealed record LacticCulture(string Id, string Name, bool IsMixed, Tempera
 public static class LacticCultures
 {
     private static readonly Lazy<Table<LacticCulture>> Rows =
-        new(() => new Table<LacticCulture>(CsvTable.Embedded("lactic-cultures.csv"), Make));
+        new(() => new Table<LacticCulture>(ReferenceData.Table("lactic-cultures.csv"), Make));
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<LacticCulture> All => Rows.Value.All;
@@ -35,5 +36,5 @@ public static class LacticCultures
         },
         Temperature.FromCelsius(row.Number("low")),
         Temperature.FromCelsius(row.Number("high")),
-        row.Provenance);
+        Provenance.Of(row));
 }

@@ -57,11 +57,11 @@ public static class MaltTitrations
     private static Dictionary<string, MaltTitration> Read()
     {
         Dictionary<string, MaltTitration> read = [];
-        foreach (var row in CsvTable.Embedded("malt-titration.csv").Rows)
+        foreach (var row in ReferenceData.Table("malt-titration.csv").Rows)
         {
             string malt = row.Required("malt");
             if (Malts.Find(malt).Match?.Id != malt || !read.TryAdd(malt, new(
-                row.Number("distilledPh"), row.Number("buffer"), row.Number("curvature"), row.Provenance)))
+                row.Number("distilledPh"), row.Number("buffer"), row.Number("curvature"), Provenance.Of(row))))
             {
                 throw row.Wrong("malt", $"is no malt's id, or there twice: {malt}");
             }

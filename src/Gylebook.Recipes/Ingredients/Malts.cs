@@ -1,4 +1,5 @@
 using Gylebook.Recipes.Data;
+using Gylebook.Science.Data;
 using Gylebook.Science.Mashing;
 using Gylebook.Science.Quantities;
 
@@ -22,7 +23,7 @@ public sealed record Malt(
 public static class Malts
 {
     private static readonly Lazy<Table<Malt>> Rows =
-        new(() => new Table<Malt>(CsvTable.Embedded("malts.csv"), Make));
+        new(() => new Table<Malt>(ReferenceData.Table("malts.csv"), Make));
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<Malt> All => Rows.Value.All;
@@ -39,7 +40,7 @@ public static class Malts
         MaltColour.FromEbc(row.Number("colour")),
         row.Number("power"),
         row.Required("cereal"),
-        row.Provenance);
+        Provenance.Of(row));
 
     private static MaltFamily Family(CsvRow row) => row.Required("family") switch
     {

@@ -1,4 +1,5 @@
 using Gylebook.Recipes.Data;
+using Gylebook.Science.Data;
 using Gylebook.Science.Numerics.Distributions;
 
 namespace Gylebook.Recipes.Ingredients;
@@ -33,7 +34,7 @@ public sealed record PriorWidth(string Id, string Kind, PriorLevel Level, Width 
 /// <summary>How uncertain the engine's figures are: <c>data/priors.csv</c>.</summary>
 public static class Priors
 {
-    private static readonly Lazy<IReadOnlyList<PriorWidth>> Rows = new(() => [.. CsvTable.Embedded("priors.csv").Rows.Select(Make)]);
+    private static readonly Lazy<IReadOnlyList<PriorWidth>> Rows = new(() => [.. ReferenceData.Table("priors.csv").Rows.Select(Make)]);
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<PriorWidth> All => Rows.Value;
@@ -56,7 +57,7 @@ public static class Priors
         new Width(
             Word<Family>(row, "family"), row.NumberOrNull("spread") ?? 0, row.NumberOrNull("low"), row.NumberOrNull("high"),
             Word<WidthEnds>(row, "ends")),
-        row.Required("unit"), row.Text("group"), row.Provenance);
+        row.Required("unit"), row.Text("group"), Provenance.Of(row));
 
     private static T Word<T>(CsvRow row, string column)
         where T : struct, Enum =>

@@ -1,4 +1,5 @@
 using Gylebook.Recipes.Data;
+using Gylebook.Science.Data;
 
 namespace Gylebook.Recipes.Ingredients;
 
@@ -21,7 +22,7 @@ public sealed record StartingValue(string Id, double Value, string Unit, string 
 public static class StartingValues
 {
     private static readonly Lazy<Table<StartingValue>> Rows =
-        new(() => new Table<StartingValue>(CsvTable.Embedded("starting-values.csv"), Make));
+        new(() => new Table<StartingValue>(ReferenceData.Table("starting-values.csv"), Make));
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<StartingValue> All => Rows.Value.All;
@@ -34,7 +35,7 @@ public static class StartingValues
     public static StartingValue Of(string id) => Rows.Value.Of(id);
 
     private static StartingValue Make(CsvRow row) => new(
-        row.Required("id"), row.Number("value"), row.Required("unit"), row.Required("what"), row.Provenance)
+        row.Required("id"), row.Number("value"), row.Required("unit"), row.Required("what"), Provenance.Of(row))
     {
         Low = row.NumberOrNull("low"),
         High = row.NumberOrNull("high"),

@@ -1,4 +1,5 @@
 using Gylebook.Recipes.Data;
+using Gylebook.Science.Data;
 
 namespace Gylebook.Recipes.Ingredients;
 
@@ -29,7 +30,7 @@ public sealed record StyleStatistics(string Id, string Name, string Edition, Pro
 public static class StyleTable
 {
     private static readonly Lazy<Table<StyleStatistics>> Rows =
-        new(() => new Table<StyleStatistics>(CsvTable.Embedded("style-statistics.csv"), Make));
+        new(() => new Table<StyleStatistics>(ReferenceData.Table("style-statistics.csv"), Make));
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<StyleStatistics> All => Rows.Value.All;
@@ -38,7 +39,7 @@ public static class StyleTable
     public static Found<StyleStatistics> Find(string idOrName) => Rows.Value.Find(idOrName);
 
     private static StyleStatistics Make(CsvRow row) => new(
-        row.Required("id"), row.Required("name"), row.Required("edition"), row.Provenance)
+        row.Required("id"), row.Required("name"), row.Required("edition"), Provenance.Of(row))
     {
         OriginalGravity = Range(row, "og"),
         FinalGravity = Range(row, "fg"),

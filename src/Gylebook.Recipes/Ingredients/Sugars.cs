@@ -1,4 +1,5 @@
 using Gylebook.Recipes.Data;
+using Gylebook.Science.Data;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Ingredients;
@@ -59,7 +60,7 @@ public sealed record Sugar
 public static class Sugars
 {
     private static readonly Lazy<Table<Sugar>> Rows =
-        new(() => new Table<Sugar>(CsvTable.Embedded("sugars.csv"), Make));
+        new(() => new Table<Sugar>(ReferenceData.Table("sugars.csv"), Make));
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<Sugar> All => Rows.Value.All;
@@ -83,6 +84,6 @@ public static class Sugars
         Minerals = row.Number("minerals"),
         Colour = row.NumberOrNull("colour") is { } ebc ? MaltColour.FromEbc(ebc) : null,
         Allergen = row.Text("allergen"),
-        Provenance = row.Provenance,
+        Provenance = Provenance.Of(row),
     };
 }

@@ -1,4 +1,5 @@
 using Gylebook.Recipes.Data;
+using Gylebook.Science.Data;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Ingredients;
@@ -50,7 +51,7 @@ public enum Flocculation
 public static class YeastStyles
 {
     private static readonly Lazy<Table<YeastStyle>> Rows =
-        new(() => new Table<YeastStyle>(CsvTable.Embedded("yeasts.csv"), Make));
+        new(() => new Table<YeastStyle>(ReferenceData.Table("yeasts.csv"), Make));
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<YeastStyle> All => Rows.Value.All;
@@ -67,7 +68,7 @@ public static class YeastStyles
         Temperature.FromCelsius(row.Number("low")),
         Temperature.FromCelsius(row.Number("high")),
         row.Number("pitch"),
-        row.Provenance)
+        Provenance.Of(row))
     {
         AttenuationLow = Percent(row.NumberOrNull("attenuationLow")),
         AttenuationHigh = Percent(row.NumberOrNull("attenuationHigh")),

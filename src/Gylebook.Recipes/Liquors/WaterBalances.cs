@@ -1,5 +1,6 @@
 using Gylebook.Recipes.Data;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Data;
 using Gylebook.Science.Water;
 
 namespace Gylebook.Recipes.Liquors;
@@ -22,7 +23,7 @@ public sealed record WaterBalance(string Id, string Name, IonProfile Ions, Prove
 public static class WaterBalances
 {
     private static readonly Lazy<Table<WaterBalance>> Rows =
-        new(() => new Table<WaterBalance>(CsvTable.Embedded("water-balances.csv"), Make));
+        new(() => new Table<WaterBalance>(ReferenceData.Table("water-balances.csv"), Make));
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<WaterBalance> All => Rows.Value.All;
@@ -36,5 +37,5 @@ public static class WaterBalances
         new IonProfile(
             row.Number("calcium"), row.Number("magnesium"), row.Number("sodium"), 0,
             row.Number("bicarbonate"), row.Number("sulphate"), row.Number("chloride")),
-        row.Provenance);
+        Provenance.Of(row));
 }

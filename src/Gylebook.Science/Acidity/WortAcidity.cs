@@ -1,3 +1,4 @@
+using Gylebook.Science.Numerics;
 using Gylebook.Science.Quantities;
 using Gylebook.Science.Water;
 
@@ -19,7 +20,6 @@ namespace Gylebook.Science.Acidity;
 /// </remarks>
 public static class WortAcidity
 {
-    private static readonly QuantityLimits Ph = new("pH", "", 0, 14);
     private static readonly QuantityLimits Buffering = new("Buffering", "mEq/pH", 1e-9, 1e9);
 
     /// <summary>The pH at which the balance closes.</summary>
@@ -27,24 +27,23 @@ public static class WortAcidity
     /// <param name="buffering">B, mEq/pH.</param>
     /// <param name="anchor">a.</param>
     /// <param name="released">R, mEq: protons set free besides; below zero what the anchor has counted already.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A pH outside 0 to 14, no buffering, or a load that no pH balances.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A pH outside 0 to 14, or no buffering.</exception>
+    /// <exception cref="DidNotConvergeException">A load that no pH balances.</exception>
     public static double PhOf(in AcidLoad load, double buffering, double anchor, double released = 0) =>
-        TryPhOf(load, buffering, anchor, released, out double ph)
-            ? ph
-            : throw new ArgumentOutOfRangeException(nameof(load), load, Invariant($"No pH from {Ph.Low} to {Ph.High} balances so much acid or alkali."));
+        Allowed.PhScale.Root(Lacking(load, buffering, anchor, released), "pH of a wort");
 
     /// <summary>The pH at which the balance closes; false when that is below 0 or above 14.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A pH outside 0 to 14, or no buffering.</exception>
-    public static bool TryPhOf(in AcidLoad load, double buffering, double anchor, double released, out double ph)
+    public static bool TryPhOf(in AcidLoad load, double buffering, double anchor, double released, out double ph) =>
+        Allowed.PhScale.TryRoot(Lacking(load, buffering, anchor, released), out ph);
+
+    /// <summary>Acid still lacking at a pH, mEq: falls as pH rises.</summary>
+    private static Func<double, double> Lacking(AcidLoad carried, double buffering, double anchor, double released)
     {
-        AcidLoad carried = load;
         double b = Buffering.Check(buffering);
-        double a = Ph.Check(anchor);
+        double a = Allowed.Ph.Check(anchor);
         double free = carried.Free(a);
-        double Lacking(double at) => (b * (a - at)) + carried.Free(at) - free - carried.Given(at) - released;
-        bool balances = Lacking(Ph.Low) >= 0 && Lacking(Ph.High) <= 0;
-        ph = balances ? PhSearch.WhereZero(Lacking) : double.NaN;
-        return balances;
+        return at => (b * (a - at)) + carried.Free(at) - free - carried.Given(at) - released;
     }
 
     /// <summary>mmol of lactic acid to bring it from the anchor to a target pH; none when the load has brought it there already.</summary>
@@ -64,7 +63,7 @@ public static class WortAcidity
     /// <exception cref="ArgumentOutOfRangeException">A pH outside 0 to 14.</exception>
     public static double MilliequivalentsTo(in AcidLoad load, double buffering, double anchor, double target)
     {
-        double taken = (buffering * (Ph.Check(anchor) - Ph.Check(target))) + load.Free(target) - load.Free(anchor);
+        double taken = (buffering * (Allowed.Ph.Check(anchor) - Allowed.Ph.Check(target))) + load.Free(target) - load.Free(anchor);
         return Math.Max(0, taken - load.Given(target));
     }
 }

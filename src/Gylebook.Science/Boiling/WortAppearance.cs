@@ -1,3 +1,4 @@
+using Gylebook.Science.Data;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Boiling;
@@ -16,11 +17,11 @@ namespace Gylebook.Science.Boiling;
 /// </remarks>
 public static class WortAppearance
 {
-    private static readonly double[] Wavelengths = PublishedTable.Read("cie-1931-2deg-5nm.csv").Numbers("wavelength");
-    private static readonly double[] XBar = PublishedTable.Read("cie-1931-2deg-5nm.csv").Numbers("xBar");
-    private static readonly double[] YBar = PublishedTable.Read("cie-1931-2deg-5nm.csv").Numbers("yBar");
-    private static readonly double[] ZBar = PublishedTable.Read("cie-1931-2deg-5nm.csv").Numbers("zBar");
-    private static readonly double[] Daylight = PublishedTable.Read("cie-d65-5nm.csv").Numbers("power");
+    private static readonly double[] Wavelengths = CsvTable.Published("cie-1931-2deg-5nm.csv").Numbers("wavelength");
+    private static readonly double[] XBar = CsvTable.Published("cie-1931-2deg-5nm.csv").Numbers("xBar");
+    private static readonly double[] YBar = CsvTable.Published("cie-1931-2deg-5nm.csv").Numbers("yBar");
+    private static readonly double[] ZBar = CsvTable.Published("cie-1931-2deg-5nm.csv").Numbers("zBar");
+    private static readonly double[] Daylight = CsvTable.Published("cie-d65-5nm.csv").Numbers("power");
 
     /// <summary>The colour of daylight itself: what clear water shows.</summary>
     public static Tristimulus White { get; } = Sum(0);

@@ -1,4 +1,5 @@
 using Gylebook.Science.Boiling;
+using Gylebook.Science.Data;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Conditioning;
@@ -17,8 +18,8 @@ namespace Gylebook.Science.Conditioning;
 /// </remarks>
 public static class ResidualCarbonDioxide
 {
-    private static readonly double[] Celsius = PublishedTable.Read("residual-carbon-dioxide.csv").Numbers("celsius");
-    private static readonly double[] Volumes = PublishedTable.Read("residual-carbon-dioxide.csv").Numbers("volumes");
+    private static readonly double[] Celsius = CsvTable.Published("residual-carbon-dioxide.csv").Numbers("celsius");
+    private static readonly double[] Volumes = CsvTable.Published("residual-carbon-dioxide.csv").Numbers("volumes");
 
     /// <summary>Volumes of gas kept.</summary>
     /// <param name="celsius">Warmest temperature since the yeast stopped, °C.</param>

@@ -1,4 +1,5 @@
 using Gylebook.Science.Mashing;
+using Gylebook.Science.Numerics;
 
 namespace Gylebook.Science.Cooling;
 
@@ -18,7 +19,7 @@ namespace Gylebook.Science.Cooling;
 /// </remarks>
 public readonly record struct CounterflowChiller(double KilowattsPerKelvin, double LitresPerMinute, double CoolantCelsius)
 {
-    private const int Halvings = 100;
+    private const int MostHalvings = 100;
 
     /// <summary>Temperature at which the wort comes out, °C: never below the water's.</summary>
     /// <param name="kilogramsPerMinute">Wort.</param>
@@ -54,17 +55,11 @@ public readonly record struct CounterflowChiller(double KilowattsPerKelvin, doub
         }
 
         // More wort comes out warmer. The wall cannot carry more than UA times the whole difference, nor the water take up more
-        // than its own rate times that: both bound the rate from above.
+        // than its own rate times that: both bound the rate from above. Just as cold as wished is cold enough: hence the decrement.
         double wanted = (fromCelsius - toCelsius) / (fromCelsius - CoolantCelsius);
-        double low = 0;
-        double high = Math.Min(KilowattsPerKelvin, Water) / wanted;
-        for (int i = 0; i < Halvings; i++)
-        {
-            double middle = (low + high) / 2;
-            (low, high) = middle > 0 && WortShare(middle) < wanted ? (low, middle) : (middle, high);
-        }
-
-        return low * 60 / kilojoulesPerKilogramKelvin;
+        CounterflowChiller chiller = this;
+        Bracket rates = new(0, Math.Min(KilowattsPerKelvin, Water) / wanted);
+        return rates.Halved(wort => chiller.WortShare(wort) - Math.BitDecrement(wanted), MostHalvings).Low * 60 / kilojoulesPerKilogramKelvin;
     }
 
     private double Water

@@ -31,8 +31,5 @@ public static class Attenuation
     public static double Real(ApparentExtract original, RealExtract present) =>
         Real(SomeExtract(original), present.Plato);
 
-    private static double SomeExtract(ApparentExtract original) => original.Plato > 0
-        ? original.Plato
-        : throw new ArgumentOutOfRangeException(
-            nameof(original), original.Plato, "Attenuation needs an original extract above 0 °P.");
+    private static double SomeExtract(ApparentExtract original) => Argument.MustBePositive(original.Plato, nameof(original));
 }

@@ -1,3 +1,5 @@
+using Gylebook.Science.Data;
+
 namespace Gylebook.Science.Fermenting;
 
 /// <summary>How many cells a starter ends with, by two published models.</summary>
@@ -21,10 +23,10 @@ public static class StarterGrowth
     public const double MostLitres = 20;
 
     private static readonly double[] LogDensity =
-        [.. PublishedTable.Read("starter-growth.csv").Numbers("inoculation").Select(density => Math.Log(density)).Reverse()];
+        [.. CsvTable.Published("starter-growth.csv").Numbers("inoculation").Select(density => Math.Log(density)).Reverse()];
 
     private static readonly double[] Growth =
-        [.. PublishedTable.Read("starter-growth.csv").Numbers("final").Select(cells => cells / 100).Reverse()];
+        [.. CsvTable.Published("starter-growth.csv").Numbers("final").Select(cells => cells / 100).Reverse()];
 
     /// <summary>Cells at the end of a still starter, 10⁹.</summary>
     /// <param name="billions">Living cells at the start, 10⁹.</param>

@@ -1,3 +1,5 @@
+using Gylebook.Science.Numerics;
+
 namespace Gylebook.Science.Fermenting;
 
 /// <summary>How a starter is kept.</summary>
@@ -67,15 +69,8 @@ public sealed record StarterPlan(StarterHandling Handling, IReadOnlyList<Starter
 
     private static StarterStep Smallest(double billions, double wished, double most, StarterHandling handling)
     {
-        double low = 0;
-        double high = most;
-        while (high - low > LitresClose)
-        {
-            double middle = (low + high) / 2;
-            (low, high) = Step(billions, middle, handling).EndBillions < wished ? (middle, high) : (low, middle);
-        }
-
-        return Step(billions, high, handling);
+        Bracket litres = new Bracket(0, most).Halved(each => wished - Step(billions, each, handling).EndBillions, close: LitresClose);
+        return Step(billions, litres.High, handling);
     }
 
     private static StarterStep Step(double billions, double litres, StarterHandling handling)

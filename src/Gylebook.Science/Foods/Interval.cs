@@ -109,11 +109,7 @@ public readonly record struct Interval
     /// <exception cref="ArgumentOutOfRangeException">The factor is negative, infinite or not a number.</exception>
     public Interval Scale(double factor)
     {
-        if (!(factor >= 0) || double.IsInfinity(factor))
-        {
-            throw new ArgumentOutOfRangeException(nameof(factor), factor, "An interval is scaled by 0 or more, finite.");
-        }
-
+        Argument.MustNotBeNegative(factor);
         return factor == 0
             ? default
             : new(Outwards.ProductDown(Low, factor), Outwards.ProductUp(High, factor), LowIsOpen, HighIsOpen);
@@ -123,11 +119,7 @@ public readonly record struct Interval
     /// <exception cref="ArgumentOutOfRangeException">The divisor is not positive and finite.</exception>
     public Interval DivideBy(double divisor)
     {
-        if (!(divisor > 0) || double.IsInfinity(divisor))
-        {
-            throw new ArgumentOutOfRangeException(nameof(divisor), divisor, "An interval is divided by more than 0, finite.");
-        }
-
+        Argument.MustBePositive(divisor);
         return new(Outwards.QuotientDown(Low, divisor), Outwards.QuotientUp(High, divisor), LowIsOpen, HighIsOpen);
     }
 

@@ -1,3 +1,4 @@
+using Gylebook.Science.Data;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Mashing;
@@ -18,10 +19,10 @@ public static class AttenuationLimit
     /// <summary>Share of the way from the un-mixed study to the plateau at which the default lies.</summary>
     public const double HalfWay = 0.5;
 
-    private static readonly double[] StudyCelsius = PublishedTable.Read("limit-of-attenuation.csv").Numbers("celsius");
-    private static readonly double[] StudyPercent = PublishedTable.Read("limit-of-attenuation.csv").Numbers("paleMaltPercent");
-    private static readonly double[] PlateauCelsius = PublishedTable.Read("limit-of-attenuation-plateau.csv").Numbers("celsius");
-    private static readonly double[] PlateauPercent = PublishedTable.Read("limit-of-attenuation-plateau.csv").Numbers("apparentPercent");
+    private static readonly double[] StudyCelsius = CsvTable.Published("limit-of-attenuation.csv").Numbers("celsius");
+    private static readonly double[] StudyPercent = CsvTable.Published("limit-of-attenuation.csv").Numbers("paleMaltPercent");
+    private static readonly double[] PlateauCelsius = CsvTable.Published("limit-of-attenuation-plateau.csv").Numbers("celsius");
+    private static readonly double[] PlateauPercent = CsvTable.Published("limit-of-attenuation-plateau.csv").Numbers("apparentPercent");
 
     /// <summary>Apparent limit of attenuation, %, half-way between the two series.</summary>
     public static double ApparentPercentAt(double celsius) => ApparentPercentAt(celsius, HalfWay);

@@ -1,3 +1,4 @@
+using Gylebook.Science.Data;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Mashing;
@@ -45,13 +46,13 @@ public static class Gelatinisation
 
     private static (double Low, double High)[] ReadSpans()
     {
-        var table = PublishedTable.Read("gelatinisation.csv");
-        string[] cereals = table.Words("cereal");
+        var table = CsvTable.Published("gelatinisation.csv");
+        string[] cereals = [.. table.Texts("cereal")];
         double[] lows = table.Numbers("low");
         double[] highs = table.Numbers("high");
         var spans = new (double Low, double High)[Enum.GetValues<Cereal>().Length];
         Array.Fill(spans, (double.PositiveInfinity, double.NegativeInfinity));
-        for (int row = 0; row < table.RowCount; row++)
+        for (int row = 0; row < table.Rows.Count; row++)
         {
             int at = (int)Enum.Parse<Cereal>(cereals[row]);
             spans[at] = (Math.Min(spans[at].Low, lows[row]), Math.Max(spans[at].High, highs[row]));

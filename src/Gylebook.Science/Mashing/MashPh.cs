@@ -39,7 +39,8 @@ public static class MashPh
     private static readonly QuantityLimits Units = new("Acid", "mL or g", 0, 1e6);
 
     /// <summary>pH of the cooled sample.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">No malt, no liquor, a negative acid, or nothing a mash can be.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">No malt, no liquor, or a negative acid.</exception>
+    /// <exception cref="Numerics.DidNotConvergeException">No pH from 0 to 14 balances it: nothing a mash can be.</exception>
     public static double Predict(MashPhMix mix) => Predict(mix, bufferFactor: 1, offset: 0);
 
     /// <summary>pH as a meter would read it at a temperature.</summary>
@@ -50,11 +51,11 @@ public static class MashPh
 
     /// <summary>Acid in mEq that would bring the mash to a pH if the grist is as that guess has it; below zero, alkali.</summary>
     public static double AcidToReach(MashPhMix mix, double ph, MashPhGuess guess) =>
-        Lacking(Checked(mix), new QuantityLimits("pH", "", 0, 14).Check(ph), guess.BufferFactor, guess.Offset);
+        Lacking(Checked(mix), Allowed.Ph.Check(ph), guess.BufferFactor, guess.Offset);
 
     /// <summary>Acid in mEq that would bring the mash to a pH (of the cooled sample); below zero, alkali.</summary>
     public static double AcidToReach(MashPhMix mix, double ph) =>
-        Lacking(Checked(mix), new QuantityLimits("pH", "", 0, 14).Check(ph), bufferFactor: 1, offset: 0);
+        Lacking(Checked(mix), Allowed.Ph.Check(ph), bufferFactor: 1, offset: 0);
 
     /// <summary>mL (or grams) of an acid that would bring the mash to a pH; none if it is there or below.</summary>
     /// <remarks>Add two thirds, stir, wait ten minutes and measure (common practice, no source).</remarks>
@@ -64,7 +65,7 @@ public static class MashPh
     internal static double Predict(MashPhMix mix, double bufferFactor, double offset)
     {
         MashPhMix whole = Checked(mix);
-        return PhSearch.WhereZero(ph => Lacking(whole, ph, bufferFactor, offset));
+        return Allowed.PhScale.Root(ph => Lacking(whole, ph, bufferFactor, offset), "pH of a mash");
     }
 
     /// <summary>Acid still lacking at a pH, mEq: falls as pH rises.</summary>

@@ -1,3 +1,4 @@
+using Gylebook.Science.Numerics;
 using Gylebook.Science.Quantities;
 using Gylebook.Science.Water;
 
@@ -19,6 +20,9 @@ public readonly record struct MashPhReading(MashPhGuess Likely, MashPhGuess Soft
 {
     /// <summary>A shift beyond this is no malt's spread: look at the meter, the liquor and the weights.</summary>
     public const double LargestLikelyOffset = 0.3;
+
+    /// <summary>pH; no malt lies so far from another. Where even that is not enough, the end of it is the answer, and far off.</summary>
+    private static readonly Bracket Shifts = new(-6, 6);
 
     private static readonly QuantityLimits Meter = new("Measured mash pH", "", 3.5, 8);
 
@@ -48,17 +52,7 @@ public readonly record struct MashPhReading(MashPhGuess Likely, MashPhGuess Soft
             Likely.Offset, LargestLikelyOffset, "pH")];
 
     /// <summary>The shift at which no acid is lacking at the reading: what lacks rises with the shift, so by halving.</summary>
-    internal static double ShiftWhereNoneLacks(Func<double, double> lacking)
-    {
-        double low = -6, high = 6;
-        for (int halving = 0; halving < 60; halving++)
-        {
-            double middle = (low + high) / 2;
-            (low, high) = lacking(middle) < 0 ? (middle, high) : (low, middle);
-        }
-
-        return (low + high) / 2;
-    }
+    internal static double ShiftWhereNoneLacks(Func<double, double> lacking) => Shifts.Halved(shift => -lacking(shift), times: 60).Middle;
 
     private static MashPhGuess Guess(MashPhMix mix, double ph, double factor) =>
         new(factor, ShiftWhereNoneLacks(shift => MashPh.Lacking(mix, ph, factor, shift)));

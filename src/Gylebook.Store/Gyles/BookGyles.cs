@@ -98,7 +98,7 @@ public sealed class BookGyles
                 }
 
                 RecipeRow recipe = await BookVersions.RecipeAsync(context, gyle.RecipeId, cancellation);
-                RecipeVersion cut = BookVersions.Cut(recipe, CutReason.Gyle, gyle.Name, _access.Now);
+                RecipeVersion cut = BookVersions.Cut(_access, context, recipe, CutReason.Gyle, gyle.Name);
                 string document = freeze(cut);
                 DocumentText.Check(document, DocumentText.Plan);
                 context.Plans.Add(new PlanRow { GyleId = gyleId, Document = document, FrozenTicks = _access.Now });

@@ -64,12 +64,12 @@ public sealed class BookDrafts
 
                 if (draft.Revision != seenRevision)
                 {
-                    EditTree.Log(context, draft, document, label, tabId, _access.Now).IsSetAside = true;
+                    (await EditTree.LogAsync(context, draft, document, label, tabId, _access.Now, cancellation)).IsSetAside = true;
                     return new DraftSave.Stale(draft.Document, document, draft.Revision);
                 }
 
                 EditRow? joined = join is null ? null : await EditTree.JoinedAsync(context, draft, document, tabId, _access.Now, join, cancellation);
-                EditRow edit = EditTree.Log(context, draft, document, joined is null ? label : join!.Label, tabId, _access.Now, joined);
+                EditRow edit = await EditTree.LogAsync(context, draft, document, joined is null ? label : join!.Label, tabId, _access.Now, cancellation, joined);
                 await context.SaveChangesAsync(cancellation);
                 Put(recipe, document, name, edit.Id);
                 changed = true;
@@ -90,7 +90,7 @@ public sealed class BookDrafts
         MoveAsync(
             recipeId, seenRevision, tabId,
             async (context, draft) => await EditTree.StandsOnAsync(context, draft, cancellation) is { } edit
-                ? new Step(edit.Before, edit.ParentId, edit.Label)
+                ? new Step(edit, edit.Before, edit.ParentId)
                 : null,
             cancellation);
 
@@ -100,19 +100,20 @@ public sealed class BookDrafts
         MoveAsync(
             recipeId, seenRevision, tabId,
             async (context, draft) => await EditTree.YoungestChildAsync(context, draft, cancellation) is { } edit
-                ? new Step(edit.After, edit.Id, edit.Label)
+                ? new Step(edit, edit.After, edit.Id)
                 : null,
             cancellation);
 
     /// <summary>Every edit ever made, the latest first; branches that undo left behind and late texts included.</summary>
     public Task<List<DraftEdit>> HistoryAsync(Guid recipeId, int most = 200, CancellationToken cancellation = default) =>
         _access.ReadAsync(
-            context => context.Edits
+            async context => (await context.Edits
                 .Where(e => e.RecipeId == recipeId)
                 .OrderByDescending(e => e.Id)
                 .Take(most)
-                .Select(e => new DraftEdit(e.Id, e.ParentId, e.Label, e.AtTicks, e.TabId, e.Before, e.After, e.IsSetAside))
-                .ToListAsync(cancellation),
+                .ToListAsync(cancellation))
+                .ConvertAll(e => new DraftEdit(
+                    e.Id, e.ParentId, e.Label, e.AtTicks, e.TabId, e.Before, e.After, e.IsSetAside, !RowChecksum.IsSound(context, e))),
             cancellation);
 
     /// <summary>Edits a draft within somebody else's transaction; the caller tells the tabs.</summary>
@@ -120,9 +121,10 @@ public sealed class BookDrafts
         BookContext context, RecipeRow recipe, string document, string label, string tabId, CancellationToken cancellation)
     {
         DraftRow draft = recipe.Draft!;
+        _access.EnsureSound(context, draft);
         if (draft.Document != document)
         {
-            EditRow edit = EditTree.Log(context, draft, document, label, tabId, _access.Now);
+            EditRow edit = await EditTree.LogAsync(context, draft, document, label, tabId, _access.Now, cancellation);
             await context.SaveChangesAsync(cancellation);
             Put(recipe, document, DocumentText.NameIn(document, DocumentText.Recipe), edit.Id);
         }
@@ -155,8 +157,14 @@ public sealed class BookDrafts
                     return new DraftMove.NothingLeft();
                 }
 
+                if (!RowChecksum.IsSound(context, step.Edit))
+                {
+                    throw _access.Damaged($"The edit {step.Edit.Label} of this recipe");
+                }
+
                 Put(recipe, step.Document, DocumentText.NameIn(step.Document, DocumentText.Recipe), step.EditId);
-                return new DraftMove.Moved(await ShowAsync(context, recipe.Draft, cancellation), step.Label);
+                await context.SaveChangesAsync(cancellation);
+                return new DraftMove.Moved(await ShowAsync(context, recipe.Draft, cancellation), step.Edit.Label);
             },
             cancellation);
         if (answer is DraftMove.Moved moved)
@@ -182,8 +190,9 @@ public sealed class BookDrafts
     {
         EditRow? undo = await EditTree.StandsOnAsync(context, draft, cancellation);
         EditRow? redo = await EditTree.YoungestChildAsync(context, draft, cancellation);
-        return new Draft(draft.RecipeId, draft.Document, draft.Revision, draft.UpdatedTicks, undo?.Label, redo?.Label);
+        return new Draft(
+            draft.RecipeId, draft.Document, draft.Revision, draft.UpdatedTicks, undo?.Label, redo?.Label, !RowChecksum.IsSound(context, draft));
     }
 
-    private sealed record Step(string Document, long? EditId, string Label);
+    private sealed record Step(EditRow Edit, string Document, long? EditId);
 }

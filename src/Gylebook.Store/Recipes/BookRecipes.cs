@@ -100,6 +100,11 @@ public sealed class BookRecipes
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         Draft draft = await _drafts.FindAsync(recipeId, cancellation)
             ?? throw new ArgumentOutOfRangeException(nameof(recipeId), recipeId, "No such recipe in the book.");
+        if (draft.IsDamaged)
+        {
+            throw _access.Damaged("The draft of this recipe");
+        }
+
         return await CreateAsync(
             DocumentText.WithName(draft.Document, DocumentText.Recipe, name.Trim()), cancellation: cancellation);
     }

@@ -23,8 +23,9 @@ public enum CutReason
 /// <param name="Reason">Why it was cut.</param>
 /// <param name="Note">The brewer's word on it; null when none.</param>
 /// <param name="Cut">When.</param>
+/// <param name="IsDamaged">Whether the disk no longer gives back what was written.</param>
 public sealed record RecipeVersion(
-    Guid RecipeId, int Number, string Document, CutReason Reason, string? Note, DateTimeOffset Cut);
+    Guid RecipeId, int Number, string Document, CutReason Reason, string? Note, DateTimeOffset Cut, bool IsDamaged = false);
 
 /// <summary>The numbered versions of recipes.</summary>
 /// <remarks>
@@ -40,32 +41,32 @@ public sealed class BookVersions
     /// <summary>All versions of a recipe, the latest first.</summary>
     public Task<List<RecipeVersion>> ListAsync(Guid recipeId, CancellationToken cancellation = default) =>
         _access.ReadAsync(
-            context => context.Versions
+            async context => (await context.Versions
                 .Where(v => v.RecipeId == recipeId)
                 .OrderByDescending(v => v.Number)
-                .Select(v => Show(v))
-                .ToListAsync(cancellation),
+                .ToListAsync(cancellation))
+                .ConvertAll(v => Show(context, v)),
             cancellation);
 
     /// <summary>One version; null when there is none of that number.</summary>
     public Task<RecipeVersion?> FindAsync(Guid recipeId, int number, CancellationToken cancellation = default) =>
         _access.ReadAsync(
             async context => await context.Versions.FindAsync([recipeId, number], cancellation) is { } version
-                ? Show(version)
+                ? Show(context, version)
                 : null,
             cancellation);
 
     /// <summary>Keeps the draft as it stands, under the next number.</summary>
     public Task<RecipeVersion> KeepAsync(Guid recipeId, string? note = null, CancellationToken cancellation = default) =>
-        ChangeAsync(recipeId, recipe => Cut(recipe, CutReason.Kept, note, _access.Now), cancellation);
+        ChangeAsync(recipeId, (context, recipe) => Cut(_access, context, recipe, CutReason.Kept, note), cancellation);
 
     /// <summary>Puts the draft, as it stands, on the public page.</summary>
     public Task<RecipeVersion> PublishAsync(Guid recipeId, string? note = null, CancellationToken cancellation = default) =>
         ChangeAsync(
             recipeId,
-            recipe =>
+            (context, recipe) =>
             {
-                RecipeVersion version = Cut(recipe, CutReason.Published, note, _access.Now);
+                RecipeVersion version = Cut(_access, context, recipe, CutReason.Published, note);
                 recipe.PublishedVersion = version.Number;
                 recipe.PublishedTicks = _access.Now;
                 return version;
@@ -76,7 +77,7 @@ public sealed class BookVersions
     public Task WithdrawAsync(Guid recipeId, CancellationToken cancellation = default) =>
         ChangeAsync(
             recipeId,
-            recipe =>
+            (_, recipe) =>
             {
                 recipe.PublishedVersion = null;
                 recipe.PublishedTicks = null;
@@ -85,8 +86,10 @@ public sealed class BookVersions
             cancellation);
 
     /// <summary>Cuts a version within a running transaction; the recipe comes with its draft and versions.</summary>
-    internal static RecipeVersion Cut(RecipeRow recipe, CutReason reason, string? note, DateTimeOffset now)
+    /// <exception cref="BookUnavailableException">The draft is damaged.</exception>
+    internal static RecipeVersion Cut(BookAccess access, BookContext context, RecipeRow recipe, CutReason reason, string? note)
     {
+        access.EnsureSound(context, recipe.Draft!);
         VersionRow? latest = recipe.Versions.MaxBy(v => v.Number);
         if (latest is not null && latest.Document == recipe.Draft!.Document)
         {
@@ -100,7 +103,7 @@ public sealed class BookVersions
             Document = recipe.Draft!.Document,
             Reason = reason,
             Note = note,
-            CutTicks = now,
+            CutTicks = access.Now,
         };
         recipe.Versions.Add(version);
         return Show(version);
@@ -113,7 +116,7 @@ public sealed class BookVersions
         return recipe;
     }
 
-    private async Task<T> ChangeAsync<T>(Guid recipeId, Func<RecipeRow, T> change, CancellationToken cancellation)
+    private async Task<T> ChangeAsync<T>(Guid recipeId, Func<BookContext, RecipeRow, T> change, CancellationToken cancellation)
     {
         long revision = 0;
         T result = await _access.WriteAsync(
@@ -121,12 +124,15 @@ public sealed class BookVersions
             {
                 RecipeRow recipe = await RecipeAsync(context, recipeId, cancellation);
                 revision = recipe.Draft!.Revision;
-                return change(recipe);
+                return change(context, recipe);
             },
             cancellation);
         _access.Changes.Tell(new BookChange(BookNoun.Recipe, recipeId, revision, null));
         return result;
     }
+
+    private static RecipeVersion Show(BookContext context, VersionRow version) =>
+        Show(version) with { IsDamaged = !RowChecksum.IsSound(context, version) };
 
     private static RecipeVersion Show(VersionRow version) =>
         new(version.RecipeId, version.Number, version.Document, version.Reason, version.Note, version.CutTicks);

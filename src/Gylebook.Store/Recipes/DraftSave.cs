@@ -7,8 +7,9 @@ namespace Gylebook.Store;
 /// <param name="Updated">When it last changed.</param>
 /// <param name="UndoLabel">What undo would take back; null when there is nothing.</param>
 /// <param name="RedoLabel">What redo would bring back; null when there is nothing.</param>
+/// <param name="IsDamaged">Whether the disk no longer gives back what was written.</param>
 public sealed record Draft(
-    Guid RecipeId, string Document, long Revision, DateTimeOffset Updated, string? UndoLabel, string? RedoLabel);
+    Guid RecipeId, string Document, long Revision, DateTimeOffset Updated, string? UndoLabel, string? RedoLabel, bool IsDamaged = false);
 
 /// <summary>A wish: an edit is to make one step with the same tab's edit of the same field a moment before.</summary>
 /// <param name="Before">The text that earlier edit began with, to which undo is to go back.</param>
@@ -67,5 +68,6 @@ public abstract record DraftMove
 /// <param name="Before">The text that undo goes to.</param>
 /// <param name="After">The text after.</param>
 /// <param name="IsSetAside">It came too late to be saved and was kept beside the draft.</param>
+/// <param name="IsDamaged">Whether the disk no longer gives back what was written.</param>
 public sealed record DraftEdit(
-    long Id, long? ParentId, string Label, DateTimeOffset At, string TabId, string Before, string After, bool IsSetAside);
+    long Id, long? ParentId, string Label, DateTimeOffset At, string TabId, string Before, string After, bool IsSetAside, bool IsDamaged = false);

@@ -7,18 +7,30 @@ namespace Gylebook.Store;
 internal static class EditTree
 {
     /// <summary>Adds an edit to the log: on the edit the draft stands on, or beside that one when both make one step.</summary>
-    public static EditRow Log(
-        BookContext context, DraftRow draft, string document, string label, string tabId, DateTimeOffset now, EditRow? joined = null) =>
+    public static async Task<EditRow> LogAsync(
+        BookContext context, DraftRow draft, string document, string label, string tabId, DateTimeOffset now, CancellationToken cancellation, EditRow? joined = null) =>
         context.Edits.Add(new EditRow
         {
             RecipeId = draft.RecipeId,
             ParentId = joined is null ? draft.EditId : joined.ParentId,
-            Before = joined?.Before ?? draft.Document,
+            Before = joined?.Before ?? await SoundAsync(context, draft, cancellation) ?? document,
             After = document,
             Label = label,
             AtTicks = now,
             TabId = tabId,
         }).Entity;
+
+    /// <summary>What the draft says; where the disk has changed it, what it said by the edit it stands on; null when that is damaged too.</summary>
+    private static async Task<string?> SoundAsync(BookContext context, DraftRow draft, CancellationToken cancellation)
+    {
+        if (RowChecksum.IsSound(context, draft))
+        {
+            return draft.Document;
+        }
+
+        EditRow? last = await StandsOnAsync(context, draft, cancellation);
+        return last is not null && RowChecksum.IsSound(context, last) ? last.After : null;
+    }
 
     /// <summary>The edit the draft stands on, if one may be joined with it; null when they stay two.</summary>
     public static async Task<EditRow?> JoinedAsync(

@@ -11,8 +11,9 @@ namespace Gylebook.Store;
 /// <param name="Updated">When it last changed.</param>
 /// <param name="Deleted">When it went into the bin; null when it stands in the book.</param>
 /// <param name="IsDemo">Part of the demo.</param>
+/// <param name="IsDamaged">Whether the disk no longer gives back what was written.</param>
 public sealed record Sheet(
-    Guid Id, string Name, string Document, long Revision, DateTimeOffset Updated, DateTimeOffset? Deleted, bool IsDemo);
+    Guid Id, string Name, string Document, long Revision, DateTimeOffset Updated, DateTimeOffset? Deleted, bool IsDemo, bool IsDamaged = false);
 
 /// <summary>What kits, food sheets and water plans have in common: one document each, saved whole.</summary>
 /// <typeparam name="TRow">Their row.</typeparam>
@@ -107,10 +108,11 @@ public abstract class BookSheets<TRow>
     private protected async Task<List<Sheet>> ChooseAsync(
         Func<IQueryable<TRow>, IQueryable<TRow>> choose, CancellationToken cancellation) =>
         await Access.ReadAsync(
-            context => choose(context.Set<TRow>())
-                .Select(r => new Sheet(r.Id, r.Name, r.Document, r.Revision, r.UpdatedTicks, r.DeletedTicks, r.IsDemo))
-                .ToListAsync(cancellation),
+            async context => (await choose(context.Set<TRow>()).ToListAsync(cancellation)).ConvertAll(row => Show(context, row)),
             cancellation);
+
+    private protected static Sheet Show(BookContext context, TRow row) => new(
+        row.Id, row.Name, row.Document, row.Revision, row.UpdatedTicks, row.DeletedTicks, row.IsDemo, !RowChecksum.IsSound(context, row));
 
     private protected virtual void Put(TRow row, string document)
     {

@@ -68,11 +68,9 @@ public sealed class BookWaters : BookSheets<WaterRow>
 
     private Task<List<WaterOf>> WithRecipesAsync(Func<IQueryable<WaterRow>, IQueryable<WaterRow>> choose, CancellationToken cancellation) =>
         Access.ReadAsync(
-            context => choose(context.Waters)
-                .Select(w => new WaterOf(
-                    new Sheet(w.Id, w.Name, w.Document, w.Revision, w.UpdatedTicks, w.DeletedTicks, w.IsDemo),
-                    w.RecipeId,
-                    context.Recipes.Where(r => r.Id == w.RecipeId).Select(r => r.Name).SingleOrDefault()))
-                .ToListAsync(cancellation),
+            async context => (await choose(context.Waters)
+                .Select(w => new { Row = w, Recipe = context.Recipes.Where(r => r.Id == w.RecipeId).Select(r => r.Name).SingleOrDefault() })
+                .ToListAsync(cancellation))
+                .ConvertAll(water => new WaterOf(Show(context, water.Row), water.Row.RecipeId, water.Recipe)),
             cancellation);
 }

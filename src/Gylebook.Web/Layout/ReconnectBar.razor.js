@@ -23,6 +23,7 @@ async function again() {
   try {
     if (await Blazor.reconnect() || await Blazor.resumeCircuit()) {
       bar.className = '';
+      bar.querySelector('.lost').textContent = '';
       document.dispatchEvent(new Event('gylebook-connected'));
     } else {
       afresh();
@@ -47,6 +48,9 @@ function now() {
 
 bar.addEventListener('components-reconnect-state-changed', event => {
   switch (event.detail.state) {
+    case 'hide':
+      bar.querySelector('.lost').textContent = '';
+      break;
     case 'failed':
       later();
       break;
@@ -57,3 +61,12 @@ bar.addEventListener('components-reconnect-state-changed', event => {
   }
 });
 document.addEventListener('visibilitychange', now);
+
+// What is typed is kept; what is pressed is not: a press cannot wait, since nobody knows what it would meet by then.
+document.addEventListener('click', event => {
+  const pressed = event.target.closest?.('main button');
+  if (pressed && getComputedStyle(bar).display !== 'none') {
+    const name = (pressed.getAttribute('aria-label') || pressed.textContent).trim();
+    bar.querySelector('.lost').textContent = `Not done: ${name}. Press it again when the connection is back.`;
+  }
+}, true);

@@ -33,6 +33,18 @@ public sealed class ReckoningDoor(ILogger? log = null)
         }
     }
 
+    /// <summary>A reckoning that told a failure of its own as a finding: the terminal is told the rest.</summary>
+    /// <param name="failure">What failed; null when nothing did.</param>
+    /// <param name="input">All that it was given, as text.</param>
+    public void Note(Exception? failure, Func<string> input)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        if (failure is not null)
+        {
+            _log.NotReckoned(failure, input());
+        }
+    }
+
     private static Finding ProblemOf(Exception fault)
     {
         string why = fault.Message.Split('\n')[0].Trim().TrimEnd('.');

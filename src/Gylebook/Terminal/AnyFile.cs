@@ -1,5 +1,5 @@
 using System.Text.Json;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
@@ -30,7 +30,7 @@ internal static class AnyFile
                     Reading<FoodSheet> sheet = FoodFile.Read(stream!);
                     return [.. sheet.Findings, .. sheet.Value is null ? [] : FoodMakeups.From(sheet.Value).Findings];
                 case WaterFile.Format:
-                    return CarriedOut.From(path, kit).Findings;
+                    return OpenedWater.From(path, kit).Findings;
                 default:
                     return CheckRecipe(path, kit);
             }
@@ -42,7 +42,7 @@ internal static class AnyFile
         OpenedFiles files = OpenedFiles.Open(path, kit);
         return files.Recipe is null || files.Kit is null
             ? files.Findings
-            : [.. files.Findings, .. Teller.Forecast(files.Recipe, files.Kit, files.Foods, "check").Findings];
+            : [.. files.Findings, .. Forecaster.Forecast(files.Recipe, files.Kit, files.Foods, "check").Findings];
     }
 
     /// <summary>What the <c>format</c> key near the start says; null when it cannot be seen there. The stream is rewound.</summary>

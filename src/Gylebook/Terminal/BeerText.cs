@@ -1,5 +1,7 @@
 using System.Globalization;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Beer;
+using Gylebook.Forecast.Report.Bitterness;
 using Spectre.Console;
 
 namespace Gylebook.Terminal;

@@ -1,4 +1,5 @@
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast;
+using Gylebook.Forecast.Report.Cooling;
 
 namespace Gylebook.Terminal;
 

@@ -1,6 +1,9 @@
 using System.Globalization;
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Beer;
+using Gylebook.Forecast.Report.Stages;
 using Gylebook.Science.Conditioning;
 using Spectre.Console;
 

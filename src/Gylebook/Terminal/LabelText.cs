@@ -1,6 +1,7 @@
 using System.Globalization;
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Labels;
 using Gylebook.Science.Foods.Doses;
 using Spectre.Console;
 
@@ -63,13 +64,13 @@ internal static class LabelText
         {
             int row = i;
             string unit = columns.Select(c => c[row].Band?.Unit).FirstOrDefault(u => u is not null) ?? "";
-            table.AddRow(ForecastText.Cells([Spoken(columns[0][row].Name), .. columns.Select(c => Told(c[row].Band)), unit]));
+            table.AddRow(ForecastText.Cells([Spoken(columns[0][row].Name), .. columns.Select(c => Written(c[row].Band)), unit]));
         }
 
         return table;
     }
 
-    private static string Told(Band? band) => band switch
+    private static string Written(Band? band) => band switch
     {
         null => "unknown",
         { Kind: BandKind.Point } => Number(band.Likely),

@@ -1,4 +1,7 @@
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Cooling;
+using Gylebook.Forecast.Report.Mashing;
 using Gylebook.Recipes;
 using Gylebook.Science.Water;
 
@@ -20,7 +23,7 @@ internal static class MashDayText
         foreach ((string place, IReadOnlyDictionary<Ion, double> ions) in forecast.Ions is { } known
             ? new[] { ("mash", known.Mash), ("kettle", known.Kettle), ("glass", known.Glass) } : [])
         {
-            yield return $"{place}: {string.Join(", ", ions.Select(ion => Invariant($"{WaterJson.KeyOf(ion.Key)} {ion.Value:0}")))} mg/L";
+            yield return $"{place}: {string.Join(", ", ions.Select(ion => Invariant($"{Words.Of(ion.Key)} {ion.Value:0}")))} mg/L";
         }
     }
 

@@ -1,5 +1,5 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Treating;
+using Gylebook.Forecast.Liquors;
 
 namespace Gylebook.Terminal;
 
@@ -7,7 +7,7 @@ namespace Gylebook.Terminal;
 internal static class MashReadingText
 {
     /// <summary>Writes it.</summary>
-    public static void Write(MashReadingTold reading, MashMend? mend, Action<FormattableString> line)
+    public static void Write(MashReadingReport reading, MashMend? mend, Action<FormattableString> line)
     {
         line($"Meter: pH {reading.Meter.Ph:0.00} in a sample at {reading.Meter.Sample.Text}, {reading.PhAt20C:0.00} at 20 °C; forecast for that mash {reading.Forecast:0.00}, so its grist lies {reading.Shift.Likely:+0.00;-0.00;0.00} pH off");
         if (mend is not null)

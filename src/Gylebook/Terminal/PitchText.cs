@@ -1,5 +1,6 @@
 using System.Globalization;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast;
+using Gylebook.Forecast.Report.Pitching;
 using Gylebook.Recipes;
 using Gylebook.Science.Fermenting;
 

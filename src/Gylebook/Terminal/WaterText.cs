@@ -1,5 +1,6 @@
-using Gylebook.Forecast.Telling;
-using Gylebook.Forecast.Treating;
+using Gylebook.Forecast;
+using Gylebook.Forecast.Liquors;
+using Gylebook.Forecast.Report;
 using Gylebook.Recipes;
 using Gylebook.Science.Water;
 
@@ -69,7 +70,7 @@ internal static class WaterText
         foreach (Ion ion in Science.Water.Ions.All)
         {
             string sparge = outcome.Sparge.Litres > 0 ? Invariant($"{outcome.Sparge.Ions[ion]:0}") : "";
-            Line($"{WaterJson.KeyOf(ion),-12}{Invariant($"{outcome.Source.Ions[ion]:0}"),10}{Invariant($"{outcome.Mash.Ions[ion]:0}"),10}{sparge,10}{Invariant($"{outcome.Kettle.Ions[ion]:0}"),10}");
+            Line($"{Words.Of(ion),-12}{Invariant($"{outcome.Source.Ions[ion]:0}"),10}{Invariant($"{outcome.Mash.Ions[ion]:0}"),10}{sparge,10}{Invariant($"{outcome.Kettle.Ions[ion]:0}"),10}");
         }
     }
 

@@ -3,6 +3,7 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Quantities;
 using Gylebook.Science.Water;
+using Gylebook.Terminal;
 
 namespace Gylebook.Verbs;
 

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Gylebook.Terminal;
 using Spectre.Console;
 using Spectre.Console.Cli;
 

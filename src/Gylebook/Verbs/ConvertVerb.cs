@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Gylebook.Science.Quantities;
+using Gylebook.Terminal;
 using Spectre.Console;
 using Spectre.Console.Cli;
 

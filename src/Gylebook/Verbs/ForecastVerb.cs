@@ -1,6 +1,8 @@
 using System.ComponentModel;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Json;
+using Gylebook.Forecast.Report;
 using Gylebook.Pictures;
+using Gylebook.Pictures.Drawing;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Terminal;
 using Spectre.Console.Cli;
@@ -68,7 +70,7 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
     /// <inheritdoc/>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        if (!AskedFor.TryRead(settings.Bitterness, settings.Style, settings.Glass, null, out ForecastRequest asked, out string problem))
+        if (!ForecastOptions.TryRead(settings.Bitterness, settings.Style, settings.Glass, null, out ForecastRequest asked, out string problem))
         {
             Console.Error.WriteLine(CommandLine.OneLine(problem));
             return 1;
@@ -94,7 +96,7 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         }
 
         string seed = settings.Seed ?? Path.GetFileNameWithoutExtension(settings.Recipe);
-        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, seed, water, asked);
+        BrewForecast told = Forecaster.Forecast(files.Recipe, files.Kit, files.Foods, seed, water, asked);
         BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
         if (forecast.Stages.Count == 0 && !settings.Json)
         {

@@ -1,5 +1,6 @@
 using System.ComponentModel;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Json;
+using Gylebook.Forecast.Report.Labels;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;

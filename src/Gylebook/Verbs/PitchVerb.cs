@@ -1,5 +1,7 @@
 using System.ComponentModel;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Json;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Pitching;
 using Gylebook.Recipes;
 using Gylebook.Terminal;
 using Spectre.Console.Cli;
@@ -35,7 +37,7 @@ internal sealed class PitchVerb : Command<PitchVerb.Settings>
     /// <inheritdoc/>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        if (!AskedFor.TryRead(null, null, null, settings.Starter, out ForecastRequest asked, out string problem))
+        if (!ForecastOptions.TryRead(null, null, null, settings.Starter, out ForecastRequest asked, out string problem))
         {
             Console.Error.WriteLine(CommandLine.OneLine(problem));
             return 1;
@@ -47,7 +49,7 @@ internal sealed class PitchVerb : Command<PitchVerb.Settings>
             return FindingLines.Tell(files.Findings, settings.Json);
         }
 
-        BrewForecast told = Teller.Forecast(files.Recipe, files.Kit, files.Foods, "pitch", asked: asked);
+        BrewForecast told = Forecaster.Forecast(files.Recipe, files.Kit, files.Foods, "pitch", asked: asked);
         BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
         if (settings.Json)
         {

@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using Gylebook.Store;
 using Gylebook.Store.Sqlite;
+using Gylebook.Terminal;
 using Gylebook.Web.Demo;
 using Gylebook.Web.Hosting;
 using Spectre.Console;

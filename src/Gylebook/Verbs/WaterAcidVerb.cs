@@ -1,6 +1,6 @@
 using System.ComponentModel;
-using Gylebook.Forecast.Telling;
-using Gylebook.Forecast.Treating;
+using Gylebook.Forecast.Json;
+using Gylebook.Forecast.Liquors;
 using Gylebook.Recipes;
 using Gylebook.Science.Water;
 using Gylebook.Terminal;

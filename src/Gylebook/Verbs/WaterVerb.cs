@@ -1,5 +1,5 @@
 using System.ComponentModel;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Json;
 using Gylebook.Recipes;
 using Gylebook.Terminal;
 using Spectre.Console.Cli;
@@ -21,7 +21,7 @@ internal sealed class WaterVerb : Command<WaterVerb.Settings>
     /// <inheritdoc/>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        CarriedOut plan = CarriedOut.From(settings.Plan, settings.Kit);
+        OpenedWater plan = OpenedWater.From(settings.Plan, settings.Kit);
         if (settings.Json)
         {
             Console.WriteLine(WaterJson.Write(plan.Outcome, plan.Findings));

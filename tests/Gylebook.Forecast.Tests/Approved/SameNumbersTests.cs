@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text;
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
@@ -63,7 +64,7 @@ public sealed class SameNumbersTests
     private static void Tell(StringBuilder all, string name, Recipe recipe, Kit kit, string? water)
     {
         WaterPlan? plan = water is null ? null : WaterFile.Read(File.ReadAllText(water)).Value;
-        BrewForecast told = Teller.Forecast(recipe, kit, Foods, "approved", plan);
+        BrewForecast told = Forecaster.Forecast(recipe, kit, Foods, "approved", plan);
         List<double?> numbers = [];
         foreach (Headline headline in told.Headline)
         {

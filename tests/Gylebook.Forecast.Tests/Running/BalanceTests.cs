@@ -13,7 +13,7 @@ public sealed class BalanceTests(ITestOutputHelper output)
         double worst = 0;
         foreach (Brew drawn in RandomBrews.All)
         {
-            if (drawn.Recipe.LayOut(drawn.Kit).Plan is not { } plan)
+            if (drawn.Recipe.PlanOn(drawn.Kit).Plan is not { } plan)
             {
                 continue;
             }
@@ -35,7 +35,7 @@ public sealed class BalanceTests(ITestOutputHelper output)
         int runs = 0;
         foreach (Brew drawn in RandomBrews.All)
         {
-            if (drawn.Recipe.LayOut(drawn.Kit).Plan is not { } plan)
+            if (drawn.Recipe.PlanOn(drawn.Kit).Plan is not { } plan)
             {
                 continue;
             }

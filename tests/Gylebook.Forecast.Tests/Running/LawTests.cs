@@ -2,7 +2,7 @@ using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
-using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 
@@ -103,8 +103,8 @@ public sealed class LawTests(ITestOutputHelper output)
                 _ => "chocolate malt",
             };
             IngredientLine nothing = Typed.Line(kind, of, 0, at, at is AdditionPoint.Boil or AdditionPoint.Stand or AdditionPoint.Ferment ? 7 : 0);
-            LaidOut laidOut = (drawn.Recipe with { Ingredients = [nothing, .. drawn.Recipe.Ingredients] }).LayOut(drawn.Kit);
-            Assert.Equal(new OneRun(plan).Readings, OneRun.Of(laidOut).Readings);
+            BrewPlan brew = (drawn.Recipe with { Ingredients = [nothing, .. drawn.Recipe.Ingredients] }).PlanOn(drawn.Kit);
+            Assert.Equal(new OneRun(plan).Readings, OneRun.Of(brew).Readings);
         }
     }
 
@@ -141,19 +141,19 @@ public sealed class LawTests(ITestOutputHelper output)
         {
             IngredientLine? food = drawn.Recipe.Ingredients.FirstOrDefault(l => l.Kind == IngredientKind.Food && l.At.Point is > AdditionPoint.Mash and < AdditionPoint.Rack);
             Recipe once = Fixed(drawn.Recipe);
-            if (food is null || drawn.Recipe.Portions.Count > 0 || once.LayOut(drawn.Kit) is not { Plan: { } plan } laidOut)
+            if (food is null || drawn.Recipe.Portions.Count > 0 || once.PlanOn(drawn.Kit) is not { Plan: { } plan } brew)
             {
                 continue;
             }
 
-            if (!(laidOut.Lines.First(l => l.Line == food).Food!.Insoluble > 0))
+            if (!(brew.Lines.First(l => l.Line == food).Food!.Insoluble > 0))
             {
                 continue;
             }
 
             IngredientLine doubled = food with { Amount = new Amount(Typed.Kilograms(2 * food.Amount.Mass!.Value.Value.Kilograms), null) };
             Recipe twice = once with { Ingredients = [.. once.Ingredients.Select(l => l == food ? doubled : l)] };
-            Assert.True(OneRun.Of(twice.LayOut(drawn.Kit))[BeerReadouts.SludgeLitres] > new OneRun(plan)[BeerReadouts.SludgeLitres], drawn.Name);
+            Assert.True(OneRun.Of(twice.PlanOn(drawn.Kit))[BeerReadouts.SludgeLitres] > new OneRun(plan)[BeerReadouts.SludgeLitres], drawn.Name);
             seen++;
         }
 
@@ -168,7 +168,7 @@ public sealed class LawTests(ITestOutputHelper output)
     };
 
     private static IEnumerable<(Brew Drawn, RunPlan Plan)> Planned() => RandomBrews.All
-        .Select(drawn => (Drawn: drawn, Plan: drawn.Recipe.LayOut(drawn.Kit).Plan!))
+        .Select(drawn => (Drawn: drawn, Plan: drawn.Recipe.PlanOn(drawn.Kit).Plan!))
         .Where(b => b.Plan is not null);
 
     private static double[] Drawn(RunPlan plan, Known parameter, double value)

@@ -1,8 +1,10 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
-using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Telling;
-using Gylebook.Forecast.Treating;
+using Gylebook.Forecast.Liquors;
+using Gylebook.Forecast.Planning;
+using Gylebook.Forecast.Records;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
@@ -38,11 +40,11 @@ public sealed class LiquorTests
     [MemberData(nameof(Mashes))]
     public void What_enters_is_litres_times_milligrams_of_each_liquor(string _, MashMethod method, SpargeMethod sparge)
     {
-        (LaidOut laidOut, WaterOutcome outcome) = Treated(Brew(method, sparge), Hard);
-        OneRun run = OneRun.Of(laidOut);
+        (BrewPlan brew, WaterOutcome outcome) = Treated(Brew(method, sparge), Hard);
+        OneRun run = OneRun.Of(brew);
         double Entered(Component component) => run.Record.Additions.Sum(addition => addition.What[component]);
-        double strike = laidOut.Plan!.Liquors[0] / Wort.WaterKilogramsPerLitre, rinse = laidOut.Plan.Rinse.Kilograms / Wort.WaterKilogramsPerLitre;
-        double topUp = laidOut.Plan.Liquors.Length > 1 ? laidOut.Plan.Liquors[1] / Wort.WaterKilogramsPerLitre : 0;
+        double strike = brew.Plan!.Liquors[0] / Wort.WaterKilogramsPerLitre, rinse = brew.Plan.Rinse.Kilograms / Wort.WaterKilogramsPerLitre;
+        double topUp = brew.Plan.Liquors.Length > 1 ? brew.Plan.Liquors[1] / Wort.WaterKilogramsPerLitre : 0;
         foreach (Ion ion in (Ion[])[Ion.Calcium, Ion.Magnesium, Ion.Sulphate, Ion.Chloride])
         {
             double byHand = (strike * outcome.Mash.Ions[ion]) + (rinse * outcome.Sparge.Ions[ion]) + (topUp * outcome.Source.Ions[ion]);
@@ -53,10 +55,10 @@ public sealed class LiquorTests
     [Fact]
     public void The_mash_of_the_run_is_the_liquor_thinned_by_what_the_grain_dissolves()
     {
-        (LaidOut laidOut, WaterOutcome outcome) = Treated(Brew(MashMethod.Bag, SpargeMethod.Pour), Hard);
-        OneRun run = OneRun.Of(laidOut);
-        double strike = laidOut.Plan!.Liquors[0] / Wort.WaterKilogramsPerLitre;
-        IonTable ions = IonTable.Of(run.Record);
+        (BrewPlan brew, WaterOutcome outcome) = Treated(Brew(MashMethod.Bag, SpargeMethod.Pour), Hard);
+        OneRun run = OneRun.Of(brew);
+        double strike = brew.Plan!.Liquors[0] / Wort.WaterKilogramsPerLitre;
+        IonTable ions = IonTable.Of(run.Beer);
         Near.Equal(outcome.Mash.Ions.Calcium * strike / run.At(Stage.Mash).Litres, ions.Mash[Ion.Calcium], 1e-6);
         Assert.True(ions.Kettle[Ion.Calcium] > ions.Mash[Ion.Calcium], "steam leaves its ions");
         Assert.DoesNotContain(Ion.Bicarbonate, ions.Glass.Keys);
@@ -76,8 +78,8 @@ public sealed class LiquorTests
     [Fact]
     public void Liquor_is_as_heavy_as_what_is_dissolved_in_it()
     {
-        (LaidOut laidOut, WaterOutcome outcome) = Treated(Brew(MashMethod.Bag, SpargeMethod.None), Hard);
-        OneRun run = OneRun.Of(laidOut);
+        (BrewPlan brew, WaterOutcome outcome) = Treated(Brew(MashMethod.Bag, SpargeMethod.None), Hard);
+        OneRun run = OneRun.Of(brew);
         double grams = Ions.All.Where(ion => ion != Ion.Bicarbonate).Sum(ion => outcome.Mash.Unsoured[ion]) / 1000;
         double acid = outcome.Mash.Acids.Sum(dose => dose.Units * dose.Acid.Acid.MillimolesPerUnit * 90.078 / 1000) / outcome.Mash.Litres;
         double byHand = 1 + ((grams * (1 - 0.35)) + (acid * (1 - 0.76)) - 0) / 1000;
@@ -102,8 +104,8 @@ public sealed class LiquorTests
     public void A_salt_for_the_kettle_meets_the_wort_there()
     {
         WaterPlan plan = Hard with { Salts = [new OfferedSalt(BrewingSalts.TableSalt, LiquorPlace.Kettle, null, new(Gylebook.Science.Quantities.Concentration.FromMilligramsPerLitre(100), "0.1 g/L"))] };
-        (LaidOut laidOut, WaterOutcome outcome) = Treated(Brew(MashMethod.Bag, SpargeMethod.None), plan);
-        OneRun run = OneRun.Of(laidOut);
+        (BrewPlan brew, WaterOutcome outcome) = Treated(Brew(MashMethod.Bag, SpargeMethod.None), plan);
+        OneRun run = OneRun.Of(brew);
         double grams = Assert.Single(outcome.Kettle.Salts).Grams;
         double salt = run.Record.Additions.Where(addition => addition.Stage == Stage.CopperUp).Sum(addition => addition.What[Component.Sodium]);
         Near.Equal(grams * 393.39, salt, grams * 0.01);
@@ -126,13 +128,13 @@ public sealed class LiquorTests
         WaterFile.Read(File.ReadAllText(RepositoryFile.PathOf($"samples/water/{name}.json"))).Value!;
 
     private static BrewForecast Forecast(Recipe recipe, WaterPlan? water) =>
-        Teller.Forecast(recipe, Kits.Whole, RandomBrews.Foods, "liquor", water);
+        Forecaster.Forecast(recipe, Kits.Whole, RandomBrews.Foods, "liquor", water);
 
-    private static (LaidOut LaidOut, WaterOutcome Outcome) Treated(Recipe recipe, WaterPlan water)
+    private static (BrewPlan BrewPlan, WaterOutcome Outcome) Treated(Recipe recipe, WaterPlan water)
     {
-        WaterOutcome outcome = WaterTreatment.Of(water, LiquorNeed.Of(recipe.LayOut(Kits.Whole))!);
-        Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. LinesOfTheRecipe.Of(outcome)] };
-        return (LayOut.Of(salted, Kits.Whole, RandomBrews.Foods, WaterTreatment.LiquorsOf(outcome)), outcome);
+        WaterOutcome outcome = WaterTreatment.Of(water, LiquorNeed.Of(recipe.PlanOn(Kits.Whole))!);
+        Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. WaterTreatment.RecipeLinesOf(outcome)] };
+        return (BrewPlanner.Plan(salted, Kits.Whole, RandomBrews.Foods, WaterTreatment.LiquorsOf(outcome)), outcome);
     }
 
     private static Recipe Brew(MashMethod method, SpargeMethod sparge) => new()

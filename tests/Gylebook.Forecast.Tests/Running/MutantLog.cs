@@ -1,6 +1,6 @@
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Records;
 
 namespace Gylebook.Forecast.Tests.Running;
 

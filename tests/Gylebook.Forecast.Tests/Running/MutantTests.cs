@@ -1,7 +1,7 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Records;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.Tests.Running;
@@ -18,7 +18,7 @@ public sealed class MutantTests(ITestOutputHelper output)
     [Fact]
     public void The_tours_reach_every_place_of_addition_and_every_loss()
     {
-        HashSet<AdditionPoint> points = [.. Tours.All.SelectMany(t => t.LaidOut.AdditionLines).Select(l => l.Line.At.Point)];
+        HashSet<AdditionPoint> points = [.. Tours.All.SelectMany(t => t.BrewPlan.AdditionLines).Select(l => l.Line.At.Point)];
         Assert.Equal(Enum.GetValues<AdditionPoint>(), points.Order());
 
         var records = Tours.All.Select(t => new OneRun(t.Plan, t.Draw).Record).ToList();

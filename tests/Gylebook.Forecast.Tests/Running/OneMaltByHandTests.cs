@@ -22,7 +22,7 @@ public sealed class OneMaltByHandTests
         Boil = new BoilPlan(Typed.Minutes(60)),
         Ferment = [Typed.Days(20, 14)],
         Ingredients = [Typed.Malt("pale ale malt", 5), Typed.Yeast("American ale")],
-    }.LayOut(Kits.Lossless.Evaporating(4).Converting(0.94) with { Bag = new Bag(Typed.LitresPerKilogram(0.6), Typed.Share(0.6), true) }));
+    }.PlanOn(Kits.Lossless.Evaporating(4).Converting(0.94) with { Bag = new Bag(Typed.LitresPerKilogram(0.6), Typed.Share(0.6), true) }));
 
     [Fact]
     public void The_mash()

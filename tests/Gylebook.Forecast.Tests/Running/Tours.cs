@@ -1,12 +1,12 @@
 using Gylebook.Engine.Running;
-using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.Tests.Running;
 
 /// <summary>A plan and a draw that belong together.</summary>
-internal sealed record Tour(string Name, RunPlan Plan, double[] Draw, LaidOut LaidOut);
+internal sealed record Tour(string Name, RunPlan Plan, double[] Draw, BrewPlan BrewPlan);
 
 /// <summary>
 /// Recipes that between them reach every reaction, every place of addition and every loss. Nobody would drink them: each
@@ -100,16 +100,16 @@ internal static class Tours
 
     private static Tour Of(Recipe recipe, params (string Id, double Value)[] drawn)
     {
-        LaidOut laidOut = recipe.LayOut(Kits.Whole);
-        Assert.True(laidOut.Plan is not null, string.Join('\n', laidOut.Findings.Select(f => f.Message)));
-        double[] draw = [.. laidOut.Plan.Medians];
+        BrewPlan brew = recipe.PlanOn(Kits.Whole);
+        Assert.True(brew.Plan is not null, string.Join('\n', brew.Findings.Select(f => f.Message)));
+        double[] draw = [.. brew.Plan.Medians];
         foreach ((string id, double value) in drawn)
         {
-            int place = laidOut.Plan.Parameters.ToList().FindIndex(p => p.Id == id);
+            int place = brew.Plan.Parameters.ToList().FindIndex(p => p.Id == id);
             Assert.True(place >= 0, id);
             draw[place] = value;
         }
 
-        return new Tour(recipe.Name, laidOut.Plan, draw, laidOut);
+        return new Tour(recipe.Name, brew.Plan, draw, brew);
     }
 }

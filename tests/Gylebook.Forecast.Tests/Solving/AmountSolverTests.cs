@@ -1,6 +1,7 @@
 using Gylebook.Engine.Readouts;
+using Gylebook.Forecast.Records;
+using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Solving;
-using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -122,5 +123,5 @@ public sealed class AmountSolverTests
         : BuiltInKit.LanternShed;
 
     private static double Told(RecipeDraft draft, string name, string headline) =>
-        Teller.Forecast(draft.Recipe!, BuiltInKitFor(name), Foods, "test").Headline.Single(h => h.Name == headline).Band!.Likely;
+        Forecaster.Forecast(draft.Recipe!, BuiltInKitFor(name), Foods, "test").Headline.Single(h => h.Name == headline).Band!.Likely;
 }

@@ -1,8 +1,7 @@
-using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
+using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Solving;
-using Gylebook.Forecast.Telling;
-using Gylebook.Forecast.Tests.Telling;
+using Gylebook.Forecast.Tests.Report;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Tests.Shared;

@@ -2,7 +2,7 @@ using Gylebook.Engine.Makeups;
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
-using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Liquids;
@@ -29,14 +29,14 @@ internal static class Draws
     }
 
     /// <summary>Any brew, for the parameters that every run has.</summary>
-    private static readonly LaidOut Malted = new Recipe
+    private static readonly BrewPlan Malted = new Recipe
     {
         Name = "any",
         Package = new PackageWish(Typed.Litres(20), "bottle", null),
         Mash = new MashPlan(MashMethod.Bag, [Typed.Rest(66, 60)], SpargePlan.None),
         Ferment = [Typed.Days(20, 14)],
         Ingredients = [Typed.Malt("pale ale malt", 4)],
-    }.LayOut(Kits.Whole);
+    }.PlanOn(Kits.Whole);
 
     private static Slot SlotOf(string share) => Slots.Of(new Parameter(share, 1, Prior.Point, "kg/kg", "test", "test"));
 

@@ -77,7 +77,7 @@ public sealed class IsomerisationTests
         int bitter = 0;
         foreach (Brew drawn in RandomBrews.All.Where((_, i) => i % 6 == 0))
         {
-            if (drawn.Recipe.LayOut(drawn.Kit).Plan is not { } plan)
+            if (drawn.Recipe.PlanOn(drawn.Kit).Plan is not { } plan)
             {
                 continue;
             }

@@ -1,7 +1,7 @@
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
-using Gylebook.Forecast.LayingOut;
+using Gylebook.Forecast.Planning;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Mashing;
 using Gylebook.Tests.Shared;

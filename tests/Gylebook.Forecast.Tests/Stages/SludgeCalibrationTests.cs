@@ -37,5 +37,5 @@ public sealed class SludgeCalibrationTests
             Typed.Yeast("American ale"),
             .. more,
         ],
-    }.LayOut(Kits.Lossless));
+    }.PlanOn(Kits.Lossless));
 }

@@ -9,19 +9,19 @@ namespace Gylebook.Forecast.Tests.Stages;
 public sealed class SourTests
 {
     private static readonly ParameterList Slots = new();
-    private static readonly Slot StartPh = Slots.Of(new Parameter("start", 5.5, Prior.Point, "pH", "test", "test"));
+    private const double StartPh = 5.5;
     private static readonly Slot GasKept = Slots.Of(new Parameter("gas", 0, Prior.Point, "volumes", "test", "test"));
 
     private static readonly double[] Usual = Drawn(33.5, 0);
 
     private static double[] Drawn(double buffering, double gasKept)
     {
-        double[] draw = [.. new double[ParameterList.KnownCount], 5.5, gasKept];
+        double[] draw = [.. new double[ParameterList.KnownCount], gasKept];
         draw[(int)Known.WortBuffering] = buffering;
         return draw;
     }
 
-    private static SourStep To(double ph, bool mixed = false) => new(ph, mixed, StartPh, GasKept);
+    private static SourStep To(double ph, bool mixed = false) => new(ph, mixed, GasKept);
 
     /// <summary>Known: C6H12O6 is two of C3H6O3, 180.156 = 2 × 90.078; maltose and sucrose take one water up, 342.297 + 18.015 = 4 × 90.078.</summary>
     [Theory]
@@ -57,7 +57,7 @@ public sealed class SourTests
         Wort wort = Sweet();
         double mass = wort.Mass;
         Gas log = new();
-        Sour.To(ref wort, 0, To(3.4, mixed), Reactions.Published, Usual, ref log);
+        Sour.To(ref wort, 0, To(3.4, mixed), StartPh, Reactions.Published, Usual, ref log);
         Near.Equal(3.4, WortAcidity.PhOf(AcidsCarried.Of(wort), 33.5 * wort[Component.MaltBuffer], 5.5), 0.001);
         Near.Equal(mass, wort.Mass + log.Left, 1e-12 * mass);
         Assert.Equal(0, wort[Component.CarbonDioxide]);
@@ -70,7 +70,7 @@ public sealed class SourTests
     {
         Wort wort = Sweet();
         Gas log = new();
-        Sour.To(ref wort, 0, To(3.4, true), Reactions.Published, Drawn(33.5, 5), ref log);
+        Sour.To(ref wort, 0, To(3.4, true), StartPh, Reactions.Published, Drawn(33.5, 5), ref log);
         Assert.Equal(0, log.Left);
         Assert.True(wort[Component.CarbonDioxide] > 0);
     }
@@ -81,11 +81,11 @@ public sealed class SourTests
         Wort before = Sweet();
         Wort wort = before;
         Gas log = new();
-        Sour.To(ref wort, 0, To(4.5), Reactions.Published, Usual, ref log);
+        Sour.To(ref wort, 0, To(4.5), StartPh, Reactions.Published, Usual, ref log);
         Assert.InRange(wort[Component.Glucose], 1e-6, before[Component.Glucose]);
         Assert.Equal(before[Component.Fructose], wort[Component.Fructose]);
         wort = before;
-        Sour.To(ref wort, 0, To(3.1), Reactions.Published, Usual, ref log);
+        Sour.To(ref wort, 0, To(3.1), StartPh, Reactions.Published, Usual, ref log);
         Assert.Equal((0, 0, 0), (wort[Component.Glucose], wort[Component.Fructose], wort[Component.Sucrose]));
         Assert.InRange(wort[Component.Maltose], 1e-6, before[Component.Maltose] - 1e-6);
         Assert.Equal(before[Component.Lactose], wort[Component.Lactose]);
@@ -97,7 +97,7 @@ public sealed class SourTests
         Wort wort = Sweet();
         wort[Component.Maltose] = 0.001;
         Gas log = new();
-        Sour.To(ref wort, 0, To(3), Reactions.Published, Drawn(500, 0), ref log);
+        Sour.To(ref wort, 0, To(3), StartPh, Reactions.Published, Drawn(500, 0), ref log);
         Assert.True(wort.IsSound);
         Assert.All(Reactions.Sourable, sugar => Assert.Equal(0, wort[sugar]));
     }
@@ -107,13 +107,13 @@ public sealed class SourTests
     {
         Wort wort = Sweet();
         Gas log = new();
-        Sour.To(ref wort, 0, To(3.4), Reactions.Published, Usual, ref log);
+        Sour.To(ref wort, 0, To(3.4), StartPh, Reactions.Published, Usual, ref log);
         Wort once = wort;
-        Sour.To(ref wort, 0, To(3.6), Reactions.Published, Usual, ref log);
+        Sour.To(ref wort, 0, To(3.6), StartPh, Reactions.Published, Usual, ref log);
         Assert.Equal(once[Component.LacticAcid], wort[Component.LacticAcid]);
 
         // The same target again finds rounding to make at most.
-        Sour.To(ref wort, 0, To(3.4), Reactions.Published, Usual, ref log);
+        Sour.To(ref wort, 0, To(3.4), StartPh, Reactions.Published, Usual, ref log);
         Near.Equal(once[Component.LacticAcid], wort[Component.LacticAcid], 1e-4);
     }
 
@@ -125,8 +125,7 @@ public sealed class SourTests
             Wort wort = Sweet();
             Gas log = new();
             double[] draw = Drawn(buffering, 0);
-            draw[ParameterList.KnownCount] = start;
-            Sour.To(ref wort, 0, To(target), Reactions.Published, draw, ref log);
+            Sour.To(ref wort, 0, To(target), start, Reactions.Published, draw, ref log);
             return wort[Component.LacticAcid];
         }
 

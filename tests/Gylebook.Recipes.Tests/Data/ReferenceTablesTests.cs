@@ -23,7 +23,7 @@ public class ReferenceTablesTests
     public static TheoryData<string> RowsWithASource => [.. Files.Select(row => row.Data).Except(OneSourceForAll)];
 
     public static TheoryData<string> Files =>
-        [.. typeof(CsvTable).Assembly.GetManifestResourceNames()
+        [.. typeof(ReferenceData).Assembly.GetManifestResourceNames()
             .Where(name => name.StartsWith("data/", StringComparison.Ordinal)).Select(name => name["data/".Length..])];
 
     [Fact]
@@ -38,7 +38,7 @@ public class ReferenceTablesTests
     [MemberData(nameof(Files))]
     public void Every_head_says_source_and_licence(string file)
     {
-        var head = string.Join('\n', CsvTable.Embedded(file).Head);
+        var head = string.Join('\n', ReferenceData.Table(file).Head);
         Assert.Contains("source", head, StringComparison.OrdinalIgnoreCase);
         Assert.Contains("licence", head, StringComparison.OrdinalIgnoreCase);
     }
@@ -47,7 +47,7 @@ public class ReferenceTablesTests
     [MemberData(nameof(RowsWithASource))]
     public void Every_row_has_a_source_and_a_known_status(string file)
     {
-        var table = CsvTable.Embedded(file);
+        var table = ReferenceData.Table(file);
         Assert.NotEmpty(table.Rows);
         Assert.All(table.Rows, row =>
         {
@@ -60,7 +60,7 @@ public class ReferenceTablesTests
     [MemberData(nameof(Files))]
     public void Ids_and_names_are_unique(string file)
     {
-        var table = CsvTable.Embedded(file);
+        var table = ReferenceData.Table(file);
         foreach (var column in table.Columns.Intersect(file == Widths ? [] : ["id", "name", "phrase"]))
         {
             Assert.Distinct(table.Rows.Select(row => row.Required(column)), StringComparer.OrdinalIgnoreCase);
@@ -99,7 +99,7 @@ public class ReferenceTablesTests
     [Fact]
     public void Every_family_says_whether_it_brings_acid_is_low_in_it_or_has_stones_and_is_read_as_it_says()
     {
-        var rows = CsvTable.Embedded("food-families.csv").Rows;
+        var rows = ReferenceData.Table("food-families.csv").Rows;
         Assert.Equal(rows.Select(row => row.Required("id")), FoodFamilies.All.Select(family => family.Id));
         Assert.All(rows, row =>
         {

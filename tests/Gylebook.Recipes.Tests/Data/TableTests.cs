@@ -1,6 +1,7 @@
 using Gylebook.Recipes.Data;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Data;
 
 namespace Gylebook.Recipes.Tests.Data;
 
@@ -90,4 +91,9 @@ public class TableTests
         Assert.Single(found.Distinct());
         Assert.NotNull(found[0]);
     }
+
+    [Fact]
+    public void An_id_that_is_there_twice_is_refused() =>
+        Assert.Equal("t.csv, line 3, column id: is there twice: a.", Assert.Throws<InvalidDataException>(
+            () => new Table<string>(CsvTable.Parse("t.csv", "id\na\na"), row => row.Text("id"))).Message);
 }

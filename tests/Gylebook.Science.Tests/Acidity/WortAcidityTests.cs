@@ -1,5 +1,6 @@
 using CsCheck;
 using Gylebook.Science.Acidity;
+using Gylebook.Science.Numerics;
 using Gylebook.Science.Water;
 using Gylebook.Tests.Shared;
 
@@ -132,7 +133,7 @@ public sealed class WortAcidityTests
     {
         AcidLoad drowned = None with { Strong = 1e6, Litres = 1 };
         Assert.False(WortAcidity.TryPhOf(drowned, 10, 5, 0, out _));
-        Assert.Throws<ArgumentOutOfRangeException>(() => WortAcidity.PhOf(drowned, 10, 5));
+        Assert.Throws<DidNotConvergeException>(() => WortAcidity.PhOf(drowned, 10, 5));
         Assert.Throws<ArgumentOutOfRangeException>(() => WortAcidity.LacticTo(None, 10, 5, 15));
     }
 }

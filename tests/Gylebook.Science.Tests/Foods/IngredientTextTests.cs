@@ -1,3 +1,4 @@
+using Gylebook.Science.Data;
 using Gylebook.Science.Foods.Words;
 using static Gylebook.Science.Foods.Words.IngredientKind;
 
@@ -6,7 +7,7 @@ namespace Gylebook.Science.Tests.Foods;
 public class IngredientTextTests
 {
     internal static IngredientLexicon Lexicon { get; } =
-        IngredientLexicon.Parse(File.ReadLines(CompositionRow.RepositoryFile("data/ingredient-words.csv")));
+        IngredientLexicon.Of(CsvTable.Parse("ingredient-words.csv", File.ReadAllText(CompositionRow.RepositoryFile("data/ingredient-words.csv"))));
 
     internal static IReadOnlyList<IngredientHit> Read(string text) => IngredientText.Read(text, Lexicon);
 
@@ -150,9 +151,13 @@ public class IngredientTextTests
     [InlineData("milk,7777")]
     [InlineData(",Milk")]
     public void A_bad_line_of_the_word_list_is_refused(string line) =>
-        Assert.Throws<FormatException>(() => IngredientLexicon.Parse([line]));
+        Assert.Throws<InvalidDataException>(() => IngredientLexicon.Of(WordList(line)));
 
     [Fact]
     public void A_phrase_may_stand_once_however_it_is_spelt() =>
-        Assert.Throws<FormatException>(() => IngredientLexicon.Parse(["sulfite,Sulphite", "sulphites,Sulphite"]));
+        Assert.Equal(
+            "words.csv, line 3, column phrase: repeats 'sulphite'.",
+            Assert.Throws<InvalidDataException>(() => IngredientLexicon.Of(WordList("sulfite,Sulphite", "sulphites,Sulphite"))).Message);
+
+    private static CsvTable WordList(params string[] lines) => CsvTable.Parse("words.csv", string.Join('\n', ["phrase,kinds", .. lines]));
 }

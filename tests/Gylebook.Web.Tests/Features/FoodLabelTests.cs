@@ -85,6 +85,23 @@ public sealed class FoodLabelTests : GylebookTestContext
         Assert.Equal("true", Field(page, line).GetAttribute("aria-invalid"));
     }
 
+    // More solid than liquid is told with its limit; 500 g into 5,000 L is little, and a dose all the same.
+    [Theory]
+    [InlineData("50 kg", "20 L", "50 kg; must be at most")]
+    [InlineData("500 g", "5000 L", "")]
+    [InlineData("500 g", "0.05 L", "500 g; must be at most")]
+    public async Task A_dose_that_cannot_be_meant_leaves_the_page_and_both_columns(string amount, string into, string told)
+    {
+        IRenderedComponent<FoodLabelPage> page = await NewAmericanAsync();
+        await TypeAsync(page, "Into", into);
+        await TypeAsync(page, "How much", amount);
+        page.WaitForAssertion(() => Assert.Equal(amount, Field(page, "How much").GetAttribute("value")));
+        page.WaitForAssertion(() => Assert.All(page.FindAll("section[aria-labelledby=does] tbody tr"), row => Assert.Equal(2, row.QuerySelectorAll("td").Length)));
+        page.WaitForAssertion(() => Assert.Contains(told, page.Find("form").TextContent, StringComparison.Ordinal));
+        Assert.NotEmpty(page.FindAll("form"));
+        Assert.DoesNotContain("cannot be reckoned", page.Markup, StringComparison.Ordinal);
+    }
+
     // A European panel has no such line: what was typed for an American one is kept, and said to be left out.
     [Fact]
     public async Task Potassium_typed_before_the_panel_is_said_to_be_European_is_not_lost_and_not_read()

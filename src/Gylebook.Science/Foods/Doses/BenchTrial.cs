@@ -20,12 +20,12 @@ public static class BenchTrial
     /// <summary>Millilitres for the batch, of microlitres in the glass.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or not finite.</exception>
     public static double BatchMillilitres(double microlitresInGlass, double batchLitres) =>
-        Require.NotNegative(microlitresInGlass, nameof(microlitresInGlass)) * Require.NotNegative(batchLitres, nameof(batchLitres)) / GlassMillilitres;
+        Argument.MustNotBeNegative(microlitresInGlass) * Argument.MustNotBeNegative(batchLitres) / GlassMillilitres;
 
     /// <summary>Microlitres in the glass, of millilitres for the batch.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative, or no batch.</exception>
     public static double GlassMicrolitres(double batchMillilitres, double batchLitres) =>
-        Require.NotNegative(batchMillilitres, nameof(batchMillilitres)) * GlassMillilitres / Require.Positive(batchLitres, nameof(batchLitres));
+        Argument.MustNotBeNegative(batchMillilitres) * GlassMillilitres / Argument.MustBePositive(batchLitres);
 
     /// <summary>Grams for the batch, of milligrams in the glass.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or not finite.</exception>
@@ -39,13 +39,13 @@ public static class BenchTrial
     /// <exception cref="ArgumentOutOfRangeException">A first dose of nothing, or no glasses.</exception>
     public static IReadOnlyList<double> Ladder(double first, int glasses)
     {
-        Require.Positive(first, nameof(first));
-        Require.Positive(glasses, nameof(glasses));
+        Argument.MustBePositive(first);
+        Argument.MustBePositive(glasses);
         return [.. Enumerable.Range(0, glasses).Select(step => first * Math.Pow(2, step))];
     }
 
     /// <summary>A ladder of four whose third glass holds the dose: two below it, one above.</summary>
-    public static IReadOnlyList<double> LadderAround(double dose) => Ladder(Require.Positive(dose, nameof(dose)) / 4, 4);
+    public static IReadOnlyList<double> LadderAround(double dose) => Ladder(Argument.MustBePositive(dose) / 4, 4);
 
     /// <summary>Per cent by volume that a spirited addition adds: d·(A_t − A_b)/(V + d).</summary>
     /// <param name="addedLitres">The addition, L.</param>
@@ -54,7 +54,7 @@ public static class BenchTrial
     /// <param name="beerAlcohol">The beer's alcohol, per cent by volume.</param>
     /// <exception cref="ArgumentOutOfRangeException">Negative, nothing at all, or above 100 %.</exception>
     public static double AlcoholAdded(double addedLitres, double itsAlcohol, double beerLitres, double beerAlcohol) =>
-        Require.NotNegative(addedLitres, nameof(addedLitres))
-        * (100 * (Require.Share(itsAlcohol / 100, nameof(itsAlcohol)) - Require.Share(beerAlcohol / 100, nameof(beerAlcohol))))
-        / (Require.Positive(beerLitres, nameof(beerLitres)) + addedLitres);
+        Argument.MustNotBeNegative(addedLitres)
+        * (100 * ((Argument.MustBeWithin(itsAlcohol, 0, 100) / 100) - (Argument.MustBeWithin(beerAlcohol, 0, 100) / 100)))
+        / (Argument.MustBePositive(beerLitres) + addedLitres);
 }

@@ -23,11 +23,11 @@ public static class CaffeineDose
     /// <param name="extractedShare">Share that dissolves, 0 to 1; 1 is the safe assumption.</param>
     /// <exception cref="ArgumentOutOfRangeException">Negative, or a share above 1.</exception>
     public static double MilligramsPerLitre(double gramsPerLitre, double milligramsPer100Grams, double extractedShare = 1) =>
-        Require.NotNegative(gramsPerLitre, nameof(gramsPerLitre))
-        * Require.NotNegative(milligramsPer100Grams, nameof(milligramsPer100Grams)) / 100
-        * Require.Share(extractedShare, nameof(extractedShare));
+        Argument.MustNotBeNegative(gramsPerLitre)
+        * Argument.MustNotBeNegative(milligramsPer100Grams) / 100
+        * Argument.MustBeWithin(extractedShare, 0, 1);
 
     /// <summary>Litres of the drink that hold a day's limit; infinite without caffeine.</summary>
     public static double LitresForADay(double milligramsPerLitre) =>
-        AdultsADay.Value / Require.NotNegative(milligramsPerLitre, nameof(milligramsPerLitre));
+        AdultsADay.Value / Argument.MustNotBeNegative(milligramsPerLitre);
 }

@@ -25,12 +25,12 @@ public static class CoumarinDose
     /// <summary>Coumarin in the drink, mg/L.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative, or a share above 1.</exception>
     public static double MilligramsPerLitre(double cinnamonGramsPerLitre, double coumarinGramsPerKilogram, double extractedShare = 1) =>
-        Require.NotNegative(cinnamonGramsPerLitre, nameof(cinnamonGramsPerLitre))
-        * Require.NotNegative(coumarinGramsPerKilogram, nameof(coumarinGramsPerKilogram))
-        * Require.Share(extractedShare, nameof(extractedShare));
+        Argument.MustNotBeNegative(cinnamonGramsPerLitre)
+        * Argument.MustNotBeNegative(coumarinGramsPerKilogram)
+        * Argument.MustBeWithin(extractedShare, 0, 1);
 
     /// <summary>Litres a day that hold the tolerable intake of that body; infinite without coumarin.</summary>
     public static double LitresForADay(double milligramsPerLitre, double bodyKilograms) =>
-        TolerableDailyIntake.Value * Require.Positive(bodyKilograms, nameof(bodyKilograms))
-        / Require.NotNegative(milligramsPerLitre, nameof(milligramsPerLitre));
+        TolerableDailyIntake.Value * Argument.MustBePositive(bodyKilograms)
+        / Argument.MustNotBeNegative(milligramsPerLitre);
 }

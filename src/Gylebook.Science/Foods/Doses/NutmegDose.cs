@@ -20,5 +20,5 @@ public static class NutmegDose
     /// <summary>Litres that hold the toxic dose; infinite without nutmeg.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or not finite.</exception>
     public static double LitresForToxicDose(double gramsPerLitre) =>
-        Toxic.Value / Require.NotNegative(gramsPerLitre, nameof(gramsPerLitre));
+        Toxic.Value / Argument.MustNotBeNegative(gramsPerLitre);
 }

@@ -52,17 +52,8 @@ public static class PreservativeDose
 
     /// <summary>Share of the acid that is undissociated, and works.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A pH outside 0 to 14 or a pKa that is not finite.</exception>
-    public static double UndissociatedFraction(double pH, double pKa)
-    {
-        if (pH is not (>= 0 and <= 14))
-        {
-            throw new ArgumentOutOfRangeException(nameof(pH), pH, "Expected a pH from 0 to 14.");
-        }
-
-        return double.IsFinite(pKa)
-            ? 1 / (1 + Math.Pow(10, pH - pKa))
-            : throw new ArgumentOutOfRangeException(nameof(pKa), pKa, "Expected a finite pKa.");
-    }
+    public static double UndissociatedFraction(double pH, double pKa) =>
+        1 / (1 + Math.Pow(10, Argument.MustBeWithin(pH, 0, 14) - Argument.MustBeWithin(pKa, double.MinValue, double.MaxValue)));
 
     /// <summary>Preservative in the liquid, mg/L.</summary>
     /// <param name="foodKilograms">Food added, kg.</param>
@@ -70,7 +61,7 @@ public static class PreservativeDose
     /// <param name="litres">Liquid it ends up in, L.</param>
     /// <exception cref="ArgumentOutOfRangeException">Negative, or no liquid.</exception>
     public static double MilligramsPerLitre(double foodKilograms, double milligramsPerKilogram, double litres) =>
-        Require.NotNegative(foodKilograms, nameof(foodKilograms))
-        * Require.NotNegative(milligramsPerKilogram, nameof(milligramsPerKilogram))
-        / Require.Positive(litres, nameof(litres));
+        Argument.MustNotBeNegative(foodKilograms)
+        * Argument.MustNotBeNegative(milligramsPerKilogram)
+        / Argument.MustBePositive(litres);
 }

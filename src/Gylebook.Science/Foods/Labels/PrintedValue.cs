@@ -8,15 +8,8 @@ namespace Gylebook.Science.Foods.Labels;
 /// </remarks>
 public readonly record struct PrintedValue
 {
-    private PrintedValue(double number, PrintedForm form)
-    {
-        if (!double.IsFinite(number))
-        {
-            throw new ArgumentOutOfRangeException(nameof(number), number, "A printed value is a finite number.");
-        }
-
-        (Number, Form) = (number, form);
-    }
+    private PrintedValue(double number, PrintedForm form) =>
+        (Number, Form) = (Argument.MustBeWithin(number, double.MinValue, double.MaxValue), form);
 
     /// <summary>The number as printed; 0 for a line that is not there.</summary>
     public double Number { get; }

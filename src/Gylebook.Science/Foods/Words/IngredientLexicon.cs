@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Gylebook.Science.Data;
 
 namespace Gylebook.Science.Foods.Words;
 
@@ -19,32 +20,22 @@ public sealed class IngredientLexicon
     /// <summary>Words in its longest phrase.</summary>
     public int LongestPhrase { get; }
 
-    /// <summary>Reads the word list, line by line as in the file.</summary>
-    /// <exception cref="FormatException">A line is not "phrase,kinds", a kind is unknown, or a phrase comes twice.</exception>
-    public static IngredientLexicon Parse(IEnumerable<string> lines)
+    /// <summary>Reads the word list: a phrase a row, and the kinds it brings, or "-" for none.</summary>
+    /// <exception cref="InvalidDataException">A field is empty, a kind is unknown, or a phrase comes twice.</exception>
+    public static IngredientLexicon Of(CsvTable table)
     {
+        ArgumentNullException.ThrowIfNull(table);
         Dictionary<string, IngredientPhrase> phrases = new(StringComparer.Ordinal);
-        int number = 0;
-        foreach (string line in lines)
+        foreach (CsvRow row in table.Rows)
         {
-            number++;
-            if (line.Length == 0 || line[0] == '#' || line == "phrase,kinds")
-            {
-                continue;
-            }
-
-            string[] cells = line.Split(',');
-            if (cells.Length != 2 || cells[0].Length == 0 || cells[1].Length == 0)
-            {
-                throw new FormatException(Invariant($"Line {number} of the word list is not 'phrase,kinds': {line}"));
-            }
+            string written = row.Required("phrase");
 
             // Folded like the text it will meet, so that both spellings find it.
-            string phrase = string.Join(' ', IngredientWords.Of(cells[0]).Select(word => word.Folded));
-            IngredientKind[] brought = cells[1] == "-" ? [] : [.. cells[1].Split(';').Select(name => Kind(name, number))];
-            if (!phrases.TryAdd(phrase, new(cells[0], brought)))
+            string phrase = string.Join(' ', IngredientWords.Of(written).Select(word => word.Folded));
+            IngredientKind[] brought = row.Required("kinds") == "-" ? [] : [.. row.Words("kinds").Select(name => Kind(name, row))];
+            if (!phrases.TryAdd(phrase, new(written, brought)))
             {
-                throw new FormatException(Invariant($"Line {number} of the word list repeats '{phrase}'."));
+                throw row.Wrong("phrase", $"repeats '{phrase}'");
             }
         }
 
@@ -54,10 +45,10 @@ public sealed class IngredientLexicon
     /// <summary>The entry of a folded phrase.</summary>
     internal bool TryFind(string folded, out IngredientPhrase phrase) => _phrases.TryGetValue(folded, out phrase);
 
-    private static IngredientKind Kind(string name, int number) =>
+    private static IngredientKind Kind(string name, CsvRow row) =>
         Enum.TryParse(name, out IngredientKind kind) && Enum.IsDefined(kind)
             ? kind
-            : throw new FormatException(Invariant($"Line {number} of the word list has an unknown kind '{name}'."));
+            : throw row.Wrong("kinds", $"is an unknown kind: {name}");
 }
 
 /// <summary>An entry of the word list.</summary>

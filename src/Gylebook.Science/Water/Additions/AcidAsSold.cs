@@ -33,13 +33,13 @@ public sealed record AcidAsSold(string Id, Acid Acid, double MillimolesPerUnit, 
 
     /// <summary>A liquid stated by mass in volume (w/v), in grams for 100 mL.</summary>
     public static AcidAsSold ByVolume(string id, Acid acid, double gramsIn100Millilitres) =>
-        new(id, acid, 10 * new QuantityLimits("Strength", "g/100 mL", 0, 250).Check(gramsIn100Millilitres) / acid.MolarMass,
+        new(id, acid, 10 * Argument.MustBeWithin(gramsIn100Millilitres, 0, 250) / acid.MolarMass,
             DoseUnit.Millilitre);
 
     /// <summary>A powder of a purity, with so many waters of crystallisation.</summary>
     public static AcidAsSold Powder(string id, Acid acid, Fraction purity, int waters = 0)
     {
-        ArgumentOutOfRangeException.ThrowIfNegative(waters);
+        Argument.MustNotBeNegative(waters);
         return new(id, acid, 1000 * purity.Ratio / (acid.MolarMass + (waters * AtomicMass.Water)), DoseUnit.Gram);
     }
 

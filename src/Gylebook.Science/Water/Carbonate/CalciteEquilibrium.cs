@@ -30,6 +30,7 @@ public static class CalciteEquilibrium
     /// <param name="water">The water before.</param>
     /// <param name="celsius">Its temperature, °C.</param>
     /// <param name="carbonDioxideAtm">CO2 of the air over it, atm.</param>
+    /// <exception cref="Numerics.DidNotConvergeException">No pH from 0 to 14 balances its charges.</exception>
     public static CalciteRest WithChalk(
         IonProfile water, double celsius = 25, double carbonDioxideAtm = CarbonateSystem.AirCarbonDioxide)
     {
@@ -46,7 +47,7 @@ public static class CalciteEquilibrium
 
             // All other ions keep their charge: what alkalinity is not balanced by calcium.
             double others = alkalinity - (2 * calcium);
-            ph = PhSearch.WhereZero(each => others + rest.Charge(each));
+            ph = Allowed.PhScale.Root(each => others + rest.Charge(each), "pH of a water with chalk");
             dissolved = rest.Calcium(ph) - calcium;
         }
 

@@ -70,19 +70,21 @@ public static class CarbonateSystem
     }
 
     /// <summary>pH of a water in a closed vessel, from alkalinity (mEq/L) and total carbonate (mmol/L).</summary>
+    /// <exception cref="Numerics.DidNotConvergeException">No pH from 0 to 14 carries such an alkalinity.</exception>
     public static double ClosedPh(CarbonateConstants constants, double alkalinity, double totalCarbonate)
     {
         double alk = Allowed.Alkalinity.Check(alkalinity);
         double total = Allowed.TotalCarbonate.Check(totalCarbonate);
-        return PhSearch.WhereZero(ph => alk - Charge(constants, total, ph));
+        return Allowed.PhScale.Root(ph => alk - Charge(constants, total, ph), "pH of a closed water");
     }
 
     /// <summary>pH of a water that has come to rest with CO2 at a pressure in atm.</summary>
+    /// <exception cref="Numerics.DidNotConvergeException">No pH from 0 to 14 carries such an alkalinity.</exception>
     public static double OpenPh(CarbonateConstants constants, double alkalinity, double carbonDioxideAtm)
     {
         double alk = Allowed.Alkalinity.Check(alkalinity);
         double pressure = Allowed.Pressure.Check(carbonDioxideAtm);
-        return PhSearch.WhereZero(ph => alk - OpenAlkalinity(constants, ph, pressure));
+        return Allowed.PhScale.Root(ph => alk - OpenAlkalinity(constants, ph, pressure), "pH of a water in air");
     }
 
     /// <summary>Alkalinity in mEq/L of a water that is at rest with CO2 at a pressure in atm and has that pH.</summary>

@@ -1,3 +1,4 @@
+using Gylebook.Science.Numerics;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Water;
@@ -6,6 +7,10 @@ namespace Gylebook.Science.Water;
 internal static class Allowed
 {
     internal static readonly QuantityLimits Ph = new("pH", "", 0, 14);
+
+    /// <summary>Where a pH is looked for.</summary>
+    internal static readonly Bracket PhScale = new(Ph.Low, Ph.High);
+
     internal static readonly QuantityLimits MilligramsPerLitre = new("Ion", "mg/L", 0, 1e6);
     internal static readonly QuantityLimits SignedMilligramsPerLitre = new("Bicarbonate", "mg/L", -1e6, 1e6);
     internal static readonly QuantityLimits Alkalinity = new("Alkalinity", "mEq/L", -1e4, 1e4);

@@ -113,7 +113,7 @@ internal sealed class SaltProblem
     {
         Low[column] = Allowed.Amount.Check(low);
         High[column] = Allowed.Amount.Check(high);
-        ArgumentOutOfRangeException.ThrowIfLessThan(high, low, name);
+        Argument.MustBeWithin(high, low, double.MaxValue, name);
         Price[column] = Allowed.Amount.Check(price);
         Names[column] = name;
         foreach (Ion ion in Ions.All)

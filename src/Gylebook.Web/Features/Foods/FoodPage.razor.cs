@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Dosing;
+using Gylebook.Forecast.Foods;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Data;

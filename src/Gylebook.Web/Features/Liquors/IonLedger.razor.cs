@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Treating;
+using Gylebook.Forecast.Liquors;
 using Gylebook.Science.Water;
 using Gylebook.Web.Features.Liquors.Showing;
 using Microsoft.AspNetCore.Components;

@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Treating;
+using Gylebook.Forecast.Liquors;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;
 using Gylebook.Store;
@@ -85,7 +85,7 @@ public sealed partial class LiquorPage : IDisposable
     private async Task LoadAsync()
     {
         Sheet? sheet = await Book.Waters.FindAsync(Id);
-        _damaged = sheet is not null && !SoundText.Is(sheet.Document) ? sheet : null;
+        _damaged = sheet is not null && !WholeText.Is(sheet) ? sheet : null;
         _desk = _damaged is null ? await LiquorDesk.OpenAsync(Book, Id, Shown, Clock, Saves, new ReckoningDoor(Log)) : null;
         Saves?.Opened();
         _isMissing = sheet is null;
@@ -104,7 +104,7 @@ public sealed partial class LiquorPage : IDisposable
         _said = $"Kept as {kept.Name}. The plan of another recipe can start from it.";
     }
 
-    private async Task ListOthersAsync() => _others = [.. (await Book.Waters.ListWithRecipesAsync()).Where(water => water.Sheet.Id != Id && SoundText.Is(water.Sheet.Document))];
+    private async Task ListOthersAsync() => _others = [.. (await Book.Waters.ListWithRecipesAsync()).Where(water => water.Sheet.Id != Id && WholeText.Is(water.Sheet))];
 
     private async Task DeleteAsync()
     {

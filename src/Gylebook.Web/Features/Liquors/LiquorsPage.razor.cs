@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Treating;
+using Gylebook.Forecast.Liquors;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;
 using Gylebook.Science.Water;
@@ -51,7 +51,7 @@ public sealed partial class LiquorsPage
     private string About(WaterOf water)
     {
         string what = water.Recipe is { } recipe ? $"for {recipe}" : "kept for any recipe";
-        string reading = !SoundText.Is(water.Sheet.Document) ? "damaged: its page says what can be done"
+        string reading = !WholeText.Is(water.Sheet) ? "damaged: its page says what can be done"
             : WaterDraft.Of(water.Sheet.Document).Plan is { } plan && _door.Reckon(() => SourceLiquor.Of(plan, []), () => water.Sheet.Document, out _)?.Ions is { } ions
             ? $"alkalinity {Shown.Number(ions.AlkalinityMilliequivalents / HardnessUnits.MilligramsCalciumCarbonate, 0)} mg/L CaCO3, calcium {Shown.Number(ions.Calcium, 0)} mg/L"
             : "cannot be read as it stands";
@@ -62,7 +62,7 @@ public sealed partial class LiquorsPage
 
     private async Task CopyAsync(WaterOf water)
     {
-        if (!SoundText.Is(water.Sheet.Document))
+        if (!WholeText.Is(water.Sheet))
         {
             _said = $"{water.Sheet.Name} is damaged, so it cannot be copied.";
             return;

@@ -36,7 +36,7 @@ public sealed partial class RecipeLiquorPage
 
         _recipe = await Book.Recipes.FindAsync(Id);
         _isMissing = _recipe is null;
-        _waters = [.. (await Book.Waters.ListWithRecipesAsync()).Where(water => SoundText.Is(water.Sheet.Document)).OrderBy(water => water.RecipeId is not null)];
+        _waters = [.. (await Book.Waters.ListWithRecipesAsync()).Where(water => WholeText.Is(water.Sheet)).OrderBy(water => water.RecipeId is not null)];
     }
 
     private Task BeginAsync(WaterOf? from) => MakeAsync(from is null ? RecipeLiquor.Empty(_recipe!.Name) : RecipeLiquor.Like(_recipe!.Name, WaterDraft.Of(from.Sheet.Document)));

@@ -44,12 +44,13 @@ public sealed partial class DamagedRecipe
     protected override async Task OnInitializedAsync()
     {
         _name = (await Book.Recipes.FindAsync(Id))?.Name;
-        _versions = [.. (await Book.Versions.ListAsync(Id)).Where(version => SoundText.Is(version.Document))];
+        _versions = [.. (await Book.Versions.ListAsync(Id)).Where(version => !version.IsDamaged && WholeText.Is(version.Document))];
         _texts =
         [
             .. (await Book.Drafts.HistoryAsync(Id))
+                .Where(edit => !edit.IsDamaged)
                 .SelectMany(edit => new[] { (edit.After, edit.Label, edit.At), (edit.Before, $"before {edit.Label}", edit.At) })
-                .Where(text => SoundText.Is(text.Item1))
+                .Where(text => WholeText.Is(text.Item1))
                 .DistinctBy(text => text.Item1),
         ];
         _text = await TextAsync();

@@ -1,5 +1,5 @@
+using Gylebook.Forecast.Report.Bitterness;
 using Gylebook.Forecast.Solving;
-using Gylebook.Forecast.Telling;
 using Gylebook.Recipes.Editing;
 using Gylebook.Science.Quantities;
 using Gylebook.Web.Features.Recipes.Showing;

@@ -1,5 +1,7 @@
 using System.Globalization;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Pitching;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;

@@ -1,5 +1,5 @@
-using Gylebook.Forecast.Telling;
-using Gylebook.Forecast.Treating;
+using Gylebook.Forecast.Liquors;
+using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
 using Gylebook.Science.Quantities;

@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
 using Gylebook.Pictures;
 using Gylebook.Store;
 using Gylebook.Web.Features.Foods;
@@ -160,7 +160,7 @@ public sealed partial class RecipePage : IAsyncDisposable
         {
             return await OpenDraft.OpenAsync(Book, Id, _tab, Saves);
         }
-        catch (Exception damage) when (damage is ArgumentException or BookUnavailableException { Trouble: BookTrouble.Damaged })
+        catch (Exception damage) when (damage is InvalidDataException or BookUnavailableException { Trouble: BookTrouble.Damaged })
         {
             Log.NotRead(damage, $"recipe {Id}");
             _damage = damage.Message.Split('\n')[0];

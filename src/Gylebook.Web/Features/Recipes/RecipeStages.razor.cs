@@ -1,5 +1,7 @@
+using Gylebook.Forecast;
+using Gylebook.Forecast.Records;
+using Gylebook.Forecast.Report.Stages;
 using Gylebook.Forecast.Solving;
-using Gylebook.Forecast.Telling;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
 using Gylebook.Science.Quantities;

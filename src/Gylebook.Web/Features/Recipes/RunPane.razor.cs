@@ -1,4 +1,5 @@
 using Gylebook.Pictures;
+using Gylebook.Pictures.Drawing;
 using Gylebook.Web.Features.Recipes.Showing;
 using Microsoft.AspNetCore.Components;
 

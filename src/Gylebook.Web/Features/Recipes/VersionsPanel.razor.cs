@@ -30,7 +30,9 @@ public sealed partial class VersionsPanel
     [Inject]
     public required TimeProvider Clock { get; init; }
 
-    private IEnumerable<(int Number, string Words)> Sides => [(Draft, Words(Draft)), .. _versions.Select(v => (v.Number, Words(v.Number)))];
+    private IEnumerable<RecipeVersion> Whole => _versions.Where(version => !version.IsDamaged);
+
+    private IEnumerable<(int Number, string Words)> Sides => [(Draft, Words(Draft)), .. Whole.Select(v => (v.Number, Words(v.Number)))];
 
     /// <inheritdoc/>
     protected override Task OnInitializedAsync() => LoadAsync();
@@ -50,9 +52,9 @@ public sealed partial class VersionsPanel
     private async Task LoadAsync()
     {
         _versions = await Book.Versions.ListAsync(Desk.Draft.Id);
-        if (_left == Draft && _versions.Count > 0)
+        if (_left == Draft && Whole.FirstOrDefault() is { } latest)
         {
-            _left = _versions[0].Number;
+            _left = latest.Number;
         }
 
         Compare();

@@ -12,7 +12,7 @@ public sealed partial class TodayPage
 {
     private const int MostRecipes = 6;
 
-    private List<RecipeLine> _recipes = [];
+    private IReadOnlyList<RecipeLine> _recipes = [];
     private List<IGrouping<GyleStatus, GyleLine>> _gyles = [];
     private KitInUse? _kit;
 
@@ -46,7 +46,7 @@ public sealed partial class TodayPage
 
     private async Task LoadAsync()
     {
-        _recipes = [.. (await Book.Recipes.ListAsync()).Take(MostRecipes)];
+        _recipes = (await Book.Recipes.SearchAsync(null, MostRecipes)).First;
         _gyles = [.. (await Book.Gyles.ListAsync()).GroupBy(gyle => gyle.Status).OrderBy(state => state.Key)];
         _kit = await KitInUse.FindAsync(Book);
     }

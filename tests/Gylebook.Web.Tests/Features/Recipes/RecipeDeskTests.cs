@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using Gylebook.Engine.State;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;

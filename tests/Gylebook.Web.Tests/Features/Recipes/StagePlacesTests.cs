@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
@@ -27,7 +27,7 @@ public sealed class StagePlacesTests
         Recipe recipe = RecipeFile.Read(await File.ReadAllTextAsync(RepositoryFile.PathOf(Path.Combine("samples", name)), Xunit.TestContext.Current.CancellationToken)).Value!;
         foreach ((Kit kit, WaterPlan? water) in Kits.SelectMany(kit => Waters.Select(water => (kit, water))))
         {
-            BrewForecast forecast = Teller.Forecast(recipe, kit, Food, "samples", water);
+            BrewForecast forecast = Forecaster.Forecast(recipe, kit, Food, "samples", water);
             Assert.All(forecast.Cautions, caution => Assert.Contains(caution.Where.Split(' ')[0], StagePlaces.OfWords));
             RecipeStage[] stages = [.. forecast.Cautions.Select(StagePlaces.Of)];
             Assert.Equal(stages.Order(), stages);

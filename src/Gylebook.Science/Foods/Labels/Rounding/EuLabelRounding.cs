@@ -81,10 +81,7 @@ public static class EuLabelRounding
             throw new ArgumentOutOfRangeException(nameof(line), line, "An EU panel has no such line.");
         }
 
-        if (!(amount >= 0) || double.IsInfinity(amount))
-        {
-            throw new ArgumentOutOfRangeException(nameof(amount), amount, "An amount on a panel is 0 or more, finite.");
-        }
+        Argument.MustNotBeNegative(amount);
     }
 
     /// <summary>The guidance for one line: what counts as nothing, and the steps below and above a change.</summary>

@@ -105,9 +105,6 @@ public static class UsLabelRounding
             throw new ArgumentOutOfRangeException(nameof(line), line, "A US panel has no such line.");
         }
 
-        if (!(amount >= 0) || double.IsInfinity(amount))
-        {
-            throw new ArgumentOutOfRangeException(nameof(amount), amount, "An amount on a panel is 0 or more, finite.");
-        }
+        Argument.MustNotBeNegative(amount);
     }
 }

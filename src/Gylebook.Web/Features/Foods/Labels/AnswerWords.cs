@@ -1,5 +1,5 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Dosing;
+using Gylebook.Forecast.Foods;
 using Gylebook.Pictures;
 using Gylebook.Science.Foods.Doses;
 

@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;

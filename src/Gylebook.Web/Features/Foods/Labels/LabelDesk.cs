@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report.Labels;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;

@@ -1,5 +1,6 @@
+using Gylebook.Forecast;
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report.Labels;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
@@ -32,7 +33,10 @@ public sealed partial class PlacesTable
     {
         get
         {
-            List<IReadOnlyList<(string Name, Band? Band)>> columns = [.. Report.Places.Select(place => EffectNames.Of(place.Effect))];
+            // A place of which nothing can be reckoned keeps its column: a finding says why it is empty.
+            AdditionTime[] asked = [Question.At, Question.Beside];
+            List<IReadOnlyList<(string Name, Band? Band)>> columns =
+                [.. asked.Select(at => EffectNames.Of(Report.Places.FirstOrDefault(place => place.At == Words.Of(at))?.Effect))];
             return EffectNames.Of(null).Select((row, i) => (row.Name, (IReadOnlyList<Band?>)[.. columns.Select(column => column[i].Band)]));
         }
     }

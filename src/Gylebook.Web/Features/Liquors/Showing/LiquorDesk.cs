@@ -147,7 +147,7 @@ public sealed class LiquorDesk : IFieldDesk
 
     private static async Task<RecipeToBrew> RecipeAsync(Book book, Guid id, string name)
     {
-        Recipe? recipe = await book.Drafts.FindAsync(id) is { } draft ? RecipeDraft.Of(draft.Document).Recipe : null;
+        Recipe? recipe = await book.Drafts.FindAsync(id) is { } draft && WholeText.DamageOf(draft) is null ? RecipeDraft.Of(draft.Document).Recipe : null;
         KitInUse kit = await KitInUse.FindAsync(book);
         OwnFoods foods = await OwnFoods.OfAsync(book);
         return new RecipeToBrew(id, name, recipe, kit.Kit, foods.Find);
@@ -166,6 +166,7 @@ public sealed class LiquorDesk : IFieldDesk
         _shown = text;
         Finding? problem = null;
         LiquorOutlook? outlook = text.Plan is { } plan ? _door.Reckon(() => LiquorOutlook.Of(plan, Brewed), () => $"{text.Text}\n{Brewed?.Recipe}", out problem) : null;
+        _door.Note(outlook?.Brew?.Failure, () => $"{text.Text}\n{Brewed?.Recipe}");
         IsStale = outlook is null;
         Outlook = outlook ?? Outlook;
         IEnumerable<Finding> found = problem is null ? outlook?.Findings ?? [] : [problem];

@@ -1,5 +1,5 @@
-using Gylebook.Forecast.Telling;
-using Gylebook.Forecast.Treating;
+using Gylebook.Forecast.Liquors;
+using Gylebook.Forecast.Report;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
@@ -29,10 +29,10 @@ public sealed record LiquorOutlook(
     /// <param name="brewed">The recipe it is for; null for the litres and the grist in the plan.</param>
     public static LiquorOutlook Of(WaterPlan plan, RecipeToBrew? brewed)
     {
-        BrewForecast? brew = brewed?.Recipe is { } recipe ? Teller.Forecast(recipe, brewed.Kit, brewed.Foods, recipe.Name, plan) : null;
+        BrewForecast? brew = brewed?.Recipe is { } recipe ? Forecaster.Forecast(recipe, brewed.Kit, brewed.Foods, recipe.Name, plan) : null;
         List<Finding> findings = [];
         WaterOutcome? outcome = brew?.Water
-            ?? (brewed is null && plan.Strike is not null && LiquorNeed.Of(plan, findings) is { } need ? WaterTreatment.Of(plan, need) : null);
+            ?? (brewed is null && plan.Strike is not null && LiquorNeed.Of(plan, findings) is { } need ? WaterTreatment.TryOf(plan, need, findings) : null);
         SourceLiquor source = outcome?.Source ?? SourceLiquor.Of(plan, findings);
         return new LiquorOutlook(plan, source, outcome, brew, [.. findings, .. outcome?.Findings ?? []]);
     }

@@ -23,7 +23,7 @@ public static class RecipeLiquor
     /// <param name="like">The other recipe.</param>
     public static async Task CopyAsync(Book book, Guid recipeId, string recipe, Guid like)
     {
-        if (await book.Waters.OfRecipeAsync(like) is { } plan && SoundText.Is(plan.Document))
+        if (await book.Waters.OfRecipeAsync(like) is { } plan && WholeText.Is(plan))
         {
             await book.Waters.CreateForAsync(recipeId, Like(recipe, WaterDraft.Of(plan.Document)).Text);
         }

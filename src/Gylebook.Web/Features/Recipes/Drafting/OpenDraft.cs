@@ -64,9 +64,11 @@ public sealed class OpenDraft : IDisposable
     /// <param name="id">Which recipe.</param>
     /// <param name="tabId">Which tab.</param>
     /// <param name="saves">Hears of each save; null when nobody asks.</param>
-    /// <exception cref="ArgumentException">The draft's text is damaged: it is no file at all.</exception>
+    /// <exception cref="InvalidDataException">The draft's text is damaged: the disk has changed it.</exception>
     public static async Task<OpenDraft?> OpenAsync(Book book, Guid id, string tabId, PageSaves? saves = null) =>
-        await book.Drafts.FindAsync(id) is { } draft ? new OpenDraft(book, draft, tabId, saves ?? PageSaves.Unasked()) : null;
+        await book.Drafts.FindAsync(id) is not { } draft ? null
+        : WholeText.DamageOf(draft) is { } damage ? throw new InvalidDataException(damage)
+        : new OpenDraft(book, draft, tabId, saves ?? PageSaves.Unasked());
 
     /// <summary>A field got the focus: what is typed there answers to what the brewer sees now.</summary>
     /// <param name="field">Which, so that a field left late does not end the focus of the next.</param>
@@ -110,7 +112,8 @@ public sealed class OpenDraft : IDisposable
     /// <summary>Another tab changed the draft: shows it. Text that could not be saved yet is not thrown away for it.</summary>
     public Task AdoptAsync() => InTurnAsync(async () =>
     {
-        if (Unsaved is null && await _book.Drafts.FindAsync(Id) is { } theirs && theirs.Revision > Revision)
+        // A damaged text is not taken over: what this tab holds is whole, and its next save mends the draft.
+        if (Unsaved is null && await _book.Drafts.FindAsync(Id) is { IsDamaged: false } theirs && theirs.Revision > Revision)
         {
             Take(theirs);
         }

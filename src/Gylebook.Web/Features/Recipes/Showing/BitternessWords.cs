@@ -1,5 +1,5 @@
 using Gylebook.Engine.State;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast;
 
 namespace Gylebook.Web.Features.Recipes.Showing;
 

@@ -1,5 +1,5 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast.Report.Beer;
 using Gylebook.Pictures;
 
 namespace Gylebook.Web.Features.Recipes.Showing;

@@ -50,6 +50,7 @@ internal sealed class OutlookInView
             return;
         }
 
+        _door.Note(outlook.Forecast.Failure, () => around.Told(text.Text));
         Findings = [.. text.Findings.Concat(outlook.Forecast.Findings.Where(IsShownHere)).Select(FindingWords.Plain)];
         IsStale = !outlook.HasRun && Outlook is { HasRun: true };
         Outlook = IsStale ? Outlook : outlook;

@@ -1,4 +1,5 @@
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast;
+using Gylebook.Forecast.Report;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;

@@ -1,7 +1,7 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.LayingOut;
-using Gylebook.Forecast.Telling;
-using Gylebook.Forecast.Treating;
+using Gylebook.Forecast.Liquors;
+using Gylebook.Forecast.Planning;
+using Gylebook.Forecast.Report;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
@@ -33,11 +33,11 @@ public sealed record RecipeOutlook(
         Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, ReaderUnits units, WaterPlan? water = null, ForecastRequest? asked = null)
     {
         ForecastRequest request = asked ?? ForecastRequest.Usual;
-        (LaidOut laidOut, WaterOutcome? treated) = Teller.LaidOutWith(recipe, kit, foods, water);
-        laidOut = laidOut with { Plan = laidOut.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
-        BrewForecast forecast = Teller.Forecast(laidOut, recipe.Name, treated, request);
+        (BrewPlan brew, WaterOutcome? treated) = Forecaster.Plan(recipe, kit, foods, water);
+        brew = brew with { Plan = brew.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
+        BrewForecast forecast = Forecaster.Forecast(brew, recipe.Name, treated, request);
         return new RecipeOutlook(
-            recipe, kit, forecast, LineParts.Of(laidOut).ToDictionary(p => p.Line), RunPicture.Of(forecast, units));
+            recipe, kit, forecast, LineParts.Of(brew).ToDictionary(p => p.Line), RunPicture.Of(forecast, units));
     }
 
     /// <summary>A headline number; null where unknown.</summary>

@@ -1,5 +1,6 @@
 using Gylebook.Engine.State;
-using Gylebook.Forecast.Telling;
+using Gylebook.Forecast;
+using Gylebook.Forecast.Report;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Web.Features.Recipes.Showing;

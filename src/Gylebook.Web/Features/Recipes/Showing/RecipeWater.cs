@@ -20,13 +20,14 @@ internal sealed class RecipeWater(Book book, Guid recipe)
     /// <returns>Whether it is another water now.</returns>
     public async Task<bool> LookAsync()
     {
-        string? text = (await book.Waters.OfRecipeAsync(recipe))?.Document;
+        Sheet? sheet = await book.Waters.OfRecipeAsync(recipe);
+        string? text = sheet?.Document;
         if (text == _text)
         {
             return false;
         }
 
-        IsDamaged = text is not null && !SoundText.Is(text);
+        IsDamaged = sheet is not null && !WholeText.Is(sheet);
         (_text, Plan) = (text, text is null || IsDamaged ? null : WaterDraft.Of(text).Plan);
         return true;
     }

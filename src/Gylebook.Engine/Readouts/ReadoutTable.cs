@@ -1,0 +1,51 @@
+using Gylebook.Engine.Running;
+using Gylebook.Engine.State;
+
+namespace Gylebook.Engine.Readouts;
+
+/// <summary>The one table of all that can be told of a plan: a row a number, each a pure function of plan, draw and what the run left.</summary>
+/// <remarks>Made once for a plan. Page, terminal, files, pictures, solvers and readings all read it.</remarks>
+public sealed class ReadoutTable
+{
+    private readonly Dictionary<string, Readout> _byId;
+
+    /// <summary>The table of a plan.</summary>
+    public ReadoutTable(RunPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        Stages = [.. plan.Steps.Where(step => step.Move != Move.BoilOff).SelectMany(step => step.Leaves()).Distinct().Select(place => new StageReadouts(place.Stage, place.Portion))];
+        Losses = [.. plan.Steps.SelectMany(step => step.Loses()).Distinct().Select(at => new LossReadouts(at.Loss, at.Place.Stage, at.Place.Portion))];
+        Hops = [.. Enumerable.Range(0, plan.Additions.Length).Where(row => plan.Additions[row].Hop.Grams > 0)
+            .Select(row => new HopReadouts(row, plan.Additions[row].Place))];
+        All =
+        [
+            .. BeerReadouts.All, .. PhReadouts.All, .. Heat.All, .. PackageReadouts.All, .. IonReadouts.All,
+            .. Stages.SelectMany(stage => stage.All), .. Losses.SelectMany(loss => loss.All), .. Hops.SelectMany(hop => hop.All),
+        ];
+        _byId = All.ToDictionary(readout => readout.Id, StringComparer.Ordinal);
+    }
+
+    /// <summary>Every row.</summary>
+    public IReadOnlyList<Readout> All { get; }
+
+    /// <summary>The stages of the plan, in order.</summary>
+    public IReadOnlyList<StageReadouts> Stages { get; }
+
+    /// <summary>The losses it may have.</summary>
+    public IReadOnlyList<LossReadouts> Losses { get; }
+
+    /// <summary>Its hops, in the order in which they go in.</summary>
+    public IReadOnlyList<HopReadouts> Hops { get; }
+
+    /// <summary>The row of that id; null when this plan has none.</summary>
+    public Readout? Find(string id) => _byId.GetValueOrDefault(id);
+
+    /// <summary>Reads every row of a run into a buffer, in the order of <see cref="All"/>.</summary>
+    public void Read(in RunView run, Span<double> into)
+    {
+        for (int i = 0; i < All.Count; i++)
+        {
+            into[i] = All[i].Of(run);
+        }
+    }
+}

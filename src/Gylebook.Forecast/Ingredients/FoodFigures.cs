@@ -1,0 +1,50 @@
+using Gylebook.Engine.Makeups;
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.State;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
+
+namespace Gylebook.Forecast.Ingredients;
+
+/// <summary>A food's makeup as the engine's figures, in their order, and as parameters.</summary>
+internal static class FoodFigures
+{
+    /// <summary>The figures as they are likely.</summary>
+    public static double[] Of(FoodMakeup food) =>
+    [
+        food.Water, food.Sucrose, food.Glucose, food.Fructose, food.Maltose, food.Lactose, food.Polyols, food.Dextrin,
+        food.SolubleProtein, food.Minerals, food.Ethanol, food.Fat, food.Starch, food.Insoluble, food.StarchThatSettles,
+        food.SettledHold, food.BagHold, food.SodiumMilligramsPerKilogram, food.PotassiumMilligramsPerKilogram,
+    ];
+
+    /// <summary>The same as parameters: what a label prints is as wide as its ends, the rest as wide as the file of priors says.</summary>
+    public static Parameter[] ParametersOf(FoodMakeup food)
+    {
+        double[] figures = Of(food);
+        double[][] ends = [.. food.LabelEnds.Select(Of)];
+        return [.. Enum.GetValues<FoodFigure>().Select(figure => ParameterOf(food, figure, figures[(int)figure], ends))];
+    }
+
+    /// <summary>Where a food goes in, as far as its starch is concerned.</summary>
+    public static FoodPlace PlaceOf(AdditionPoint point) => point switch
+    {
+        AdditionPoint.Mash => FoodPlace.Mash,
+        <= AdditionPoint.Stand => FoodPlace.Kettle,
+        _ => FoodPlace.Cellar,
+    };
+
+    /// <summary>So many kilograms of a food where it goes in, at its likely figures.</summary>
+    public static Wort Placed(FoodMakeup food, double kilograms, AdditionPoint at) =>
+        FoodInPlace.Of(Of(food), food.StarchIsOpen, PlaceOf(at), kilograms);
+
+    private static Parameter ParameterOf(FoodMakeup food, FoodFigure figure, double median, double[][] ends)
+    {
+        string name = figure.ToString();
+        string key = char.ToLowerInvariant(name[0]) + name[1..];
+        string? assumed = food.Assumed.FirstOrDefault(a => a.What == key)?.Source;
+        string unit = figure is FoodFigure.Sodium or FoodFigure.Potassium ? "mg/kg" : "kg/kg";
+        Parameter own = StartingParameters.New($"food.{food.Id}.{key}", median, unit, new(assumed ?? "food sheet", assumed is null ? "entered" : "assumed"));
+        double low = ends.Select(end => end[(int)figure]).Append(median).Min(), high = ends.Select(end => end[(int)figure]).Append(median).Max();
+        return high > low && own.Prior is Prior.Still ? own with { Prior = new Prior.Label(food.Id, low, high) } : own;
+    }
+}

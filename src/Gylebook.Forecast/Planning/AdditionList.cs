@@ -1,0 +1,160 @@
+using System.Runtime.CompilerServices;
+using Gylebook.Engine.Makeups;
+using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Stages;
+using Gylebook.Engine.State;
+using Gylebook.Forecast.Ingredients;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Mashing;
+
+namespace Gylebook.Forecast.Planning;
+
+/// <summary>What goes in, row by row: each with the line behind it, what it is made of for any draw, and its alpha acid.</summary>
+internal sealed class AdditionList(ParameterList parameters)
+{
+    private static readonly Parameter MashHops = StartingParameters.Of("bitterness.mashHops");
+    private static readonly Parameter Pellets = StartingParameters.Of("bitterness.pellet");
+
+    /// <summary>A food's figures as parameters: a food does not change under a brewer's keys, and making them takes longer than a run.</summary>
+    private static readonly ConditionalWeakTable<FoodMakeup, Parameter[]> Figures = [];
+
+    private readonly Dictionary<int, int> _makeupOfLine = [];
+    private readonly List<Makeup> _makeups = [];
+    private readonly List<Addition> _rows = [];
+    private readonly List<PlannedLine> _lines = [];
+
+    /// <summary>The rows.</summary>
+    public IReadOnlyList<Addition> Rows => _rows;
+
+    /// <summary>What they are made of.</summary>
+    public IReadOnlyList<Makeup> Makeups => _makeups;
+
+    /// <summary>The line behind each row.</summary>
+    public IReadOnlyList<PlannedLine> Lines => _lines;
+
+    /// <summary>Whether hops have gone into anything hot so far.</summary>
+    public bool HaveHops => _rows.Exists(row => row.Hop.Grams > 0);
+
+    /// <summary>Adds a row for that share of a line.</summary>
+    /// <returns>Its place.</returns>
+    public int Add(PlannedLine line, int portion, double share)
+    {
+        if (!_makeupOfLine.TryGetValue(line.Number, out int makeup))
+        {
+            makeup = _makeups.Count;
+            _makeups.Add(MakeupOf(line));
+            _makeupOfLine.Add(line.Number, makeup);
+        }
+
+        AdditionPoint point = line.Line.At.Point;
+        bool beforeRacking = point is AdditionPoint.Pitch or AdditionPoint.Ferment;
+        _rows.Add(new Addition(PlaceOf(line.Line.At, portion), makeup, share, beforeRacking, DoseOf(line)));
+        _lines.Add(line);
+        return _rows.Count - 1;
+    }
+
+    /// <summary>The malts among them that are mashed.</summary>
+    public MaltMakeup[] MashedMalts()
+    {
+        List<MaltMakeup> mashed = [];
+        foreach (Addition row in _rows)
+        {
+            if (row.Place.Stage == Stage.Mash && _makeups[row.Makeup] is MaltMakeup malt)
+            {
+                mashed.Add(malt);
+            }
+        }
+
+        return [.. mashed];
+    }
+
+    private Makeup MakeupOf(PlannedLine line) => line switch
+    {
+        { Malt: { } malt } => MaltOf(line, malt),
+        { Food: { } food } => FoodOf(line, food),
+        { Line.Kind: IngredientKind.Hop } => new HopMakeup(line.StaysInKettle, line.Kilograms),
+        { Sugar: { IsMaltExtract: true } sugar } => new ExtractMakeup(line.Makeup, 1 - sugar.Water, line.Kilograms),
+        _ => new PlainMakeup(line.Makeup),
+    };
+
+    private MaltMakeup MaltOf(PlannedLine line, Malt malt)
+    {
+        double table = malt.Colour.Lovibond;
+        double colour = (line.Line.Colour?.Value ?? malt.Colour).Lovibond;
+        Parameter[] certificate = MaltCertificates.Of(malt);
+        return new MaltMakeup(malt.Family, line.Kilograms)
+        {
+            Extract = parameters.Of(certificate[0]),
+            Moisture = parameters.Of(certificate[1]),
+            Colour = colour == table ? parameters.Of(certificate[2]) : parameters.Lot(StartingParameters.New($"malt.{malt.Id}.ownColour", colour, "°L", Provenance.Entered)),
+            DiastaticPower = parameters.Of(certificate[3]),
+        };
+    }
+
+    private FoodInPlace FoodOf(PlannedLine line, FoodMakeup food)
+    {
+        Parameter[] figures = Figures.GetValue(food, static its => FoodFigures.ParametersOf(its));
+        return new FoodInPlace(parameters.Block(figures), food.StarchIsOpen, FoodFigures.PlaceOf(line.Line.At.Point), line.Kilograms);
+    }
+
+    /// <summary>The alpha acid that heat will get to work on: none in what is no hop, or goes in cold.</summary>
+    private HopDose DoseOf(PlannedLine line)
+    {
+        AdditionPoint point = line.Line.At.Point;
+        if (line.Line.Kind != IngredientKind.Hop || point > AdditionPoint.Stand || line.Alpha <= 0)
+        {
+            return default;
+        }
+
+        (double assay, Provenance from) = HopLot.AssayOf(line.Line, line.Cultivar);
+        string id = $"hop.{line.Line.Of.ToLowerInvariant()}.alpha";
+        return new HopDose(
+            line.Kilograms * 1000,
+            parameters.Lot(StartingParameters.New(id, assay, "kg/kg", from, line.Line.Alpha is null ? "cultivar" : "sealed")),
+            HopLot.AgeOf(line.Line, parameters),
+            point == AdditionPoint.Mash ? parameters.Of(MashHops) : null,
+            line.Line.Form == IngredientForm.Pellet ? parameters.Of(Pellets) : null,
+            point is AdditionPoint.CopperUp or AdditionPoint.Boil);
+    }
+
+    private static Place PlaceOf(AdditionTime at, int portion) => new(
+        at.Point switch
+        {
+            AdditionPoint.Mash => Stage.Mash,
+            AdditionPoint.CopperUp => Stage.CopperUp,
+            AdditionPoint.Boil => Stage.Boil,
+            AdditionPoint.KnockOut => Stage.KnockOut,
+            AdditionPoint.Stand => Stage.Stand,
+            AdditionPoint.Pitch or AdditionPoint.Ferment => Stage.Ferment,
+            AdditionPoint.Rack => Stage.Rack,
+            _ => Stage.Package,
+        },
+        at.Point is AdditionPoint.Boil or AdditionPoint.Stand or AdditionPoint.Ferment ? at.Count : null,
+        portion);
+}
+
+/// <summary>The figures of malts' certificates as parameters, in the order of <see cref="MaltMakeup"/>'s slots.</summary>
+internal static class MaltCertificates
+{
+    private static readonly System.Collections.Concurrent.ConcurrentDictionary<Malt, Parameter[]> Known = new();
+
+    /// <summary>Extract, moisture, colour, diastatic power.</summary>
+    public static Parameter[] Of(Malt malt) => Known.GetOrAdd(malt, static its =>
+    {
+        // Raw grain has no enzyme of its own; its extract is less sure than a malt's. Dextrin malt is as wide as caramel malt.
+        string kind = its.Family switch
+        {
+            MaltFamily.Base when its.DiastaticPower == 0 => "raw",
+            MaltFamily.Dextrin => "caramel",
+            var family => family.ToString().ToLowerInvariant(),
+        };
+        return
+        [
+            StartingParameters.New($"malt.{its.Id}.extract", its.ExtractFineDry.Ratio, "kg/kg dry", its.Provenance, kind),
+            StartingParameters.New($"malt.{its.Id}.moisture", its.Moisture.Ratio, "kg/kg", its.Provenance),
+            StartingParameters.New($"malt.{its.Id}.colour", its.Colour.Lovibond, "°L", its.Provenance, kind == "raw" ? "base" : kind),
+            StartingParameters.New($"malt.{its.Id}.diastaticPower", its.DiastaticPower, "°Lintner", its.Provenance),
+        ];
+    });
+}

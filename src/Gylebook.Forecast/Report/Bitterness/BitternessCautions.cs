@@ -1,0 +1,79 @@
+using System.Globalization;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
+using Gylebook.Forecast.Ingredients;
+using Gylebook.Forecast.Planning;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Boiling;
+
+namespace Gylebook.Forecast.Report.Bitterness;
+
+/// <summary>Where a bitterness should not be taken at its word.</summary>
+internal static class BitternessCautions
+{
+    /// <summary>A twentieth less is worth a word; no taster finds less (common practice, no source).</summary>
+    private const double WorthAWord = 0.95;
+
+    /// <summary>All of them.</summary>
+    public static IEnumerable<Caution> Of(BrewPlan brew, RunOutcome figures)
+    {
+        List<PlannedLine> hops = [.. brew.Lines.Where(l => l.Line.Kind == IngredientKind.Hop)];
+        return brew.Plan!.Bitterness == BitternessModel.TimeGravity
+            ? [.. TimeGravity(hops, figures), .. Height(brew, hops), .. DryHops(hops, figures)]
+            : [.. Kinetics(brew, hops, figures), .. DryHops(hops, figures)];
+    }
+
+    private static IEnumerable<Caution> TimeGravity(List<PlannedLine> hops, RunOutcome figures)
+    {
+        if (hops.Exists(l => l.Line.At.Point is AdditionPoint.Mash or AdditionPoint.KnockOut or AdditionPoint.Stand))
+        {
+            string other = Number(figures[BeerReadouts.OtherBitterness], "0");
+            yield return new("bitterness.lowerBound", Severity.Note, "knock-out", $"The time-and-gravity table knows only the boil. Hops in the mash or after knock-out add bitterness that is not counted. Isomerisation kinetics, which count it, come to {other} IBU for the whole beer.", "Tinseth 1997: table from 0 to 120 minutes of boil; Malowicki and Shellhammer 2005");
+        }
+    }
+
+    /// <summary>The table is of kettles near sea level; kinetics say how much less an hour makes where wort boils cooler.</summary>
+    private static IEnumerable<Caution> Height(BrewPlan brew, List<PlannedLine> hops)
+    {
+        double boils = BoilingPoint.CelsiusAt(brew.Kit.MetresAboveSea);
+        double share = IsomerisationKinetics.IsoAlphaAcid(60, boils) / IsomerisationKinetics.IsoAlphaAcid(60, 100);
+        if (share < WorthAWord && hops.Exists(l => l.Line.At.Point is AdditionPoint.CopperUp or AdditionPoint.Boil))
+        {
+            yield return new("bitterness.height", Severity.Note, "boil", $"The time-and-gravity table knows no height. Wort boils at {Number(boils, "0.0")} °C here, where by kinetics an hour makes {Number(100 * share, "0")} % of the iso-alpha acid it makes at sea level: the beer may be less bitter by as much.", "Malowicki and Shellhammer 2005; ISO 2533");
+        }
+    }
+
+    private static IEnumerable<Caution> Kinetics(BrewPlan brew, List<PlannedLine> hops, RunOutcome figures)
+    {
+        if (brew.Recipe.Stand?.Temperature.Value.Celsius is < 90 && hops.Exists(l => l.Line.At.Point <= AdditionPoint.Stand))
+        {
+            yield return new("bitterness.cool", Severity.Note, "stand", "The rates were measured from 90 to 130 °C; below that they are carried on. Measured bitterness there is higher than the iso-alpha acid alone.", "Malowicki and Shellhammer 2005");
+        }
+
+        if (hops.Exists(l => l.Line.At.Point == AdditionPoint.Mash))
+        {
+            yield return new("bitterness.mashHops", Severity.Note, "mash", "How much of the mash hops' alpha acid reaches the boil is known from one brewery only: a fifth.", "Justus 2018, MBAA TQ 55(3):67-74");
+        }
+
+        double litres = figures[BeerReadouts.KnockOutLitres];
+        double added = hops.Where(l => l.Line.At.Point is > AdditionPoint.Mash and <= AdditionPoint.Stand).Sum(l => l.Kilograms * l.Alpha * 1e6);
+        if (litres > 0 && added / litres > AlphaAcidSolubility.AllDissolvesUpTo)
+        {
+            yield return new("bitterness.solubility", Severity.Note, "boil", Invariant($"{Number(added / litres, "0")} mg/L of alpha acid go in; above {AlphaAcidSolubility.AllDissolvesUpTo:0} they do not all dissolve, and more hops give little more bitterness."), "hobby literature, one experimenter");
+        }
+    }
+
+    private static IEnumerable<Caution> DryHops(List<PlannedLine> hops, RunOutcome figures)
+    {
+        double grams = hops.Where(l => l.Line.At.Point >= AdditionPoint.Pitch).Sum(l => l.Kilograms * 1000);
+        double litres = figures[BeerReadouts.PackagedLitres];
+        if (grams > 0 && litres > 0)
+        {
+            string most = Number(grams / litres * TradeRules.DryHopMost, "0.0");
+            yield return new("bitterness.dryHops", Severity.Note, "ferment", $"Dry hops are counted as no bitterness. Their humulinone can add at most about {most} mg/L, as iso-alpha acid, to a beer of little bitterness; a bitter beer loses iso-alpha acid to them instead. The IBU method over-states both.", "Maye and Smith 2018, Brauwelt International; Parkin and Shellhammer 2017, JASBC 75:363-368");
+        }
+    }
+
+    private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,194 @@
+using System.Globalization;
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
+using Gylebook.Forecast.Foods;
+using Gylebook.Forecast.Ingredients;
+using Gylebook.Forecast.Liquors;
+using Gylebook.Forecast.Planning;
+using Gylebook.Forecast.Records;
+using Gylebook.Forecast.Report.Acidity;
+using Gylebook.Forecast.Report.Beer;
+using Gylebook.Forecast.Report.Bitterness;
+using Gylebook.Forecast.Report.Cooling;
+using Gylebook.Forecast.Report.Mashing;
+using Gylebook.Forecast.Report.Pitching;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Boiling;
+using Gylebook.Science.Quantities;
+
+namespace Gylebook.Forecast.Report;
+
+/// <summary>Hazards at the step that has them, and limits of the models that were used.</summary>
+internal static class Cautions
+{
+    /// <summary>All cautions, in the order of the run.</summary>
+    public static IReadOnlyList<Caution> Of(
+        BrewPlan brew, RunRecord record, RunOutcome figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhReport ph) =>
+        [.. All(brew, record, figures, water, pitch, chilling, ph).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
+
+    private static IEnumerable<Caution> All(
+        BrewPlan brew, RunRecord record, RunOutcome figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhReport ph) =>
+    [
+        .. HotSide(brew, record, water is not null),
+        .. AcidityCautions.Of(brew, record.Outcome, ph),
+        .. Boil(brew, figures),
+        .. BitternessCautions.Of(brew, figures),
+        .. ChillCautions.Of(chilling),
+        .. YeastCautions.Of(brew, figures, pitch),
+        .. Foods(brew, figures),
+        .. ColdSide(brew, figures),
+        .. Packaging(brew, record, figures),
+        .. Models(brew, figures),
+        .. MashCautions.Of(brew),
+        .. IonsOf(figures, water is not null),
+        .. water?.Cautions ?? [],
+        new("alcohol", Severity.Note, "pour", "Beer is for adults. Home production and sale are ruled by local law.", "local law"),
+    ];
+
+    private static IEnumerable<Caution> HotSide(BrewPlan brew, RunRecord record, bool isTreated)
+    {
+        if (brew.Recipe.Mash is { Method: not MashMethod.None } mash)
+        {
+            if (!isTreated)
+            {
+                // Whoever treats the liquor is told the same, and when to do it, with the treatment.
+                yield return new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Keep children and animals away, wear boots, and move it in small amounts.", Words.Trade);
+            }
+
+            if (mash.Method is MashMethod.Bag or MashMethod.Part)
+            {
+                string kg = record.Outcome[Heat.LiftKilograms].ToString("0.#", CultureInfo.InvariantCulture);
+                yield return new("lift.heavy", Severity.Warning, "lift", $"The bag weighs about {kg} kg wet and hot. Use a pulley or a second pair of hands; let it drip over the kettle.", Words.Trade);
+            }
+        }
+
+        foreach (PlannedLine line in brew.Lines.Where(l => l.Salt is { Caution.Length: > 0 }))
+        {
+            yield return new("salt.handle", Severity.Warning, Words.Of(line.Line.At), $"{Words.Sentence(line.Name)}: {line.Salt!.Caution}", Words.Trade);
+        }
+
+        foreach (PlannedLine line in brew.Lines.Where(l => l.Line.Kind == IngredientKind.Acid))
+        {
+            yield return TreatmentCautions.ForAcid(line.Acid!.Acid.Acid, Words.Of(line.Line.At));
+        }
+    }
+
+    private static IEnumerable<Caution> Boil(BrewPlan brew, RunOutcome figures)
+    {
+        foreach (PlannedLine line in brew.Lines.Where(l => l.Line.At.Point is AdditionPoint.CopperUp or AdditionPoint.Boil or AdditionPoint.KnockOut or AdditionPoint.Stand))
+        {
+            if (line.Line.Kind == IngredientKind.Hop && line.Line.At.Point is AdditionPoint.Boil or AdditionPoint.CopperUp)
+            {
+                yield return new("boilover.hops", Severity.Warning, Words.Of(line.Line.At), "Foam rises when hops go in. Stand back, stir, turn down.", Words.Trade);
+            }
+            else if (line.Sugar is not null)
+            {
+                yield return FoodCautions.BoilOver(line.Name, DoseOf(brew, line, figures));
+            }
+        }
+    }
+
+    /// <summary>Every food's own hazards, wherever it goes in.</summary>
+    private static IEnumerable<Caution> Foods(BrewPlan brew, RunOutcome figures) => brew.Lines
+        .Where(line => line.Food is not null && DoseOf(brew, line, figures).Into.Litres > 0)
+        .SelectMany(line => FoodCautions.Of(line.Food! with { Name = line.Name }, DoseOf(brew, line, figures)))
+        .Where(caution => caution.Code != "starch.later");
+
+    /// <summary>A line as a dose: into the cast up to fermentation, into the packaged beer after it, or into its portion of either.</summary>
+    private static Dose DoseOf(BrewPlan brew, PlannedLine line, RunOutcome figures)
+    {
+        double litres = figures[line.Line.At.Point >= AdditionPoint.Rack ? BeerReadouts.PackagedLitres : BeerReadouts.CastLitres];
+        double share = brew.Recipe.Portions.FirstOrDefault(p => p.Name == line.Line.Portion)?.Share.Value.Ratio ?? 1;
+        return new(Mass.FromKilograms(line.Kilograms), line.Line.At, VolumeAt20C.FromLitres(litres * share)) { Height = brew.Kit.Altitude };
+    }
+
+    private static IEnumerable<Caution> ColdSide(BrewPlan brew, RunOutcome figures)
+    {
+        foreach (PlannedLine line in brew.Lines.Where(l => l.Line.At.Point == AdditionPoint.Ferment && l.Sugar is not null))
+        {
+            yield return FoodCautions.FermenterFoam(line.Name, DoseOf(brew, line, figures));
+        }
+
+        yield return new("co2.room", Severity.Warning, "ferment", "Fermentation fills low and closed rooms with carbon dioxide. Ventilate, and never work alone in a pit or a chest.", "exposure limit 5 000 ppm over 8 h (OSHA PEL)");
+    }
+
+    /// <summary>Alcohol below which a beer with sugar left is a food that spoils, % by volume. Common practice, no source.</summary>
+    private const double LittleAlcohol = 2.5;
+
+    private static IEnumerable<Caution> Packaging(BrewPlan brew, RunRecord record, RunOutcome figures)
+    {
+        if (figures[BeerReadouts.AlcoholByVolume] < LittleAlcohol)
+        {
+            yield return new("alcohol.little", Severity.Warning, "package", "So little alcohol protects nothing: germs that make people ill can grow in it. Bring it below pH 4.6, keep it at fridge temperature, drink it soon, and pasteurise what is to keep.", Words.Trade);
+        }
+
+        if (BrewPlanner.IsGassed(brew.Recipe, brew.Kit))
+        {
+            yield return new("pressure.keg", Severity.Warning, "package", "The weakest rated part sets the pressure. Use a relief valve, and keep the gas cylinder upright, chained and in an aired room.", Words.Trade);
+        }
+        else
+        {
+            yield return new("pressure.glass", Severity.Warning, "package", "Bottle only when the gravity has stood still for three days: one point left to ferment is half a volume more in glass. Use sound bottles made for pressure, and keep them in a closed box.", "stoichiometry; resting time common practice, no source");
+        }
+
+        foreach (Wort beer in record.Stages.Where(s => s.Stage == Stage.Package).Select(s => s.State.Wort))
+        {
+            double haze = 1000 * beer[Component.HazeStarch] / beer.Litres;
+            if (haze > FoodCautions.StarchWorthAWord)
+            {
+                yield return FoodCautions.StarchLater(haze);
+            }
+        }
+    }
+
+    private static IEnumerable<Caution> IonsOf(RunOutcome figures, bool knowsLiquor)
+    {
+        if (knowsLiquor)
+        {
+            yield return new("ions.lowerBound", Severity.Note, "package", "Ions are those of liquor, salts and acids, and sodium and potassium also of foods whose label or analysis states them: malt brings its own on top, in a 12 °P wort about 550 mg/L of potassium, 100 of magnesium, 35 of calcium, 30 of sodium.", "Holzmann and Piendl, as cited in trade literature");
+        }
+        else if (figures[BeerReadouts.Sodium] > 0)
+        {
+            yield return new("sodium.lowerBound", Severity.Note, "package", "Sodium from foods and salts only: your liquor's own comes on top. A water plan tells it.", "mass balance");
+        }
+    }
+
+    private static IEnumerable<Caution> Models(BrewPlan brew, RunOutcome figures)
+    {
+        if (ServedColour.IsLowerBound(brew))
+        {
+            yield return new("colour.lowerBound", Severity.Note, "knock-out", "A food of unknown colour is counted as colourless: the beer is at least this dark.", "no published colour for these foods");
+        }
+
+        if (!WortColour.IsWithinPublishedRange(figures[BeerReadouts.Colour]))
+        {
+            yield return new("colour.range", Severity.Note, "knock-out", "Darker than the colour law was fitted to (50 SRM).", "Morey's fit, valid below 50 SRM");
+        }
+
+        if (figures[BeerReadouts.OriginalGravity] > 1.083)
+        {
+            yield return new("gravity.strong", Severity.Note, "ferment", "Above 20 °P the two published ways to a beer's gravity part by up to 0.002.", "Balling against Tabarié, docs/science/extract-and-gravity.md");
+        }
+    }
+}
+
+/// <summary>Where in the run a place lies, by its name: a stage, or a time to put something in.</summary>
+internal static class RunOrder
+{
+    private static readonly string[] Places =
+    [
+        "strike", "mash", "mashReading", "lift", "run-off", "rinse", "sparge", "copper-up", "kettle", "sour", "boil", "knock-out", "stand", "chill", "cast", "pitch",
+        "ferment", "crash", "rack", "package", "pour",
+    ];
+
+    /// <summary>Comes before another place when it is less: "boil 60 min" before "boil 10 min" before "ferment day 3".</summary>
+    public static (int Place, double Within) Of(string where)
+    {
+        string[] words = where.Split(' ');
+        int place = Array.IndexOf(Places, words[0]);
+        double count = words.Select(word => double.TryParse(word, CultureInfo.InvariantCulture, out double number) ? number : 0).Sum();
+        // Minutes count down to the end of the boil or the stand, days count up.
+        return (place < 0 ? Places.Length : place, words[0] is "boil" or "stand" ? -count : count);
+    }
+}

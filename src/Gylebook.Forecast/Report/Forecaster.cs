@@ -1,0 +1,152 @@
+using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
+using Gylebook.Forecast.Liquors;
+using Gylebook.Forecast.Planning;
+using Gylebook.Forecast.Records;
+using Gylebook.Forecast.Report.Acidity;
+using Gylebook.Forecast.Report.Beer;
+using Gylebook.Forecast.Report.Bitterness;
+using Gylebook.Forecast.Report.Cooling;
+using Gylebook.Forecast.Report.Labels;
+using Gylebook.Forecast.Report.Mashing;
+using Gylebook.Forecast.Report.Pitching;
+using Gylebook.Forecast.Report.Stages;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Liquors;
+
+namespace Gylebook.Forecast.Report;
+
+/// <summary>Forecasts a recipe on a kit: plans it, runs it once at the medians, and puts the report together. The one place that knows every room of it.</summary>
+public static class Forecaster
+{
+    /// <summary>The forecast; with findings alone when the recipe cannot be brewed.</summary>
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="kit">The kit.</param>
+    /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
+    /// <param name="seed">Seed of the draws, a readable word.</param>
+    /// <param name="water">The water it is brewed with; null to count liquor as pure.</param>
+    /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
+    public static BrewForecast Forecast(
+        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed, WaterPlan? water = null, ForecastRequest? asked = null)
+    {
+        (BrewPlan brew, WaterOutcome? treated) = Plan(recipe, kit, foods, water);
+        return Forecast(brew, seed, treated, asked);
+    }
+
+    /// <summary>A recipe planned on its kit, with its liquor treated.</summary>
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="kit">The kit.</param>
+    /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
+    /// <param name="water">The water it is brewed with; null to count liquor as pure.</param>
+    /// <returns>The plan, and what came of the water plan; null without one, or when the recipe cannot be planned.</returns>
+    public static (BrewPlan Brew, WaterOutcome? Treated) Plan(
+        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, WaterPlan? water) =>
+        Reckoning.Or(
+            () => Treat(recipe, kit, foods, water), "recipe",
+            (finding, failure) => (BrewPlan.NotReckoned(recipe, kit, finding, failure), null));
+
+    private static (BrewPlan Brew, WaterOutcome? Treated) Treat(
+        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, WaterPlan? water)
+    {
+        BrewPlan brew = BrewPlanner.Plan(recipe, kit, foods);
+        if (water is null || LiquorNeed.Of(brew) is not { } need)
+        {
+            return (brew, null);
+        }
+
+        WaterOutcome treated = WaterTreatment.Of(water, need);
+        Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. WaterTreatment.RecipeLinesOf(treated)] };
+        return (BrewPlanner.Plan(salted, kit, foods, WaterTreatment.LiquorsOf(treated)), treated);
+    }
+
+    /// <summary>The forecast of a brew that is planned already.</summary>
+    /// <param name="brew">The recipe on its kit.</param>
+    /// <param name="seed">Seed of the draws, a readable word.</param>
+    /// <param name="treated">The liquor it was laid out with; null when liquor counts as pure.</param>
+    /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
+    public static BrewForecast Forecast(BrewPlan brew, string seed, WaterOutcome? treated = null, ForecastRequest? asked = null) =>
+        Reckoning.Or(
+            () => RunAndReport(brew, seed, treated, asked ?? ForecastRequest.Usual), "recipe",
+            (finding, failure) => Unrun(brew with { Findings = [.. brew.Findings, finding], Failure = failure }, seed));
+
+    private static BrewForecast RunAndReport(BrewPlan brew, string seed, WaterOutcome? treated, ForecastRequest request)
+    {
+        brew = brew with { Plan = brew.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
+        if (brew.Plan is null)
+        {
+            return Unrun(brew, seed);
+        }
+
+        RunRecord record = RunRecord.Of(brew.Plan, brew.Plan.Medians);
+        if (record.Stages.FirstOrDefault(s => !s.State.Wort.IsSound) is { } broken)
+        {
+            return Unrun(brew with { Findings = [.. brew.Findings, NotSound(broken)] }, seed);
+        }
+
+        return Compose(brew, record, record.Outcome, seed, treated, request);
+    }
+
+    private static BrewForecast Compose(
+        BrewPlan brew, RunRecord record, RunOutcome figures, string seed, WaterOutcome? water, ForecastRequest asked)
+    {
+        PitchAdvice? pitch = PitchAdvice.Of(brew, figures, asked.MostStarter);
+        ReadoutTable table = new(figures.Plan);
+        PhReport ph = PhReport.Of(brew, figures);
+        IReadOnlyList<StageRow> stages = StageRows.Of(brew, figures, table);
+        Chilling? chilling = Chilling.Of(brew, record);
+        PackageOutlook package = PackageOutlook.Of(brew, figures);
+        MashSchedule? schedule = new MashHeat(brew, figures).Schedule();
+        return new BrewForecast
+        {
+            Recipe = brew.Recipe.Name,
+            Kit = brew.Kit.Name,
+            Seed = seed,
+            Headline = Headlines.Of(brew, figures, water, ph),
+            Stages = stages,
+            Losses = StageRows.LossesOf(brew, record),
+            Additions = AdditionRows.Of(brew, record),
+            Pitch = pitch,
+            BitternessBy = BitternessRows.Of(brew, figures),
+            Appearance = ServedColour.AppearanceOf(brew, figures, asked.Glass),
+            ColourBy = ServedColour.ByLaw(brew, figures),
+            StyleFit = asked.Style is { } style ? StyleFit.Of(style, figures) : null,
+            Package = package,
+            Ions = water is null ? null : IonTable.Of(figures),
+            Water = water,
+            MashSchedule = schedule,
+            Chilling = chilling,
+            Allergens = AllergenNotice.Of(brew.Lines),
+            Cautions = Cautions.Of(brew, record, figures, water, pitch, chilling, ph),
+            Findings =
+            [
+                .. brew.Findings,
+                .. (water?.Findings ?? []).Select(f => f with { Where = $"water.{f.Where}" }),
+                .. StrikeCheck.Findings(brew, schedule),
+                .. VesselCheck.Findings(brew, figures, stages, package),
+                .. BeerCheck.Findings(brew, figures, ph),
+            ],
+            Balance = Ledger.Of(record),
+        };
+    }
+
+    private static BrewForecast Unrun(BrewPlan brew, string seed) => new()
+    {
+        Recipe = brew.Recipe.Name,
+        Kit = brew.Kit.Name,
+        Seed = seed,
+        Headline = Headlines.Unknown,
+        Stages = [],
+        Losses = [],
+        BitternessBy = [],
+        Allergens = AllergenNotice.Of(brew.Lines),
+        Cautions = [],
+        Findings = brew.Findings,
+        Failure = brew.Failure,
+    };
+
+    private static Finding NotSound(Reached broken) => new(
+        "run.notSound", Severity.Error, Words.Of(broken.Stage),
+        $"more leaves here than there is: look at evaporation, boil time and volumes");
+}

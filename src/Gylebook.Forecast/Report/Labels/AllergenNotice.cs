@@ -1,0 +1,39 @@
+using Gylebook.Forecast.Ingredients;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Foods.Words;
+using IngredientKind = Gylebook.Recipes.Ingredients.IngredientKind;
+
+namespace Gylebook.Forecast.Report.Labels;
+
+/// <summary>Allergens in what was used.</summary>
+/// <param name="Us">Those of the US list.</param>
+/// <param name="Eu">Those of the EU list.</param>
+/// <param name="StatementUs">Ready to print, US.</param>
+/// <param name="StatementEu">Ready to print, EU.</param>
+public sealed record AllergenOutlook(
+    IReadOnlyList<string> Us, IReadOnlyList<string> Eu, string StatementUs, string StatementEu);
+
+/// <summary>What must be told of allergens, from everything that goes in: malt, sugar, food, fining.</summary>
+internal static class AllergenNotice
+{
+    /// <summary>The lists and the ready statements. Gylebook informs; the brewer checks the packets.</summary>
+    public static AllergenOutlook Of(IReadOnlyList<PlannedLine> lines) => Of([.. lines.SelectMany(WordsOf)]);
+
+    /// <summary>The same for words that were found already.</summary>
+    public static AllergenOutlook Of(IReadOnlyList<IngredientHit> hits)
+    {
+        AllergenStatement us = Allergens.State(AllergenList.UsNine, hits);
+        AllergenStatement eu = Allergens.State(AllergenList.EuFourteen, hits);
+        return new AllergenOutlook(us.Contains, eu.Contains, us.Text, eu.Text);
+    }
+
+    private static IReadOnlyList<IngredientHit> WordsOf(PlannedLine line) => line switch
+    {
+        { Malt: Malt malt } => IngredientWords.In(malt.Cereal),
+        { Sugar: Sugar sugar } => IngredientWords.In(sugar.Allergen),
+        { Food: { } food } => food.Words,
+        { Line.Kind: IngredientKind.Fining } => IngredientWords.In(line.Line.Of),
+        _ => [],
+    };
+}

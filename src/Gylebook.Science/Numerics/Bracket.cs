@@ -1,0 +1,74 @@
+namespace Gylebook.Science.Numerics;
+
+/// <summary>Two ends with a root of a falling function between them.</summary>
+/// <remarks>
+/// <para>Source: bisection, from memory: the half that the sign points to holds the root; each halving gives one binary digit.</para>
+/// <para>Valid for: a function above nought below its root and not above nought beyond it, continuous or not. Whoever has one that
+/// rises hands in its negative.</para>
+/// <para>Accuracy: the bracket's own width; halved until it can be halved no more, one step of a double.</para>
+/// <para>Notes: which end the caller takes is the caller's meaning: <see cref="Low"/> does not reach the wish yet,
+/// <see cref="High"/> does, <see cref="Middle"/> is nearest to both.</para>
+/// </remarks>
+public readonly record struct Bracket
+{
+    /// <summary>The bracket between two ends.</summary>
+    /// <param name="low">The lower end, finite.</param>
+    /// <param name="high">The upper end, finite; at least <paramref name="low"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An end is no finite number, or they are the wrong way round.</exception>
+    public Bracket(double low, double high)
+    {
+        Low = Argument.MustBeWithin(low, double.MinValue, double.MaxValue);
+        High = Argument.MustBeWithin(high, low, double.MaxValue);
+    }
+
+    /// <summary>The lower end: the root does not lie below it.</summary>
+    public double Low { get; private init; }
+
+    /// <summary>The upper end: the root does not lie above it.</summary>
+    public double High { get; private init; }
+
+    /// <summary>Halfway between.</summary>
+    public double Middle => (Low + High) / 2;
+
+    /// <summary>The bracket after so many halvings; sooner when it is narrow enough, or when no double lies between its ends.</summary>
+    /// <param name="falling">The function. Its sign at the two ends is not asked: where it has one sign, an end is closed in on.</param>
+    /// <param name="times">The most halvings.</param>
+    /// <param name="close">A width that is narrow enough.</param>
+    public Bracket Halved(Func<double, double> falling, int times = int.MaxValue, double close = 0)
+    {
+        ArgumentNullException.ThrowIfNull(falling);
+        (double low, double high) = (Low, High);
+        for (int halving = 0; halving < times && high - low > close; halving++)
+        {
+            double middle = (low + high) / 2;
+            if (middle <= low || middle >= high)
+            {
+                break;
+            }
+
+            (low, high) = falling(middle) > 0 ? (middle, high) : (low, middle);
+        }
+
+        return new Bracket { Low = low, High = high };
+    }
+
+    /// <summary>The root to the last digit; false, and not a number, when the function has one sign from end to end.</summary>
+    public bool TryRoot(Func<double, double> falling, out double root)
+    {
+        ArgumentNullException.ThrowIfNull(falling);
+        bool within = falling(Low) >= 0 && falling(High) <= 0;
+        root = within ? Halved(falling).Middle : double.NaN;
+        return within;
+    }
+
+    /// <summary>The root to the last digit.</summary>
+    /// <param name="falling">The function.</param>
+    /// <param name="sought">What is looked for, as it stands in the message: <c>"pH of the mash"</c>.</param>
+    /// <exception cref="DidNotConvergeException">The function has one sign from end to end, or is no number there.</exception>
+    public double Root(Func<double, double> falling, string sought) => TryRoot(falling, out double root)
+        ? root
+        : throw new DidNotConvergeException(sought, this, (falling(Low), falling(High)));
+
+    /// <inheritdoc/>
+    public override string ToString() => Invariant($"{Low:g6} to {High:g6}");
+}

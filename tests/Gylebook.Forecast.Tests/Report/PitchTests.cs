@@ -1,0 +1,132 @@
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Pitching;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Fermenting;
+using Gylebook.Science.Liquids;
+using Gylebook.Science.Quantities;
+using Gylebook.Tests.Shared;
+
+namespace Gylebook.Forecast.Tests.Report;
+
+public sealed class PitchTests
+{
+    private static IngredientLine Liquid(double billions, double days, string yeast = "American ale") => Typed.Yeast(yeast) with
+    {
+        Form = IngredientForm.Liquid,
+        Cells = new CellCount(billions, $"{billions} billion"),
+        Age = new(Duration.FromDays(days), $"{days} d"),
+    };
+
+    // 0.75 million a mL and °P (Fix, from memory) of the cast; a gram of dry yeast is 10·10⁹ cells.
+    [Fact]
+    public void Dry_yeast_is_counted_by_the_gram_and_wants_no_oxygen()
+    {
+        BrewForecast told = Bitters.With(Typed.Yeast("American ale")).Forecast();
+        PitchAdvice pitch = told.Pitch!;
+        double wanted = 0.75 * told.Number("castLitres") * SucroseSolution.PlatoAt(told.Number("castGravity"));
+        Near.Equal(wanted, pitch.CellsNeededBillions, 1e-6);
+        Near.Equal(wanted / 10, pitch.DryYeastGrams, 1e-6);
+        Near.Equal(115, pitch.CellsBillions!.Value, 1e-9);
+        Assert.Null(pitch.OxygenMgPerL);
+        Assert.Empty(pitch.Starters);
+        Assert.Contains(told.Cautions, c => c.Code == "pitch.under");
+    }
+
+    // 40 days: 1 − 0.007·40 = 0.72 by the straight rule, 0.8^(40/30) = 0.7427 by the compounding one.
+    [Fact]
+    public void Liquid_yeast_ages_by_both_rules()
+    {
+        PitchAdvice pitch = Bitters.With(Liquid(100, 40)).Forecast().Pitch!;
+        Near.Equal(72.0, pitch.CellsLowBillions!.Value, 0.005);
+        Near.Equal(74.27, pitch.CellsHighBillions!.Value, 0.005);
+        Assert.InRange(pitch.CellsBillions!.Value, pitch.CellsLowBillions.Value, pitch.CellsHighBillions.Value);
+        Assert.Equal(8, pitch.OxygenMgPerL);
+    }
+
+    [Fact]
+    public void Too_few_cells_are_brought_up_by_a_starter_of_either_model()
+    {
+        BrewForecast told = Bitters.With(Liquid(100, 40)).Forecast();
+        Assert.Equal([StarterHandling.Still, StarterHandling.Stirred], told.Pitch!.Starters.Select(s => s.Handling));
+        Assert.All(told.Pitch.Starters, starter =>
+        {
+            Assert.True(starter.Reaches);
+            Assert.Equal(told.Pitch.CellsLowBillions!.Value, starter.Steps[0].StartBillions, 1e-9);
+            Assert.True(starter.Steps[^1].EndBillions >= told.Pitch.CellsNeededBillions);
+
+            // 10 °P is 104 g of extract a litre; dry extract carries a few per cent of water besides.
+            Assert.All(starter.Steps, s => Assert.InRange(s.DryExtractGrams / s.Litres, 104, 115));
+        });
+        Assert.Contains(told.Cautions, c => c.Code == "starter.hot");
+    }
+
+    [Fact]
+    public void A_small_vessel_does_not_reach_it_and_says_so()
+    {
+        ForecastRequest small = new() { MostStarter = VolumeAt20C.FromLitres(0.2) };
+        Assert.Contains(Bitters.With(Liquid(30, 90)).Forecast(small).Pitch!.Starters, s => !s.Reaches);
+    }
+
+    [Fact]
+    public void Slurry_is_counted_by_the_millilitre()
+    {
+        IngredientLine slurry = Typed.Yeast("English ale") with { Form = IngredientForm.Slurry, Amount = new(null, Typed.Litres(0.2)) };
+        PitchAdvice pitch = Bitters.With(slurry).Forecast().Pitch!;
+        Near.Equal(200, pitch.CellsBillions!.Value, 1e-9);
+        Near.Equal(pitch.CellsNeededBillions, pitch.SlurryMillilitres, 1e-6);
+    }
+
+    [Fact]
+    public void Yeast_that_does_not_say_how_many_is_unknown_not_none()
+    {
+        BrewForecast told = Bitters.With(Typed.Yeast("English ale") with { Form = IngredientForm.Liquid }).Forecast();
+        Assert.Null(told.Pitch!.CellsBillions);
+        Assert.Contains(told.Cautions, c => c.Code == "pitch.unknown");
+    }
+
+    [Fact]
+    public void A_lager_wants_twice_the_cells_and_more_oxygen_than_air_gives()
+    {
+        BrewForecast lager = (Bitters.With(Liquid(100, 10, "lager")) with { Ferment = [Typed.Days(10, 21)] }).Forecast();
+        Near.Equal(2, lager.Pitch!.CellsNeededBillions / Bitters.With(Liquid(100, 10)).Forecast().Pitch!.CellsNeededBillions, 1e-9);
+        Assert.Equal(10, lager.Pitch.OxygenMgPerL);
+        Assert.Contains(lager.Cautions, c => c.Code == "oxygen.fire");
+    }
+
+    [Fact]
+    public void A_strong_beer_asks_much_of_its_yeast()
+    {
+        Recipe strong = Bitters.With(Typed.Line(IngredientKind.Sugar, "white sugar", 3, AdditionPoint.Boil, 10), Typed.Yeast("English ale"));
+        BrewForecast told = strong.Forecast();
+        Assert.True(told.Number("alcoholByVolume") > 9);
+        Assert.Contains(told.Cautions, c => c.Code == "yeast.tolerance");
+        Assert.Contains(told.Cautions, c => c.Code == "yeast.strongWort");
+        Assert.Contains(told.Pitch!.HarvestDoubts, d => d.Contains("alcohol", StringComparison.Ordinal));
+        Assert.DoesNotContain(Bitters.With().Forecast().Cautions, c => c.Code is "yeast.tolerance" or "yeast.strongWort");
+    }
+
+    [Fact]
+    public void Preservatives_and_what_settles_are_named()
+    {
+        FoodMakeup syrup = FoodMakeups.From(new FoodSheet
+        {
+            Id = "cordial",
+            Name = "cordial",
+            Family = "other",
+            Ingredients = "sugar, water, citric acid, preservative: potassium sorbate, sodium benzoate. May contain sulphites.",
+            Composition = new FoodComposition { Water = 40, Protein = 0, Fat = 0, Carbohydrate = 59, Source = "made up for the test" },
+        }).Makeup!;
+        Recipe recipe = Bitters.With(
+            Typed.Line(IngredientKind.Food, "cordial", 0.5, AdditionPoint.Ferment, 3),
+            Typed.Line(IngredientKind.Food, "raspberries-raw", 1, AdditionPoint.Ferment, 3),
+            Bitters.Hop(20, AdditionPoint.Ferment, 5));
+        BrewForecast told = Forecaster.Forecast(recipe, Bitters.AtTheSea, id => id == "cordial" ? syrup : null, "test");
+        Assert.Contains(told.Cautions, c => c.Code == "preservative.sorbate");
+        Assert.Contains(told.Pitch!.HarvestDoubts, d => d.Contains("preservative", StringComparison.Ordinal));
+        Assert.Equal(3, told.Pitch.HarvestDoubts.Count);
+        Assert.Contains(told.Cautions, c => c.Code == "yeast.harvest");
+        Assert.Empty(Bitters.With().Forecast().Pitch!.HarvestDoubts);
+    }
+}
