@@ -91,11 +91,11 @@ public sealed class FoodLabelTests : GylebookTestContext
     {
         IRenderedComponent<FoodLabelPage> page = RenderMetric<FoodLabelPage>();
         page.WaitForElement("form");
-        await TypeAsync(page, "Name", "Rye crackers");
+        await page.InvokeAsync(() => Field(page, "Name").Change("Rye crackers"));
         page.WaitForAssertion(() => Assert.Equal("Rye crackers", page.Find("h1").TextContent));
         page.Render(p => p.Add(x => x.SheetId, null));
         page.WaitForAssertion(() => Assert.Equal("Rye crackers", page.Find("h1").TextContent));
-        await TypeAsync(page, "May contain", "sesame");
+        await page.InvokeAsync(() => Field(page, "May contain").Change("sesame"));
         FoodSheet stored = await StoredAsync(food => food.MayContain == "sesame");
         Assert.Equal("Rye crackers", stored.Name);
         Sheet sheet = Assert.Single(await Book.Foods.ListAsync(cancellation: Cancellation));
