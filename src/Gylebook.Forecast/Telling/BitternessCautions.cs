@@ -19,7 +19,7 @@ internal static class BitternessCautions
     {
         List<LaidLine> hops = [.. laidOut.Lines.Where(l => l.Line.Kind == IngredientKind.Hop)];
         return laidOut.Plan!.Bitterness == BitternessModel.TimeGravity
-            ? [.. TimeGravity(hops, figures), .. Height(laidOut, hops), .. DryHops(hops, figures)]
+            ? [.. TimeGravity(hops, figures), .. Range(laidOut, hops, figures), .. Height(laidOut, hops), .. DryHops(hops, figures)]
             : [.. Kinetics(laidOut, hops, figures), .. DryHops(hops, figures)];
     }
 
@@ -29,6 +29,17 @@ internal static class BitternessCautions
         {
             string other = Number(figures[BeerReadouts.OtherBitterness], "0");
             yield return new("bitterness.lowerBound", Severity.Note, "knock-out", $"The time-and-gravity table knows only the boil. Hops in the mash or after knock-out add bitterness that is not counted. Isomerisation kinetics, which count it, come to {other} IBU for the whole beer.", "Tinseth 1997: table from 0 to 120 minutes of boil; Malowicki and Shellhammer 2005");
+        }
+    }
+
+    private static IEnumerable<Caution> Range(LaidOut laidOut, List<LaidLine> hops, RunOutcome figures)
+    {
+        double gravity = (figures[BeerReadouts.CopperUpGravity] + figures[BeerReadouts.KnockOutGravity]) / 2;
+        double boil = laidOut.Recipe.Boil?.Time.Value.Minutes ?? 0;
+        if (hops.Exists(l => l.Line.At.Point is AdditionPoint.CopperUp or AdditionPoint.Boil && !TimeAndGravityBitterness.IsWithinPublishedRange(
+            l.Line.At.Point == AdditionPoint.Boil ? l.Line.At.Count : boil, gravity)))
+        {
+            yield return new("bitterness.range", Severity.Note, "boil", $"The time-and-gravity table runs to 120 min of boil and from 1.030 to 1.130; hops here boil longer, or in wort of {Number(gravity, "0.000")}, and its law is carried on.", "Tinseth 1997");
         }
     }
 
@@ -45,7 +56,7 @@ internal static class BitternessCautions
 
     private static IEnumerable<Caution> Kinetics(LaidOut laidOut, List<LaidLine> hops, RunOutcome figures)
     {
-        if (laidOut.Recipe.Stand?.Temperature.Value.Celsius is < 90 && hops.Exists(l => l.Line.At.Point <= AdditionPoint.Stand))
+        if (laidOut.Recipe.Stand is { } stand && !IsomerisationKinetics.IsWithinPublishedRange(stand.Temperature.Value.Celsius) && hops.Exists(l => l.Line.At.Point <= AdditionPoint.Stand))
         {
             yield return new("bitterness.cool", Severity.Note, "stand", "The rates were measured from 90 to 130 °C; below that they are carried on. Measured bitterness there is higher than the iso-alpha acid alone.", "Malowicki and Shellhammer 2005");
         }
@@ -59,7 +70,8 @@ internal static class BitternessCautions
         double added = hops.Where(l => l.Line.At.Point is > AdditionPoint.Mash and <= AdditionPoint.Stand).Sum(l => l.Kilograms * l.Alpha * 1e6);
         if (litres > 0 && added / litres > AlphaAcidSolubility.AllDissolvesUpTo)
         {
-            yield return new("bitterness.solubility", Severity.Note, "boil", Invariant($"{Number(added / litres, "0")} mg/L of alpha acid go in; above {AlphaAcidSolubility.AllDissolvesUpTo:0} they do not all dissolve, and more hops give little more bitterness."), "hobby literature, one experimenter");
+            string beyond = AlphaAcidSolubility.IsWithinPublishedRange(added / litres) ? "" : " Nobody has measured so much.";
+            yield return new("bitterness.solubility", Severity.Note, "boil", Invariant($"{Number(added / litres, "0")} mg/L of alpha acid go in; above {AlphaAcidSolubility.AllDissolvesUpTo:0} they do not all dissolve, and more hops give little more bitterness.{beyond}"), "hobby literature, one experimenter");
         }
     }
 

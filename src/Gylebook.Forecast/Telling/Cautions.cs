@@ -7,6 +7,8 @@ using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;
+using Gylebook.Science.Conditioning;
+using Gylebook.Science.Liquids;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Telling;
@@ -134,6 +136,12 @@ internal static class Cautions
             yield return new("pressure.glass", Severity.Warning, "package", "Bottle only when the gravity has stood still for three days: one point left to ferment is half a volume more in glass. Use sound bottles made for pressure, and keep them in a closed box.", "stoichiometry; resting time common practice, no source");
         }
 
+        double warmest = laidOut.Recipe.Ferment.Select(rest => rest.Temperature.Value.Celsius).DefaultIfEmpty(20).Max();
+        if (!ResidualCarbonDioxide.IsWithinPublishedRange(warmest))
+        {
+            yield return new("carbonation.residualRange", Severity.Note, "package", Invariant($"The table of the gas a beer keeps from fermentation runs from 0 to 22 °C; for {warmest:0.#} °C it is carried on by the solubility of the gas."), "docs/science/carbonation.md");
+        }
+
         foreach (Wort beer in record.Stages.Where(s => s.Stage == Stage.Package).Select(s => s.State.Wort))
         {
             double haze = 1000 * beer[Component.HazeStarch] / beer.Litres;
@@ -166,6 +174,11 @@ internal static class Cautions
         if (!WortColour.IsWithinPublishedRange(figures[BeerReadouts.Colour]))
         {
             yield return new("colour.range", Severity.Note, "knock-out", "Darker than the colour law was fitted to (50 SRM).", "Morey's fit, valid below 50 SRM");
+        }
+
+        if (!SucroseSolution.IsWithinPublishedRange(SucroseSolution.PlatoAt(figures[BeerReadouts.OriginalGravity])))
+        {
+            yield return new("gravity.range", Severity.Note, "ferment", "Stronger than the sugar table that gravity is read by (30 °P, 1.129): its curve is carried on.", "NBS Circular C440, docs/science/extract-and-gravity.md");
         }
 
         if (figures[BeerReadouts.OriginalGravity] > 1.083)
