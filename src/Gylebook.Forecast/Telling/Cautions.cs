@@ -7,7 +7,6 @@ using Gylebook.Forecast.Treating;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;
-using Gylebook.Science.Conditioning;
 using Gylebook.Science.Liquids;
 using Gylebook.Science.Quantities;
 
@@ -134,12 +133,6 @@ internal static class Cautions
         else
         {
             yield return new("pressure.glass", Severity.Warning, "package", "Bottle only when the gravity has stood still for three days: one point left to ferment is half a volume more in glass. Use sound bottles made for pressure, and keep them in a closed box.", "stoichiometry; resting time common practice, no source");
-        }
-
-        double warmest = laidOut.Recipe.Ferment.Select(rest => rest.Temperature.Value.Celsius).DefaultIfEmpty(20).Max();
-        if (!ResidualCarbonDioxide.IsWithinPublishedRange(warmest))
-        {
-            yield return new("carbonation.residualRange", Severity.Note, "package", Invariant($"The table of the gas a beer keeps from fermentation runs from 0 to 22 °C; for {warmest:0.#} °C it is carried on by the solubility of the gas."), "docs/science/carbonation.md");
         }
 
         foreach (Wort beer in record.Stages.Where(s => s.Stage == Stage.Package).Select(s => s.State.Wort))

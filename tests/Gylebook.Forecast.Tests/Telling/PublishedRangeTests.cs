@@ -15,18 +15,13 @@ public sealed class PublishedRangeTests
     public void A_plain_bitter_leaves_no_table()
     {
         IReadOnlyList<Caution> told = Bitters.With(Bittering, Liquid(100)).Forecast().Cautions;
-        Assert.DoesNotContain(told, c => c.Code is "starter.range" or "bitterness.range" or "carbonation.residualRange" or "gravity.range");
+        Assert.DoesNotContain(told, c => c.Code is "starter.range" or "bitterness.range" or "gravity.range");
     }
 
     // Tinseth's table: to 120 min.
     [Fact]
     public void Hops_that_boil_longer_than_the_table() =>
         Tells(Bitters.With(Bitters.Hop(25, AdditionPoint.Boil, 150)) with { Boil = new BoilPlan(Typed.Minutes(150)) }, "bitterness.range", "120 min");
-
-    // The table of gas left: to 22 °C.
-    [Fact]
-    public void A_fermentation_warmer_than_the_table() =>
-        Tells(Bitters.With(Bittering) with { Ferment = [Typed.Days(30, 14)] }, "carbonation.residualRange", "30 °C");
 
     // NBS Circular C440 as fitted: to 30 °P.
     [Fact]
