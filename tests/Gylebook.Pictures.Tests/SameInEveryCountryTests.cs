@@ -1,7 +1,10 @@
 using System.Globalization;
 using System.Text;
-using Gylebook.Forecast.Telling;
-using Gylebook.Forecast.Treating;
+using Gylebook.Forecast.Json;
+using Gylebook.Forecast.Liquors;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Labels;
+using Gylebook.Pictures.Drawing;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -67,7 +70,7 @@ public sealed class SameInEveryCountryTests
         if (reading.Value is { } recipe)
         {
             told.Append(RecipeFile.Write(recipe)).Append(Words(RecipeCheck.Findings(recipe)));
-            BrewForecast forecast = Teller.Forecast(recipe, BuiltInKit.LanternShed, Food, "same");
+            BrewForecast forecast = Forecaster.Forecast(recipe, BuiltInKit.LanternShed, Food, "same");
             told.Append(ForecastJson.Write(forecast));
             foreach (ReaderUnits units in (ReaderUnits[])[ReaderUnits.Metric, ReaderUnits.UnitedStates])
             {

@@ -1,5 +1,4 @@
 using Gylebook.Engine.Running;
-using Gylebook.Engine.State;
 
 namespace Gylebook.Engine.Readouts;
 

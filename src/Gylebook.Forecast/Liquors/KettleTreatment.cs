@@ -2,7 +2,6 @@ using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Acidity;
 using Gylebook.Science.Mashing;

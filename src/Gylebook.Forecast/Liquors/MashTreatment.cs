@@ -2,7 +2,6 @@ using Gylebook.Engine.Readouts;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Mashing;
-using Gylebook.Science.Numerics;
 using Gylebook.Science.Quantities;
 using Gylebook.Science.Water;
 

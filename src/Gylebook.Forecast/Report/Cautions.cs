@@ -15,6 +15,7 @@ using Gylebook.Forecast.Report.Pitching;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;
+using Gylebook.Science.Liquids;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Report;
@@ -164,6 +165,11 @@ internal static class Cautions
         if (!WortColour.IsWithinPublishedRange(figures[BeerReadouts.Colour]))
         {
             yield return new("colour.range", Severity.Note, "knock-out", "Darker than the colour law was fitted to (50 SRM).", "Morey's fit, valid below 50 SRM");
+        }
+
+        if (!SucroseSolution.IsWithinPublishedRange(SucroseSolution.PlatoAt(figures[BeerReadouts.OriginalGravity])))
+        {
+            yield return new("gravity.range", Severity.Note, "ferment", "Stronger than the sugar table that gravity is read by (30 °P, 1.129): its curve is carried on.", "NBS Circular C440, docs/science/extract-and-gravity.md");
         }
 
         if (figures[BeerReadouts.OriginalGravity] > 1.083)

@@ -1,5 +1,4 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Engine.State;
 using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Records;

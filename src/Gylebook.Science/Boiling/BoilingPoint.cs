@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Boiling;
 
 /// <summary>Air pressure against height, and the temperature at which water boils there.</summary>
@@ -26,10 +24,6 @@ public static class BoilingPoint
         return KilopascalsPerAtmosphere * Math.Pow(1 - (2.25577e-5 * altitudeMetres), 5.25588);
     }
 
-    /// <summary>Air pressure at a height.</summary>
-    public static AbsolutePressure PressureAt(Length altitude) =>
-        AbsolutePressure.FromBar(PressureKilopascals(altitude.Metres) / 100);
-
     /// <summary>Temperature at which water boils under that pressure, °C.</summary>
     public static double CelsiusUnder(double kilopascals)
     {
@@ -40,16 +34,10 @@ public static class BoilingPoint
     /// <summary>Temperature at which water boils at that height, °C.</summary>
     public static double CelsiusAt(double altitudeMetres) => CelsiusUnder(PressureKilopascals(altitudeMetres));
 
-    /// <summary>Temperature at which water boils at that height.</summary>
-    public static Temperature At(Length altitude) => Temperature.FromCelsius(CelsiusAt(altitude.Metres));
-
     /// <summary>Pressure of water vapour over water, kPa.</summary>
     public static double VapourKilopascals(double celsius)
     {
         Argument.MustBeWithin(celsius, -20, 200);
         return KilopascalsPerMillimetreOfMercury * Math.Pow(10, 8.07131 - (1730.63 / (233.426 + celsius)));
     }
-
-    /// <summary>Whether the vapour equation was made for this temperature.</summary>
-    public static bool IsWithinPublishedRange(double celsius) => celsius is >= 1 and <= 100;
 }

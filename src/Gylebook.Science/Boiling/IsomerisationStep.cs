@@ -1,3 +1,5 @@
+using Gylebook.Science.Numerics;
+
 namespace Gylebook.Science.Boiling;
 
 /// <summary>What some minutes at a temperature do to alpha and iso-alpha acid, as three shares that can be reckoned beforehand.</summary>

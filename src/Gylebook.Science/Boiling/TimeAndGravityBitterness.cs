@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Boiling;
 
 /// <summary>Bitterness in finished beer from boil time and wort gravity, the model of 1997.</summary>
@@ -30,10 +28,6 @@ public static class TimeAndGravityBitterness
         return bigness * boilTime;
     }
 
-    /// <summary>The share of the alpha acid that ends in the beer.</summary>
-    public static double Utilisation(Duration boiled, SpecificGravity averageGravity) =>
-        Utilisation(boiled.Minutes, averageGravity.Ratio);
-
     /// <summary>Whether the published table reaches this far.</summary>
     public static bool IsWithinPublishedRange(double minutes, double gravity) =>
         minutes is >= 0 and <= 120 && gravity is >= 1.030 and <= 1.130;
@@ -51,9 +45,4 @@ public static class TimeAndGravityBitterness
         Argument.MustBePositive(beerLitres);
         return utilisation * hopGrams * alphaFraction * MilligramsPerGram / beerLitres;
     }
-
-    /// <summary>Bitterness of one addition.</summary>
-    public static Bitterness Of(
-        Mass hops, Fraction alphaAcid, Duration boiled, SpecificGravity averageGravity, VolumeAt20C beer) =>
-        Bitterness.FromIbu(Ibu(Utilisation(boiled, averageGravity), hops.Grams, alphaAcid.Ratio, beer.Litres));
 }

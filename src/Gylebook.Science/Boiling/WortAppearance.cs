@@ -1,5 +1,4 @@
 using Gylebook.Science.Data;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Boiling;
 
@@ -43,9 +42,6 @@ public static class WortAppearance
         Argument.MustNotBeNegative(glassCentimetres);
         return SeenColour.FromTristimulus(Sum(WortColour.AbsorbanceOfSrm(srm) * glassCentimetres));
     }
-
-    /// <summary>The colour of a glass of beer held against daylight.</summary>
-    public static SeenColour In(BeerColour colour, Length glass) => In(colour.Srm, glass.Metres * 100);
 
     private static Tristimulus Sum(double absorbanceAt430)
     {

@@ -39,7 +39,4 @@ public static class WortCooling
         Argument.MustNotBeNegative(minutes);
         return coolantCelsius + ((startCelsius - coolantCelsius) * Math.Exp(-perMinute * minutes));
     }
-
-    /// <summary>Whether the fit to kettles left alone was made for this.</summary>
-    public static bool IsWithinPublishedRange(double celsius) => celsius is >= 60 and <= 100.5;
 }

@@ -43,7 +43,4 @@ public static class BottlePressure
     /// <summary>Pressure above the air outside, with no headspace to relieve it.</summary>
     public static GaugePressure For(Carbonation carbonation, Temperature bottle) =>
         GaugePressure.FromBar(GaugeBar(carbonation.Volumes, bottle.Celsius));
-
-    /// <summary>Whether the equation is good for this temperature.</summary>
-    public static bool IsWithinPublishedRange(double celsius) => celsius is >= 0 and <= 40;
 }

@@ -29,7 +29,4 @@ public static class CarbonDioxideInWater
     /// <summary>Volumes of gas in one of water under one atmosphere of it.</summary>
     public static double VolumesUnderOneAtmosphere(double celsius) =>
         MolesPerLitreAtmosphere(celsius) * LitresPerMole;
-
-    /// <summary>Whether the equation was made for this temperature.</summary>
-    public static bool IsWithinPublishedRange(double celsius) => celsius is >= -1 and <= 40;
 }

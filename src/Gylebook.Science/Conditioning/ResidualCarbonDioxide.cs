@@ -1,6 +1,6 @@
 using Gylebook.Science.Boiling;
 using Gylebook.Science.Data;
-using Gylebook.Science.Quantities;
+using Gylebook.Science.Numerics;
 
 namespace Gylebook.Science.Conditioning;
 
@@ -39,10 +39,6 @@ public static class ResidualCarbonDioxide
         Argument.MustNotBeNegative(airKilopascals);
         return VolumesAt(celsius) * airKilopascals / BoilingPoint.KilopascalsPerAtmosphere;
     }
-
-    /// <summary>Gas kept.</summary>
-    public static Carbonation At(Temperature warmestSinceFermentation) =>
-        Carbonation.FromVolumes(VolumesAt(warmestSinceFermentation.Celsius));
 
     /// <summary>Whether the table reaches this temperature.</summary>
     public static bool IsWithinPublishedRange(double celsius) => celsius >= Celsius[0] && celsius <= Celsius[^1];

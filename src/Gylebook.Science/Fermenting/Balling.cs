@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Fermenting;
 
 /// <summary>How extract becomes alcohol: the relations between original, real and apparent extract.</summary>
@@ -85,26 +83,4 @@ public static class Balling
     /// </remarks>
     public static double ExtractFermented(double realAttenuation, double realPlato) =>
         realAttenuation / (1 - (LostPerAlcohol / (100 * ExtractPerAlcohol) * realPlato));
-
-    /// <summary>Original extract, from real extract and alcohol.</summary>
-    public static ApparentExtract OriginalExtractOf(RealExtract real, AlcoholByMass alcohol) =>
-        ApparentExtract.FromPlato(OriginalExtractOf(real.Plato, alcohol.Percent));
-
-    /// <summary>Alcohol, from original extract (read in the wort, where apparent is real) and real extract.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">More is left than there was.</exception>
-    public static AlcoholByMass AlcoholOf(ApparentExtract original, RealExtract real) =>
-        AlcoholByMass.FromPercent(AlcoholOf(original.Plato, real.Plato));
-
-    /// <summary>Real extract, from original and apparent extract.</summary>
-    public static RealExtract RealExtractOf(ApparentExtract original, ApparentExtract apparent) =>
-        RealExtract.FromPlato(RealExtractOf(original.Plato, apparent.Plato));
-
-    /// <summary>Apparent extract, from original and real extract.</summary>
-    public static ApparentExtract ApparentExtractOf(ApparentExtract original, RealExtract real) =>
-        ApparentExtract.FromPlato(ApparentExtractOf(original.Plato, real.Plato));
-
-    /// <summary>Share of the extract's mass that has fermented.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">No extract at first, or more left than there was.</exception>
-    public static Fraction ExtractFermented(ApparentExtract original, RealExtract real) =>
-        Fraction.FromRatio(ExtractFermented(Attenuation.Real(original, real), real.Plato));
 }

@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Fermenting;
 
 /// <summary>How many yeast cells a wort asks for, and how much dry yeast that is.</summary>
@@ -36,10 +34,6 @@ public static class PitchRate
         return millionsPerMillilitrePlato * litres * plato;
     }
 
-    /// <summary>Cells wanted, 10⁹.</summary>
-    public static double BillionCells(double millionsPerMillilitrePlato, VolumeAt20C wort, RealExtract extract) =>
-        BillionCells(millionsPerMillilitrePlato, wort.Litres, extract.Plato);
-
     /// <summary>Dry yeast that holds so many cells, g.</summary>
     public static double DryYeastGrams(double billionCells, double billionsPerGram = DryYeastBillionsPerGram)
     {
@@ -47,7 +41,4 @@ public static class PitchRate
         Argument.MustBePositive(billionsPerGram);
         return billionCells / billionsPerGram;
     }
-
-    /// <summary>Whether so many cells in a gram have been seen: 5 (what suppliers promise) to 18 (the most measured).</summary>
-    public static bool IsWithinPublishedCellsPerGram(double billionsPerGram) => billionsPerGram is >= 5 and <= 18;
 }

@@ -50,15 +50,6 @@ public static class StarterGrowth
         return billions == 0 ? 0 : billions + (grown * extractGrams);
     }
 
-    /// <summary>Millions of new cells per mL for each °P fermented: the book's yield factor.</summary>
-    public static double YieldFactor(double startMillionsPerMillilitre, double endMillionsPerMillilitre, double platoDrop)
-    {
-        Argument.MustNotBeNegative(startMillionsPerMillilitre);
-        Argument.MustNotBeNegative(endMillionsPerMillilitre);
-        Argument.MustBePositive(platoDrop);
-        return (endMillionsPerMillilitre - startMillionsPerMillilitre) / platoDrop;
-    }
-
     /// <summary>Whether the still table reaches this far.</summary>
     public static bool IsWithinPublishedRange(double billions, double litres) => (billions / litres) is >= 5 and <= 200;
 

@@ -81,16 +81,6 @@ public readonly record struct Interval
         return new(Math.Max(Low, other.Low), Math.Min(High, other.High), lowIsOpen, highIsOpen);
     }
 
-    /// <summary>The smallest interval that holds both.</summary>
-    public Interval Hull(Interval other)
-    {
-        bool lowIsOpen = Low == other.Low ? LowIsOpen && other.LowIsOpen : Low < other.Low ? LowIsOpen : other.LowIsOpen;
-        bool highIsOpen = High == other.High
-            ? HighIsOpen && other.HighIsOpen
-            : High > other.High ? HighIsOpen : other.HighIsOpen;
-        return new(Math.Min(Low, other.Low), Math.Max(High, other.High), lowIsOpen, highIsOpen);
-    }
-
     /// <summary>Every sum of a value of each.</summary>
     public static Interval operator +(Interval left, Interval right) => new(
         Outwards.SumDown(left.Low, right.Low),

@@ -2,6 +2,11 @@ using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Liquids;
 
+/// <summary>What a wort became after mixing, diluting or sweetening.</summary>
+/// <param name="Volume">Its litres at 20 °C.</param>
+/// <param name="Extract">Its strength.</param>
+public readonly record struct BlendedWort(VolumeAt20C Volume, ApparentExtract Extract);
+
 /// <summary>Diluting, boiling down, mixing and sweetening wort: mass is kept, litres are not.</summary>
 /// <remarks>
 /// <para>mE = V·ρ(P)·P/100 stays; P = 100·ΣmE/Σm; V = Σm/ρ(P).</para>

@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Liquids;
 
 /// <summary>Density of alcohol in water, and the two ways of counting it.</summary>
@@ -98,31 +96,6 @@ public static class EthanolWater
 
         return 100 * p;
     }
-
-    /// <summary>Whether the published formula covers that strength and temperature.</summary>
-    public static bool IsWithinPublishedRange(double percentByMass, double celsius) =>
-        percentByMass is >= 0 and <= 100 && celsius is >= -20 and <= 40;
-
-    /// <summary>Density in kg/L.</summary>
-    public static double KilogramsPerLitreAt(AlcoholByMass alcohol, Temperature temperature) =>
-        KilogramsPerLitreAt(alcohol.Percent, temperature.Celsius);
-
-    /// <summary>Density in kg/L at 20 °C.</summary>
-    public static double KilogramsPerLitreAt20C(AlcoholByMass alcohol) => KilogramsPerLitreAt20C(alcohol.Percent);
-
-    /// <summary>Gravity 20/20 °C in air.</summary>
-    public static SpecificGravity GravityAt20C(AlcoholByMass alcohol) =>
-        SpecificGravity.FromRatio(GravityAt20C(alcohol.Percent));
-
-    // In the next two, pure ethanol may come out a rounding error above 100.
-
-    /// <summary>The same strength counted by volume.</summary>
-    public static AlcoholByVolume PercentByVolumeOf(AlcoholByMass alcohol) =>
-        AlcoholByVolume.FromPercent(Math.Min(100, PercentByVolumeOf(alcohol.Percent)));
-
-    /// <summary>The same strength counted by mass.</summary>
-    public static AlcoholByMass PercentByMassOf(AlcoholByVolume alcohol) =>
-        AlcoholByMass.FromPercent(Math.Min(100, PercentByMassOf(alcohol.Percent)));
 
     private static double Sum(ReadOnlySpan<double> coefficients, double x)
     {

@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Liquids;
 
 /// <summary>Gravity and density of sugar in water at 20 °C: the scale every hydrometer of the trade is marked by.</summary>
@@ -67,26 +65,6 @@ public static class SucroseSolution
 
     /// <summary>Whether the fitted table reaches that strength. Above 30 °P treat the result with caution.</summary>
     public static bool IsWithinPublishedRange(double plato) => plato is >= 0 and <= StrongestPublishedPlato;
-
-    /// <summary>Gravity of a solution of that strength.</summary>
-    public static SpecificGravity GravityAt(ApparentExtract extract) =>
-        SpecificGravity.FromRatio(GravityAt(extract.Plato));
-
-    /// <summary>Gravity of a solution of that strength, alcohol left out.</summary>
-    public static SpecificGravity GravityAt(RealExtract extract) =>
-        SpecificGravity.FromRatio(GravityAt(extract.Plato));
-
-    /// <summary>What a hydrometer takes for extract at that gravity.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">No solution has that gravity.</exception>
-    public static ApparentExtract PlatoAt(SpecificGravity gravity) =>
-        ApparentExtract.FromPlato(PlatoAt(gravity.Ratio));
-
-    /// <summary>Density in a vacuum at 20 °C, kg/L.</summary>
-    public static double KilogramsPerLitreAt20C(ApparentExtract extract) => KilogramsPerLitreAt20C(extract.Plato);
-
-    /// <summary>Density in a vacuum at 20 °C, kg/L, of any liquid of that gravity.</summary>
-    public static double KilogramsPerLitreOfGravity(SpecificGravity gravity) =>
-        KilogramsPerLitreOfGravity(gravity.Ratio);
 
     /// <summary>Slope of density over strength, kg/L per °P, for those who solve through this curve.</summary>
     internal static double KilogramsPerLitrePerPlato(double plato) => AboveWaterPerPlato(plato) / 1000;

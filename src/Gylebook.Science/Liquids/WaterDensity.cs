@@ -9,7 +9,7 @@ namespace Gylebook.Science.Liquids;
 /// <para>Source: <c>bettin-spieweck-1990</c>, the equation of <c>kell-1975</c> recast to ITS-90, as printed in
 /// <c>ip-standard-methods-1998</c>, Appendix G.</para>
 /// <para>Valid for: air-free water at 101.325 kPa, 0 to 100 °C.</para>
-/// <para>Accuracy: 0.006 kg/m³ as quoted there. It lies 0.0035 kg/m³ under <see cref="WaterDensityCipm"/> at 20 °C.</para>
+/// <para>Accuracy: 0.006 kg/m³ as quoted there. It lies 0.0035 kg/m³ under the metrologists' formula at 20 °C.</para>
 /// <para>Notes: one formula from the mash liquor to the boil; nothing is checked in the <c>double</c> door.</para>
 /// </remarks>
 public static class WaterDensity
@@ -28,9 +28,6 @@ public static class WaterDensity
 
     /// <summary>Density in kg/L at that temperature.</summary>
     public static double At(Temperature temperature) => KilogramsPerLitreAt(temperature.Celsius);
-
-    /// <summary>Whether the published formula covers that temperature.</summary>
-    public static bool IsWithinPublishedRange(double celsius) => celsius is >= 0 and <= 100;
 
     /// <summary>The room that water, or wort taken to swell like it, needs at that temperature.</summary>
     /// <remarks>Wort swells about a fifth more than water at 10 °P near room temperature; see the instruments page.</remarks>

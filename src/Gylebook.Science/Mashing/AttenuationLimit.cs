@@ -1,4 +1,5 @@
 using Gylebook.Science.Data;
+using Gylebook.Science.Numerics;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Mashing;

@@ -1,3 +1,5 @@
+using Gylebook.Science.Numerics;
+
 namespace Gylebook.Science.Mashing;
 
 /// <summary>How long the amylases of a mash last at a temperature.</summary>

@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Mashing;
 
 /// <summary>How long an element or a burner takes, and what boiling off costs.</summary>
@@ -40,11 +38,6 @@ public static class HeatUp
         double kilojoules = kilograms * kilojoulesPerKilogramKelvin * (toCelsius - fromCelsius);
         return kilojoules / (kilowatts * efficiency) / 60;
     }
-
-    /// <summary>Time to heat water from one temperature to another.</summary>
-    public static Duration OfWater(Mass water, Temperature from, Temperature to, Power heater, Fraction efficiency) =>
-        Duration.FromMinutes(Minutes(
-            water.Kilograms, WortHeat.Water, from.Celsius, to.Celsius, heater.Kilowatts, efficiency.Ratio));
 
     /// <summary>Power that goes into steam, kW.</summary>
     /// <param name="kilogramsPerHour">Water boiled off, kg/h.</param>

@@ -1,4 +1,3 @@
-using Gylebook.Forecast;
 using Gylebook.Forecast.Report.Cooling;
 
 namespace Gylebook.Terminal;

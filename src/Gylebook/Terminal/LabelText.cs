@@ -1,6 +1,5 @@
 using System.Globalization;
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Labels;
 using Gylebook.Science.Foods.Doses;
 using Spectre.Console;

@@ -1,6 +1,5 @@
 using Gylebook.Forecast;
 using Gylebook.Forecast.Report;
-using Gylebook.Forecast.Report.Cooling;
 using Gylebook.Forecast.Report.Mashing;
 using Gylebook.Recipes;
 using Gylebook.Science.Water;

@@ -1,6 +1,5 @@
 using Gylebook.Forecast;
 using Gylebook.Forecast.Liquors;
-using Gylebook.Forecast.Report;
 using Gylebook.Recipes;
 using Gylebook.Science.Water;
 

@@ -1,7 +1,6 @@
 using System.ComponentModel;
 using Gylebook.Forecast.Json;
 using Gylebook.Forecast.Report;
-using Gylebook.Forecast.Report.Pitching;
 using Gylebook.Recipes;
 using Gylebook.Terminal;
 using Spectre.Console.Cli;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;

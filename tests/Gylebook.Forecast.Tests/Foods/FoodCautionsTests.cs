@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Foods;
 using Gylebook.Forecast.Report;
 using Gylebook.Recipes;

@@ -1,7 +1,6 @@
 using CsCheck;
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Liquors;
-using Gylebook.Forecast.Report;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Quantities;
 using Gylebook.Science.Water;

@@ -1,6 +1,5 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Report;
-using Gylebook.Forecast.Report.Mashing;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;

@@ -1,4 +1,3 @@
-using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Report;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;

@@ -3,7 +3,6 @@ using Gylebook.Forecast.Foods;
 using Gylebook.Forecast.Json;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Labels;
-using Gylebook.Forecast.Report.Mashing;
 using Gylebook.Forecast.Tests.Foods;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;

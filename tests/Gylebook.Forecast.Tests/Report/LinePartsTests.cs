@@ -1,4 +1,3 @@
-using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Tests.Solving;

@@ -1,5 +1,4 @@
 using Gylebook.Forecast.Report;
-using Gylebook.Forecast.Report.Cooling;
 using Gylebook.Forecast.Report.Mashing;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;

@@ -2,7 +2,6 @@ using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Planning;
-using Gylebook.Forecast.Records;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;

@@ -1,5 +1,3 @@
-using Gylebook.Engine.Readouts;
-using Gylebook.Forecast.Records;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Solving;
 using Gylebook.Recipes.Editing;

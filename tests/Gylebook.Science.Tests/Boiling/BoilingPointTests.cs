@@ -1,6 +1,5 @@
 using CsCheck;
 using Gylebook.Science.Boiling;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Tests.Boiling;
 
@@ -49,21 +48,6 @@ public class BoilingPointTests
     public void Higher_is_always_cooler() =>
         Gen.Select(Gen.Double[-400, 9000], Gen.Double[1, 1000]).Sample((metres, more) =>
             Assert.True(BoilingPoint.CelsiusAt(metres + more) < BoilingPoint.CelsiusAt(metres)));
-
-    [Fact]
-    public void Typed_quantities_give_the_same()
-    {
-        Assert.Equal(BoilingPoint.CelsiusAt(1500), BoilingPoint.At(Length.FromMetres(1500)).Celsius);
-        Assert.Equal(0.84556, BoilingPoint.PressureAt(Length.FromMetres(1500)).Bar, tolerance: 0.000005);
-    }
-
-    [Theory]
-    [InlineData(1, true)]
-    [InlineData(100, true)]
-    [InlineData(0.5, false)]
-    [InlineData(101, false)]
-    public void It_says_where_the_equation_ends(double celsius, bool within) =>
-        Assert.Equal(within, BoilingPoint.IsWithinPublishedRange(celsius));
 
     [Fact]
     public void What_has_no_meaning_is_refused()

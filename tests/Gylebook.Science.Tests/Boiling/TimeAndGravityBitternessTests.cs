@@ -57,14 +57,6 @@ public class TimeAndGravityBitternessTests
         Assert.Equal(7490, TimeAndGravityBitterness.Ibu(1, 28.349523125, 1, 3.785411784), tolerance: 5); // a round ten
 
     [Fact]
-    public void Typed_quantities_give_the_same() =>
-        Assert.Equal(
-            32.29,
-            TimeAndGravityBitterness.Of(
-                Mass.FromGrams(28), Fraction.FromPercent(10), Duration.FromMinutes(60), SpecificGravity.FromRatio(1.050), VolumeAt20C.FromLitres(20)).Ibu,
-            tolerance: 0.005);
-
-    [Fact]
     public void Longer_boils_give_more_and_stronger_worts_less() =>
         Gen.Select(Gen.Double[0, 119], Gen.Double[1.030, 1.129], Gen.Double[0.01, 1]).Sample((minutes, gravity, step) =>
         {

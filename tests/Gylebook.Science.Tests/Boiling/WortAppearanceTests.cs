@@ -1,6 +1,5 @@
 using CsCheck;
 using Gylebook.Science.Boiling;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Tests.Boiling;
 
@@ -83,10 +82,6 @@ public class WortAppearanceTests
     public void Darker_beer_lets_less_light_through() =>
         Gen.Select(Gen.Double[0, 60], Gen.Double[0.1, 5]).Sample((srm, more) =>
             Assert.True(WortAppearance.In(srm + more, 5).Tristimulus.Y < WortAppearance.In(srm, 5).Tristimulus.Y));
-
-    [Fact]
-    public void Typed_quantities_give_the_same() =>
-        Assert.Equal(WortAppearance.In(10, 5).Hex, WortAppearance.In(BeerColour.FromSrm(10), Length.FromMetres(0.05)).Hex);
 
     [Fact]
     public void What_has_no_meaning_is_refused()

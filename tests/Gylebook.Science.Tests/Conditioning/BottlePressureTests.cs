@@ -54,14 +54,6 @@ public class BottlePressureTests
     public void Typed_quantities_give_the_same() =>
         Assert.Equal(2.12, BottlePressure.For(Carbonation.FromVolumes(2.5), Temperature.FromCelsius(20)).Bar, tolerance: 0.005);
 
-    [Theory]
-    [InlineData(0, true)]
-    [InlineData(40, true)]
-    [InlineData(-1, false)]
-    [InlineData(41, false)]
-    public void It_says_where_it_ends(double celsius, bool within) =>
-        Assert.Equal(within, BottlePressure.IsWithinPublishedRange(celsius));
-
     [Fact]
     public void What_has_no_meaning_is_refused()
     {

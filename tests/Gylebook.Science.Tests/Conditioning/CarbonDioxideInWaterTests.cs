@@ -42,14 +42,6 @@ public class CarbonDioxideInWaterTests
         Gen.Select(Gen.Double[-1, 39], Gen.Double[0.01, 1]).Sample((celsius, more) =>
             Assert.True(CarbonDioxideInWater.MolesPerLitreAtmosphere(celsius + more) < CarbonDioxideInWater.MolesPerLitreAtmosphere(celsius)));
 
-    [Theory]
-    [InlineData(-1, true)]
-    [InlineData(40, true)]
-    [InlineData(-1.1, false)]
-    [InlineData(41, false)]
-    public void It_says_where_the_equation_ends(double celsius, bool within) =>
-        Assert.Equal(within, CarbonDioxideInWater.IsWithinPublishedRange(celsius));
-
     [Fact]
     public void What_has_no_meaning_is_refused() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => CarbonDioxideInWater.MolesPerLitreAtmosphere(double.NaN));

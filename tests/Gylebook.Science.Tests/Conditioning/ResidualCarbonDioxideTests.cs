@@ -1,6 +1,5 @@
 using CsCheck;
 using Gylebook.Science.Conditioning;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Tests.Conditioning;
 
@@ -70,10 +69,6 @@ public class ResidualCarbonDioxideTests
         Assert.Equal(ResidualCarbonDioxide.VolumesAt(20), ResidualCarbonDioxide.VolumesAt(20, 101.325), tolerance: 1e-12);
         Assert.Throws<ArgumentOutOfRangeException>(() => ResidualCarbonDioxide.VolumesAt(20, -1));
     }
-
-    [Fact]
-    public void Typed_quantities_give_the_same() =>
-        Assert.Equal(0.88, ResidualCarbonDioxide.At(Temperature.FromCelsius(20)).Volumes, tolerance: 1e-12);
 
     [Fact]
     public void What_has_no_meaning_is_refused() =>

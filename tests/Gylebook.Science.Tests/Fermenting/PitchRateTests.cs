@@ -1,6 +1,5 @@
 using CsCheck;
 using Gylebook.Science.Fermenting;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Tests.Fermenting;
 
@@ -27,24 +26,6 @@ public class PitchRateTests
     public void A_sachet_holds_so_many(double billions, double billionsPerGram) =>
         Assert.Equal(11.5, PitchRate.DryYeastGrams(billions, billionsPerGram), tolerance: 0.5 / billionsPerGram);
 
-    // Van den Berg and Van Landschoot 2003, Table 1: six strains.
-    [Theory]
-    [InlineData(14)]
-    [InlineData(8)]
-    [InlineData(18)]
-    [InlineData(16)]
-    [InlineData(10)]
-    [InlineData(9)]
-    public void Every_measured_strain_is_within_the_range(double billionsPerGram) =>
-        Assert.True(PitchRate.IsWithinPublishedCellsPerGram(billionsPerGram));
-
-    [Theory]
-    [InlineData(4.9, false)]
-    [InlineData(18.1, false)]
-    [InlineData(double.NaN, false)]
-    public void It_says_where_the_measurements_end(double billionsPerGram, bool within) =>
-        Assert.Equal(within, PitchRate.IsWithinPublishedCellsPerGram(billionsPerGram));
-
     [Fact]
     public void Cells_are_in_proportion_to_litres_and_extract() =>
         Gen.Select(Gen.Double[0, 2], Gen.Double[0, 100], Gen.Double[0, 30]).Sample((rate, litres, plato) =>
@@ -53,10 +34,6 @@ public class PitchRateTests
             Assert.Equal(2 * cells, PitchRate.BillionCells(rate, 2 * litres, plato), tolerance: 1e-9 * (1 + cells));
             Assert.Equal(2 * cells, PitchRate.BillionCells(rate, litres, 2 * plato), tolerance: 1e-9 * (1 + cells));
         });
-
-    [Fact]
-    public void Typed_quantities_give_the_same() =>
-        Assert.Equal(150, PitchRate.BillionCells(PitchRate.Ale, VolumeAt20C.FromLitres(20), RealExtract.FromPlato(10)), tolerance: 1e-9);
 
     [Fact]
     public void What_has_no_meaning_is_refused()

@@ -19,10 +19,6 @@ public class StarterTests
     public void A_still_starter_grows_by_the_table(double litres, double billions) =>
         Assert.Equal(billions, StarterGrowth.Still(100, litres), tolerance: 0.5);
 
-    // The book's printed example: 1 L from 100 to 152 million per mL while 9 °P falls to 2 °P gives 7.4.
-    [Fact]
-    public void The_printed_yield_factor() => Assert.Equal(7.4, StarterGrowth.YieldFactor(100, 152, 9 - 2), tolerance: 0.05);
-
     // Worked out beforehand at 104 g of extract a litre; one decimal (formula check).
     [Theory]
     [InlineData(1, 100, 245.6)]

@@ -34,8 +34,6 @@ public class WaterDensityTests
     {
         double rounding = celsius == 15.556 ? 0.0005 : 0.00005;
         Near.Equal(expected, 1000 * WaterDensityCipm.KilogramsPerLitreAt(celsius), rounding);
-        Near.Equal(expected, 1000 * WaterDensityCipm.At(Temperature.FromCelsius(celsius)), rounding);
-        Assert.True(WaterDensityCipm.IsWithinPublishedRange(celsius));
     }
 
     // Independent tables; the formula's quoted uncertainty 0.006 kg/m³ and the table's own rounding.
@@ -91,15 +89,6 @@ public class WaterDensityTests
             VolumeAt20C back = WaterDensity.Cooled(WaterDensity.Warmed(VolumeAt20C.FromLitres(litres), at), at);
             return Math.Abs(back.Litres - litres) <= 1e-12 * litres;
         });
-
-    [Theory]
-    [InlineData(-0.1, false)]
-    [InlineData(0, true)]
-    [InlineData(100, true)]
-    [InlineData(100.1, false)]
-    [InlineData(double.NaN, false)]
-    public void It_says_where_it_was_published(double celsius, bool expected) =>
-        Assert.Equal(expected, WaterDensity.IsWithinPublishedRange(celsius));
 
     private static double KellAt20(double denominator) =>
         (999.83952 + (16.945176 * 20) - (7.9870401e-3 * 400) - (46.170461e-6 * 8000) + (105.56302e-9 * 160000)

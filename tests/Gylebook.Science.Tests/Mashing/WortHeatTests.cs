@@ -1,6 +1,5 @@
 using CsCheck;
 using Gylebook.Science.Mashing;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Tests.Mashing;
 
@@ -44,13 +43,6 @@ public class WortHeatTests
     [InlineData(5, 3.135)]
     public void Boiling_off_takes_power(double kilogramsPerHour, double kilowatts) =>
         Assert.Equal(kilowatts, HeatUp.KilowattsToBoilOff(kilogramsPerHour), tolerance: 0.0005);
-
-    [Fact]
-    public void Typed_quantities_give_the_same() =>
-        Assert.Equal(
-            36.77,
-            HeatUp.OfWater(Mass.FromKilograms(20), Temperature.FromCelsius(15), Temperature.FromCelsius(72), Power.FromKilowatts(2.4), Fraction.FromPercent(90)).Minutes,
-            tolerance: 0.005);
 
     [Fact]
     public void Two_steps_take_as_long_as_one() =>

@@ -1,6 +1,8 @@
 using Bunit;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Store;
 using Gylebook.Store.Sqlite;
@@ -27,7 +29,8 @@ public sealed class DamageTests : GylebookTestContext
         Guid id = await RecipeAsync();
         using OpenDraft draft = (await OpenDraft.OpenAsync(Book, id, "one"))!;
         bool isBroken = false;
-        RecipeDesk desk = new(draft, BuiltInKit.LanternShed, _ => isBroken ? throw new InvalidOperationException("the food is made of nothing") : null, new Shown(ReaderUnits.Metric), door: new ReckoningDoor(_terminal));
+        FoodMakeup? flour = FoodMakeups.From(FoodFile.Read(await TextAsync("samples/recipes/foods/pumpkin-seed-flour.json")).Value!).Makeup;
+        RecipeDesk desk = new(draft, BuiltInKit.LanternShed, _ => isBroken ? throw new InvalidOperationException("the food is made of nothing") : flour, new Shown(ReaderUnits.Metric), door: new ReckoningDoor(_terminal));
         isBroken = true;
         await desk.EditAsync(d => d.Put("ingredients[0].amount", "4 kg"));
         Assert.Contains(desk.OfStage(null), f => f.Message.StartsWith("this cannot be reckoned: the food is made of nothing.", StringComparison.Ordinal));

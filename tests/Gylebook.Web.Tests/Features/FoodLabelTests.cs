@@ -85,6 +85,26 @@ public sealed class FoodLabelTests : GylebookTestContext
         Assert.Equal("true", Field(page, line).GetAttribute("aria-invalid"));
     }
 
+    // A setting changed in another tab draws every page again, with what its address says: for a moment that is still "a new food".
+    [Fact]
+    public async Task A_food_that_was_just_made_stays_on_the_page_until_it_has_its_own_address_and_then_gives_way_to_a_new_one()
+    {
+        IRenderedComponent<FoodLabelPage> page = RenderMetric<FoodLabelPage>();
+        page.WaitForElement("form");
+        await page.InvokeAsync(() => Field(page, "Name").Change("Rye crackers"));
+        page.WaitForAssertion(() => Assert.Equal("Rye crackers", page.Find("h1").TextContent));
+        page.Render(p => p.Add(x => x.SheetId, null));
+        page.WaitForAssertion(() => Assert.Equal("Rye crackers", page.Find("h1").TextContent));
+        await page.InvokeAsync(() => Field(page, "May contain").Change("sesame"));
+        FoodSheet stored = await StoredAsync(food => food.MayContain == "sesame");
+        Assert.Equal("Rye crackers", stored.Name);
+        Sheet sheet = Assert.Single(await Book.Foods.ListAsync(cancellation: Cancellation));
+        page.Render(p => p.Add(x => x.SheetId, sheet.Id));
+        Assert.Equal("Rye crackers", page.Find("h1").TextContent);
+        page.Render(p => p.Add(x => x.SheetId, null));
+        page.WaitForAssertion(() => Assert.Equal("New food from its label", page.Find("h1").TextContent));
+    }
+
     // More solid than liquid is told with its limit; 500 g into 5,000 L is little, and a dose all the same.
     [Theory]
     [InlineData("50 kg", "20 L", "50 kg; must be at most")]

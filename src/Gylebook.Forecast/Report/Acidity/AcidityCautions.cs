@@ -5,7 +5,6 @@ using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
-using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.Report.Acidity;
 

@@ -1,8 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes.Kits;
-using Gylebook.Science.Boiling;
-using Gylebook.Science.Conditioning;
 
 namespace Gylebook.Forecast.Report.Beer;
 

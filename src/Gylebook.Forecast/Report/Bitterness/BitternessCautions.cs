@@ -20,7 +20,7 @@ internal static class BitternessCautions
     {
         List<PlannedLine> hops = [.. brew.Lines.Where(l => l.Line.Kind == IngredientKind.Hop)];
         return brew.Plan!.Bitterness == BitternessModel.TimeGravity
-            ? [.. TimeGravity(hops, figures), .. Height(brew, hops), .. DryHops(hops, figures)]
+            ? [.. TimeGravity(hops, figures), .. Range(brew, hops, figures), .. Height(brew, hops), .. DryHops(hops, figures)]
             : [.. Kinetics(brew, hops, figures), .. DryHops(hops, figures)];
     }
 
@@ -30,6 +30,17 @@ internal static class BitternessCautions
         {
             string other = Number(figures[BeerReadouts.OtherBitterness], "0");
             yield return new("bitterness.lowerBound", Severity.Note, "knock-out", $"The time-and-gravity table knows only the boil. Hops in the mash or after knock-out add bitterness that is not counted. Isomerisation kinetics, which count it, come to {other} IBU for the whole beer.", "Tinseth 1997: table from 0 to 120 minutes of boil; Malowicki and Shellhammer 2005");
+        }
+    }
+
+    private static IEnumerable<Caution> Range(BrewPlan brew, List<PlannedLine> hops, RunOutcome figures)
+    {
+        double gravity = (figures[BeerReadouts.CopperUpGravity] + figures[BeerReadouts.KnockOutGravity]) / 2;
+        double boil = brew.Recipe.Boil?.Time.Value.Minutes ?? 0;
+        if (hops.Exists(l => l.Line.At.Point is AdditionPoint.CopperUp or AdditionPoint.Boil && !TimeAndGravityBitterness.IsWithinPublishedRange(
+            l.Line.At.Point == AdditionPoint.Boil ? l.Line.At.Count : boil, gravity)))
+        {
+            yield return new("bitterness.range", Severity.Note, "boil", $"The time-and-gravity table runs to 120 min of boil and from 1.030 to 1.130; hops here boil longer, or in wort of {Number(gravity, "0.000")}, and its law is carried on.", "Tinseth 1997");
         }
     }
 
@@ -46,7 +57,7 @@ internal static class BitternessCautions
 
     private static IEnumerable<Caution> Kinetics(BrewPlan brew, List<PlannedLine> hops, RunOutcome figures)
     {
-        if (brew.Recipe.Stand?.Temperature.Value.Celsius is < 90 && hops.Exists(l => l.Line.At.Point <= AdditionPoint.Stand))
+        if (brew.Recipe.Stand is { } stand && !IsomerisationKinetics.IsWithinPublishedRange(stand.Temperature.Value.Celsius) && hops.Exists(l => l.Line.At.Point <= AdditionPoint.Stand))
         {
             yield return new("bitterness.cool", Severity.Note, "stand", "The rates were measured from 90 to 130 °C; below that they are carried on. Measured bitterness there is higher than the iso-alpha acid alone.", "Malowicki and Shellhammer 2005");
         }
@@ -60,7 +71,8 @@ internal static class BitternessCautions
         double added = hops.Where(l => l.Line.At.Point is > AdditionPoint.Mash and <= AdditionPoint.Stand).Sum(l => l.Kilograms * l.Alpha * 1e6);
         if (litres > 0 && added / litres > AlphaAcidSolubility.AllDissolvesUpTo)
         {
-            yield return new("bitterness.solubility", Severity.Note, "boil", Invariant($"{Number(added / litres, "0")} mg/L of alpha acid go in; above {AlphaAcidSolubility.AllDissolvesUpTo:0} they do not all dissolve, and more hops give little more bitterness."), "hobby literature, one experimenter");
+            string beyond = AlphaAcidSolubility.IsWithinPublishedRange(added / litres) ? "" : " Nobody has measured so much.";
+            yield return new("bitterness.solubility", Severity.Note, "boil", Invariant($"{Number(added / litres, "0")} mg/L of alpha acid go in; above {AlphaAcidSolubility.AllDissolvesUpTo:0} they do not all dissolve, and more hops give little more bitterness.{beyond}"), "hobby literature, one experimenter");
         }
     }
 

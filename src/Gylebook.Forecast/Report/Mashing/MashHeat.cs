@@ -3,9 +3,7 @@ using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
-using Gylebook.Science.Boiling;
 using Gylebook.Science.Cooling;
 using Gylebook.Science.Mashing;
 
@@ -43,7 +41,6 @@ internal sealed class MashHeat(BrewPlan brew, RunOutcome run)
         InfusionShares? shares = allUp ? InfusionSchedule.Of(GrainHeat, Liquor, steps, Boiling) : null;
         InfusionStrike? strike = shares is null ? null
             : new(shares.StrikeKilograms / Wort.WaterKilogramsPerLitre, Heat.StrikeCelsiusWith(run.View, shares.StrikeKilograms));
-        
         IReadOnlyList<EnzymesLeft> left = run.Plan.Mash.Rests.LeftAfter();
         return new MashSchedule(
             [.. _rests.Select((_, i) => (i == 0 ? First() : Later(i, steps[i - 1], shares)) with { AlphaLeft = left[i].Alpha, BetaLeft = left[i].Beta })],

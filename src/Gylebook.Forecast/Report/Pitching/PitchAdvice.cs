@@ -4,7 +4,6 @@ using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Fermenting;
-using Gylebook.Science.Liquids;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Report.Pitching;

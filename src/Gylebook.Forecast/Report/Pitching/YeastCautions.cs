@@ -4,6 +4,7 @@ using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Science.Fermenting;
 
 namespace Gylebook.Forecast.Report.Pitching;
 
@@ -63,6 +64,12 @@ internal static class YeastCautions
         if (pitch.Starters.Count > 0)
         {
             yield return new("starter.hot", Severity.Warning, "pitch", "Starter wort boils over easily, and hot glass cracks: boil in a pot, cool, then pour into a clean flask. Cover it loosely: it makes gas.", Words.Trade);
+        }
+
+        if (pitch.Starters.Any(starter => starter.Handling == StarterHandling.Still
+            && starter.Steps.Any(step => !StarterGrowth.IsWithinPublishedRange(step.StartBillions, step.Litres))))
+        {
+            yield return new("starter.range", Severity.Note, "pitch", "The table of still starters begins at 5 and ends at 200 million cells per mL; a step here lies outside it, and its growth is that of the nearest row.", "White and Zainasheff 2010, Yeast, in part from memory");
         }
 
         if (pitch.OxygenMgPerL > AirGives)

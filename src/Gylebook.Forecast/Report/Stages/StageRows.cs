@@ -2,8 +2,6 @@ using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Records;
-using Gylebook.Science.Boiling;
-using Gylebook.Science.Liquids;
 
 namespace Gylebook.Forecast.Report.Stages;
 

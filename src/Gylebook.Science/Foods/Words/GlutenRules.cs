@@ -16,13 +16,6 @@ public static class GlutenRules
     private static readonly IngredientKind[] GlutenGrains =
         [IngredientKind.Wheat, IngredientKind.Barley, IngredientKind.Rye];
 
-    /// <summary>Milligrams of gluten per kilogram below which both lists allow "gluten-free". Sources: 21 CFR 101.91 (below 20);
-    /// Regulation (EU) 828/2014 (at most 20; from memory).</summary>
-    public const double GlutenFreeMilligramsPerKilogram = 20;
-
-    /// <summary>Milligrams per kilogram up to which the EU allows "very low gluten". Source: Regulation (EU) 828/2014 (from memory).</summary>
-    public const double VeryLowGlutenMilligramsPerKilogram = 100;
-
     /// <summary>Whether a grain with gluten is in it, traces aside.</summary>
     public static bool HasGlutenGrain(IReadOnlyCollection<IngredientHit> hits) =>
         hits.Any(hit => GlutenGrains.Contains(hit.Kind) && !hit.MayContainOnly);

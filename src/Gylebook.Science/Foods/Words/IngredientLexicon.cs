@@ -14,9 +14,6 @@ public sealed class IngredientLexicon
         LongestPhrase = phrases.Count == 0 ? 0 : phrases.Keys.Max(phrase => phrase.Count(c => c == ' ') + 1);
     }
 
-    /// <summary>How many phrases it has.</summary>
-    public int Count => _phrases.Count;
-
     /// <summary>Words in its longest phrase.</summary>
     public int LongestPhrase { get; }
 

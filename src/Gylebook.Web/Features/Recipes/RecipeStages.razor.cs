@@ -1,5 +1,3 @@
-using Gylebook.Forecast;
-using Gylebook.Forecast.Records;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Forecast.Solving;
 using Gylebook.Recipes;

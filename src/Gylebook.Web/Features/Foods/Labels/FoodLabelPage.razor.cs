@@ -17,6 +17,7 @@ public sealed partial class FoodLabelPage : IDisposable
 
     private readonly CancellationTokenSource _page = new();
     private LabelDesk? _desk;
+    private Guid? _asked;
     private FoodQuestion _question = FoodQuestion.Read(null, null, null, null);
     private ElementReference _form;
     private PageScript? _script;
@@ -104,13 +105,18 @@ public sealed partial class FoodLabelPage : IDisposable
     protected override async Task OnParametersSetAsync()
     {
         _question = FoodQuestion.Read(Amount, Into, Place, Beside);
-        if (_desk is null || _desk.Sheet.Id != SheetId)
+
+        // Between the first save of a new food and its own address the page is asked for "a new one" again, whenever a
+        // setting changes: that is still the food on this desk.
+        bool isOnDesk = _desk is not null && (SheetId == _asked || SheetId == _desk.Sheet.Id);
+        _asked = SheetId;
+        if (isOnDesk)
         {
-            await LoadAsync();
+            await _desk!.ReckonAsync(_question);
         }
         else
         {
-            await _desk.ReckonAsync(_question);
+            await LoadAsync(SheetId);
         }
     }
 
@@ -135,9 +141,9 @@ public sealed partial class FoodLabelPage : IDisposable
 
     private IReadOnlyList<Finding> At(PanelField field) => [.. Told.Where(f => f.Where == WhereOf(field))];
 
-    private async Task LoadAsync()
+    private async Task LoadAsync(Guid? sheet)
     {
-        _desk = SheetId is { } id ? await LabelDesk.OpenAsync(Book, Clock, id, Saves, new ReckoningDoor(Log)) : await LabelDesk.BeginAsync(Book, Clock, UsualStyle, Saves, new ReckoningDoor(Log));
+        _desk = sheet is { } id ? await LabelDesk.OpenAsync(Book, Clock, id, Saves, new ReckoningDoor(Log)) : await LabelDesk.BeginAsync(Book, Clock, UsualStyle, Saves, new ReckoningDoor(Log));
         Saves?.Opened();
         UnfoldWhenFilled();
         await _desk.ReckonAsync(_question);
@@ -170,7 +176,6 @@ public sealed partial class FoodLabelPage : IDisposable
 
         if (SheetId is null && desk.Sheet.Id is { } made)
         {
-            SheetId = made;
             Navigation.NavigateTo(_question.Url(made), replace: true);
         }
 
@@ -183,7 +188,7 @@ public sealed partial class FoodLabelPage : IDisposable
 
     private async Task ReloadAsync()
     {
-        await LoadAsync();
+        await LoadAsync(_desk?.Sheet.Id ?? SheetId);
         StateHasChanged();
     }
 }

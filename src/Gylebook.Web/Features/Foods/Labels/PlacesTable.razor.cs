@@ -1,5 +1,5 @@
-using Gylebook.Forecast;
 using Gylebook.Engine.Readouts;
+using Gylebook.Forecast;
 using Gylebook.Forecast.Report.Labels;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Ingredients;

@@ -1,4 +1,4 @@
-namespace Gylebook.Science;
+namespace Gylebook.Science.Numerics;
 
 /// <summary>Means over a decay of first order.</summary>
 internal static class Decay

@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Liquids;
 
 /// <summary>The density of water that metrology agrees on today; kept beside <see cref="WaterDensity"/> to compare.</summary>
@@ -21,10 +19,4 @@ public static class WaterDensityCipm
         double fromDensest = t - 3.983035;
         return 0.999974950 * (1 - (fromDensest * fromDensest * (t + 301.797) / (522528.9 * (t + 69.34881))));
     }
-
-    /// <summary>Density in kg/L at that temperature.</summary>
-    public static double At(Temperature temperature) => KilogramsPerLitreAt(temperature.Celsius);
-
-    /// <summary>Whether the published formula covers that temperature.</summary>
-    public static bool IsWithinPublishedRange(double celsius) => celsius is >= 0 and <= 40;
 }

@@ -1,4 +1,4 @@
-namespace Gylebook.Science;
+namespace Gylebook.Science.Numerics;
 
 /// <summary>Straight lines between the rows of a published table.</summary>
 internal static class LinearInterpolation
