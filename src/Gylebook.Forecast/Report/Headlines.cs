@@ -33,7 +33,7 @@ public static class Headlines
     public static IReadOnlyList<Headline> Unknown => Order;
 
     /// <summary>The headline of a run.</summary>
-    internal static IReadOnlyList<Headline> Of(BrewPlan brew, RunOutcome run, WaterOutcome? water, PhTold ph)
+    internal static IReadOnlyList<Headline> Of(BrewPlan brew, RunOutcome run, WaterOutcome? water, PhReport ph)
     {
         RunOutcome? none = MashCautions.ConversionIsABound(brew) ? WithoutConversion(run) : null;
         return [.. Order.Select(line => line with
