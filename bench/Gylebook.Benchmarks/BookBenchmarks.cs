@@ -8,7 +8,7 @@ namespace Gylebook.Benchmarks;
 
 /// <summary>The list of recipes in a book of many years, as a query and as a page of the running program.</summary>
 /// <remarks>Target: page and search each below 150 ms. <c>GYLEBOOK_BENCH_PROGRAM</c> names another build of the program to compare with.</remarks>
-public class BookBenchmarks
+public class BookBenchmarks : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("gylebook-bench-").FullName;
     private readonly HttpClient _browser = new();
@@ -36,10 +36,17 @@ public class BookBenchmarks
     {
         _program.Kill();
         await _program.WaitForExitAsync();
-        _program.Dispose();
-        _browser.Dispose();
         await _book.DisposeAsync();
+        Dispose();
         Directory.Delete(_folder, recursive: true);
+    }
+
+    /// <summary>Lets go of the program and of the connection to it.</summary>
+    public void Dispose()
+    {
+        _program?.Dispose();
+        _browser.Dispose();
+        GC.SuppressFinalize(this);
     }
 
     /// <summary>The query for all lines, as other pages ask it.</summary>

@@ -5,7 +5,7 @@ namespace Gylebook.Science;
 /// <summary>Refuses a number that a formula has no meaning for: a bug of the caller, never a brewer's entry.</summary>
 /// <remarks>
 /// For arguments of one formula. Where the limits have a name and a unit of their own and several places ask them, they are a
-/// <see cref="Quantities.QuantityLimits"/>, whose <c>Check</c> this calls.
+/// <see cref="Quantities.QuantityLimits"/> with a <c>Check</c> of its own.
 /// </remarks>
 internal static class Argument
 {

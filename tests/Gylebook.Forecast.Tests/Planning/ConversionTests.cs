@@ -2,7 +2,6 @@ using CsCheck;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
-using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Tests.Report;
 using Gylebook.Recipes;

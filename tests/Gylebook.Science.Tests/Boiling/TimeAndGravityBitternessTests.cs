@@ -1,6 +1,5 @@
 using CsCheck;
 using Gylebook.Science.Boiling;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Tests.Boiling;
 

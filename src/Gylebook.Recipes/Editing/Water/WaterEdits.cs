@@ -81,7 +81,7 @@ public static class WaterEdits
             FieldPath.Put(item, key, ValueOf(key, text));
         }
 
-        FileDraft.ListIn(file, list).Add(item);
+        FileDraft.ListIn(file, list).Add((JsonNode)item);
     });
 
     /// <summary>Takes an item out of a list; the list goes with its last one.</summary>

@@ -63,6 +63,6 @@ internal static class JsonLayout
     }
 
     private static IEnumerable<(string Key, JsonNode? Value)> Items(JsonNode node) => node is JsonObject pairs
-        ? pairs.Select(pair => ($"{JsonSerializer.Serialize(pair.Key, Plain)}: ", pair.Value))
+        ? pairs.Select(pair => ($"{JsonValue.Create(pair.Key).ToJsonString(Plain)}: ", pair.Value))
         : node.AsArray().Select(item => ("", item));
 }
