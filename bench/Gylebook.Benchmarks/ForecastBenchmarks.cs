@@ -31,8 +31,8 @@ public class ForecastBenchmarks
         Reading<Kit> kit = KitFile.Read(TwentyIngredients.Kit);
         _recipe = recipe.Value ?? throw new InvalidOperationException(string.Join('\n', recipe.Findings.Select(f => f.Message)));
         _kit = kit.Value ?? throw new InvalidOperationException(string.Join('\n', kit.Findings.Select(f => f.Message)));
-        BrewPlan brew = BrewPlanner.Plan(_recipe, _kit, _ => null);
-        _plan = brew.Plan ?? throw new InvalidOperationException(string.Join('\n', brew.Findings.Select(f => f.Message)));
+        BrewPlan planned = BrewPlanner.Plan(_recipe, _kit, _ => null);
+        _plan = planned.Plan ?? throw new InvalidOperationException(string.Join('\n', planned.Findings.Select(f => f.Message)));
         _trace = new RunTrace(_plan);
         _moved = [.. _plan.Medians.Select(median => 0.99 * median)];
         _moved[(int)Known.MashWarmer] = 0.5;

@@ -57,8 +57,8 @@ internal static class Journey
         FoodMakeup? Foods(string id) => id == food?.Id ? made?.Makeup : null;
         BrewForecast forecast = Forecast(recipe, kit, Foods, water);
         Forecast(recipe, kit, Foods, null);
-        BrewPlan brew = BrewPlanner.Plan(recipe, kit, Foods);
-        AllFinite(LineParts.Of(brew), "parts");
+        BrewPlan planned = BrewPlanner.Plan(recipe, kit, Foods);
+        AllFinite(LineParts.Of(planned), "parts");
         return forecast.Stages.Count > 0;
     }
 

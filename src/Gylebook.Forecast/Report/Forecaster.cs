@@ -49,10 +49,10 @@ public static class Forecaster
     private static (BrewPlan Brew, WaterOutcome? Treated) Treat(
         Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, WaterPlan? water)
     {
-        BrewPlan brew = BrewPlanner.Plan(recipe, kit, foods);
-        if (water is null || LiquorNeed.Of(brew) is not { } need)
+        BrewPlan planned = BrewPlanner.Plan(recipe, kit, foods);
+        if (water is null || LiquorNeed.Of(planned) is not { } need)
         {
-            return (brew, null);
+            return (planned, null);
         }
 
         WaterOutcome treated = WaterTreatment.Of(water, need);
@@ -70,9 +70,9 @@ public static class Forecaster
             () => RunAndReport(brew, seed, treated, asked ?? ForecastRequest.Usual), "recipe",
             (finding, failure) => Unrun(brew with { Findings = [.. brew.Findings, finding], Failure = failure }, seed));
 
-    private static BrewForecast RunAndReport(BrewPlan brew, string seed, WaterOutcome? treated, ForecastRequest request)
+    private static BrewForecast RunAndReport(BrewPlan planned, string seed, WaterOutcome? treated, ForecastRequest request)
     {
-        brew = brew with { Plan = brew.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
+        BrewPlan brew = planned with { Plan = planned.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
         if (brew.Plan is null)
         {
             return Unrun(brew, seed);

@@ -52,9 +52,9 @@ internal sealed record OpenedWater(WaterOutcome? Outcome, IReadOnlyList<Finding>
             return null;
         }
 
-        BrewPlan brew = BrewPlanner.Plan(files.Recipe, files.Kit, files.Foods);
-        findings.AddRange(brew.Findings.Where(finding => finding.Severity == Severity.Error).Select(finding => finding with { Where = $"recipe.{finding.Where}" }));
-        return LiquorNeed.Of(brew) is { } need
+        BrewPlan planned = BrewPlanner.Plan(files.Recipe, files.Kit, files.Foods);
+        findings.AddRange(planned.Findings.Where(finding => finding.Severity == Severity.Error).Select(finding => finding with { Where = $"recipe.{finding.Where}" }));
+        return LiquorNeed.Of(planned) is { } need
             ? need with
             {
                 StrikeLitres = plan.Strike?.Value.Litres ?? need.StrikeLitres,

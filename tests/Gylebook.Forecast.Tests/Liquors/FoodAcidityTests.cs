@@ -35,7 +35,7 @@ public sealed class FoodAcidityTests
         string sheet = File.ReadAllText(RepositoryFile.PathOf("samples/recipes/foods/pumpkin-seed-flour.json"))
             .Replace("\"assume\":", $"{acidity} \"assume\":", StringComparison.Ordinal);
         FoodMakeup food = FoodMakeups.From(FoodFile.Read(sheet).Value!).Makeup!;
-        BrewPlan brew = BrewPlanner.Plan(RecipeFile.Read(recipe).Value!, Kits.Whole, id => id == food.Id ? food : null);
-        return WaterTreatment.Of(Still, LiquorNeed.Of(brew)!);
+        BrewPlan planned = BrewPlanner.Plan(RecipeFile.Read(recipe).Value!, Kits.Whole, id => id == food.Id ? food : null);
+        return WaterTreatment.Of(Still, LiquorNeed.Of(planned)!);
     }
 }

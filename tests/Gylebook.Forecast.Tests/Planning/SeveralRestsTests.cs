@@ -94,7 +94,7 @@ public sealed class SeveralRestsTests
 
     private static double Limit(params Rest[] rests)
     {
-        BrewPlan brew = BrewPlanner.Plan(Bitter with { Mash = Bitter.Mash! with { Rests = rests } }, Bitters.AtTheSea, RandomBrews.Foods);
-        return brew.Plan!.Medians[(int)Known.LimitOfAttenuation];
+        BrewPlan planned = BrewPlanner.Plan(Bitter with { Mash = Bitter.Mash! with { Rests = rests } }, Bitters.AtTheSea, RandomBrews.Foods);
+        return planned.Plan!.Medians[(int)Known.LimitOfAttenuation];
     }
 }

@@ -59,7 +59,7 @@ internal static class ServedColour
     }
 
     /// <summary>Whether something of unknown colour went in and was counted as colourless.</summary>
-    public static bool IsLowerBound(BrewPlan brew) => brew.Lines.Any(l =>
+    public static bool IsLowerBound(BrewPlan planned) => planned.Lines.Any(l =>
         (l.Food is not null && l.Line.Kind == IngredientKind.Food)
         || (l.Sugar is not null && (l.Sugar.Colour is null || l.Line.At.Point >= AdditionPoint.KnockOut)));
 }

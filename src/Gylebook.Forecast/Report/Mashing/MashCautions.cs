@@ -50,7 +50,7 @@ internal static class MashCautions
     /// <summary>Whether nothing in print says how much this mash converts: its number is the most there can be.</summary>
     public static bool ConversionIsABound(BrewPlan brew) => IsMashed(brew) && SureMinutesOf(brew) < SureMinutes;
 
-    private static bool IsMashed(BrewPlan brew) => brew.Plan!.Mash.GristKilograms > 0 && brew.Recipe.Mash is { Rests.Count: > 0 };
+    private static bool IsMashed(BrewPlan planned) => planned.Plan!.Mash.GristKilograms > 0 && planned.Recipe.Mash is { Rests.Count: > 0 };
 
     private static double SureMinutesOf(BrewPlan brew) =>
         brew.Plan!.Mash.Rests.Rests.Where(rest => rest.Celsius is >= CoolestSure and <= HottestSure).Sum(rest => rest.Minutes);

@@ -33,8 +33,8 @@ public sealed record RecipeOutlook(
         Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, ReaderUnits units, WaterPlan? water = null, ForecastRequest? asked = null)
     {
         ForecastRequest request = asked ?? ForecastRequest.Usual;
-        (BrewPlan brew, WaterOutcome? treated) = Forecaster.Plan(recipe, kit, foods, water);
-        brew = brew with { Plan = brew.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
+        (BrewPlan planned, WaterOutcome? treated) = Forecaster.Plan(recipe, kit, foods, water);
+        BrewPlan brew = planned with { Plan = planned.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
         BrewForecast forecast = Forecaster.Forecast(brew, recipe.Name, treated, request);
         return new RecipeOutlook(
             recipe, kit, forecast, LineParts.Of(brew).ToDictionary(p => p.Line), RunPicture.Of(forecast, units));
