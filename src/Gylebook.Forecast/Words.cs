@@ -15,10 +15,10 @@ public static class Words
     public const string PhAt20C = "pH at 20 °C";
 
     /// <summary>A stage's name in files: <c>copperUp</c>.</summary>
-    public static string Of(Stage stage) => Camel(stage.ToString());
+    public static string Of(Stage stage) => Names.Of(stage);
 
     /// <summary>A loss's name in files: <c>heldInGrain</c>.</summary>
-    public static string Of(Loss loss) => Camel(loss.ToString());
+    public static string Of(Loss loss) => Names.Of(loss);
 
     /// <summary>When something goes in, as recipes say it: <c>boil 60 min</c>.</summary>
     public static string Of(AdditionTime at) => at.Point switch

@@ -39,31 +39,20 @@ internal static class BitternessRows
     {
         RunPlan plan = run.Plan;
         bool table = plan.Bitterness == BitternessModel.TimeGravity;
-        List<int> hops = [.. Enumerable.Range(0, plan.Additions.Length).Where(i => brew.AdditionLines[i].Line.Kind == IngredientKind.Hop)];
-        double[] milligrams = [.. hops.Select(i => run.Trace.Bitterness(i))];
-        double[] byTable = Shared(milligrams, run[table ? BeerReadouts.Bitterness : BeerReadouts.OtherBitterness]);
-        double[] byKinetics = Shared(
-            [.. hops.Select(i => HopAlone.IsoAlphaAcid(run.View, i))], run[table ? BeerReadouts.OtherBitterness : BeerReadouts.Bitterness]);
         List<HopBitterness> rows = [];
-        for (int n = 0; n < hops.Count; n++)
+        foreach (int addition in Enumerable.Range(0, plan.Additions.Length).Where(i => brew.AdditionLines[i].Line.Kind == IngredientKind.Hop))
         {
-            PlannedLine line = brew.AdditionLines[hops[n]];
-            (double shown, double other) = table ? (byTable[n], byKinetics[n]) : (byKinetics[n], byTable[n]);
-            rows.Add(new HopBitterness(line.Name, Words.Of(line.Line.At), Words.Of(plan.Bitterness), shown)
+            PlannedLine line = brew.AdditionLines[addition];
+            HopReadouts hop = new(addition, plan.Additions[addition].Place);
+            rows.Add(new HopBitterness(line.Name, Words.Of(line.Line.At), Words.Of(plan.Bitterness), run[table ? hop.TimeGravity : hop.Isomerisation])
             {
                 Line = line.Number,
                 OtherModel = Words.Of(table ? BitternessModel.Isomerisation : BitternessModel.TimeGravity),
-                OtherIbu = other,
+                OtherIbu = run[table ? hop.Isomerisation : hop.TimeGravity],
                 AlphaPercent = 100 * line.Alpha,
             });
         }
 
         return rows;
-    }
-
-    private static double[] Shared(double[] parts, double whole)
-    {
-        double sum = parts.Sum();
-        return [.. parts.Select(part => sum > 0 ? whole * part / sum : 0)];
     }
 }
