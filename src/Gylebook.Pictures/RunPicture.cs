@@ -1,4 +1,5 @@
 using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
 
 namespace Gylebook.Pictures;
@@ -41,8 +42,8 @@ public sealed record RunBranch(string Name, IReadOnlyList<RunStep> Steps);
 /// <summary>A stage of the run, and what happened on the way into it.</summary>
 public sealed record RunStep
 {
-    /// <summary>The stage's stable name: <c>copperUp</c>.</summary>
-    public required string Stage { get; init; }
+    /// <summary>The stage.</summary>
+    public required Stage Stage { get; init; }
 
     /// <summary>The portion; <c>main</c> before the cast is divided.</summary>
     public required string Portion { get; init; }

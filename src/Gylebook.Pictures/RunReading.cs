@@ -1,4 +1,5 @@
 using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
@@ -14,51 +15,48 @@ internal sealed class RunReading(BrewForecast forecast, Shown shown)
     {
         // Parting a cast in three happens in two steps; the last word on each portion counts.
         List<StageRow> drawn = [.. forecast.Stages
-            .Where(s => RunWords.NameOf(s.Stage) is not null)
+            .Where(s => RunWords.IsDrawn(s.Stage))
             .GroupBy(s => (s.Stage, s.Portion))
             .Select(g => g.Last())];
-        int parting = RunWords.PlaceOf(RunWords.Parting);
         string[] portions = [.. drawn.Where(s => s.Stage == RunWords.Parting).Select(s => s.Portion).Distinct()];
-        bool IsTrunk(StageRow s) => portions.Length == 0 || RunWords.PlaceOf(s.Stage) < parting;
+        bool IsTrunk(StageRow s) => portions.Length == 0 || s.Stage < RunWords.Parting;
         return new RunPicture
         {
             Recipe = forecast.Recipe,
             Kit = forecast.Kit,
-            Trunk = StepsOf([.. drawn.Where(IsTrunk)], -1, portion => true, portions.Length == 0),
+            Trunk = StepsOf([.. drawn.Where(IsTrunk)], null, portion => true, portions.Length == 0),
             Branches =
             [
                 .. portions.Select(name => new RunBranch(
-                    name, StepsOf([.. drawn.Where(s => !IsTrunk(s) && s.Portion == name)], parting - 1, p => p == name, false))),
+                    name, StepsOf([.. drawn.Where(s => !IsTrunk(s) && s.Portion == name)], RunWords.Parting - 1, p => p == name, false))),
             ],
             Shown = shown,
         };
     }
 
     /// <summary>Steps of the trunk or of a branch; each takes all that happened since the one before it.</summary>
-    private List<RunStep> StepsOf(List<StageRow> rows, int after, Func<string, bool> isMine, bool whole)
+    private List<RunStep> StepsOf(List<StageRow> rows, Stage? after, Func<string, bool> isMine, bool whole)
     {
         List<RunStep> steps = [];
         foreach (StageRow row in rows)
         {
-            int here = RunWords.PlaceOf(row.Stage);
-            int since = after;
-            bool Since(int place) => place > since && place <= here;
-            bool Between(string stage) => Since(RunWords.PlaceOf(stage));
+            Stage? since = after;
+            bool Between(Stage stage) => stage > (since ?? (Stage)(-1)) && stage <= row.Stage;
             steps.Add(new RunStep
             {
                 Stage = row.Stage,
                 Portion = row.Portion,
-                Name = RunWords.NameOf(row.Stage)!,
+                Name = Names.Reached(row.Stage),
                 Litres = LitresOf(row, whole),
                 TemperatureC = row.TemperatureC,
                 Gravity = row.Gravity,
                 Says = Says(row, whole),
                 Tint = Tint.Of(row.ColourSrm, row.ExtractPlato),
-                Additions = [.. forecast.Additions.Where(a => Since(RunWords.PlaceOfAddition(a.Stage)) && isMine(a.Portion)).Select(Addition)],
-                Losses = [.. forecast.Losses.Where(l => Between(l.Stage) && isMine(l.Portion)).Select(Loss)],
+                Additions = [.. forecast.Additions.Where(a => Between(RunWords.OfAddition(a.Place)) && isMine(a.Portion)).Select(Addition)],
+                Losses = [.. forecast.Losses.Where(l => Between(l.Place.Stage) && isMine(l.Portion)).Select(Loss)],
                 Cautions = CautionsAt(Between, row.Portion),
             });
-            after = Math.Max(after, here);
+            after = after > row.Stage ? after : row.Stage;
         }
 
         return steps;
@@ -69,9 +67,9 @@ internal sealed class RunReading(BrewForecast forecast, Shown shown)
     {
         string? headline = row.Stage switch
         {
-            "copperUp" => "copperUpLitres",
-            "cast" => "castLitres",
-            "package" when whole => "packagedLitres",
+            Stage.CopperUp => "copperUpLitres",
+            Stage.Cast => "castLitres",
+            Stage.Package when whole => "packagedLitres",
             _ => null,
         };
         Band? band = forecast.Headline.FirstOrDefault(h => h.Name == headline)?.Band;
@@ -82,13 +80,13 @@ internal sealed class RunReading(BrewForecast forecast, Shown shown)
     {
         IEnumerable<string?> parts = row.Stage switch
         {
-            "strike" or "mash" or "sour" or "stand" => [Warmth(row)],
-            "lift" or "copperUp" or "knockOut" => [shown.Gravity(row.Gravity)],
-            "cast" => [shown.Gravity(row.Gravity), Warmth(row)],
-            "ferment" => [shown.Gravity(row.Gravity), shown.Percent(row.AlcoholByVolume) + " alcohol"],
-            "split" or "rack" => [],
-            "package" => Package(whole),
-            "pour" => [shown.Percent(row.AlcoholByVolume) + " alcohol", Bitterness(whole), row.ColourSrm > 0 ? shown.Srm(row.ColourSrm) : null],
+            Stage.Strike or Stage.Mash or Stage.Sour or Stage.Stand => [Warmth(row)],
+            Stage.Lift or Stage.CopperUp or Stage.KnockOut => [shown.Gravity(row.Gravity)],
+            Stage.Cast => [shown.Gravity(row.Gravity), Warmth(row)],
+            Stage.Ferment => [shown.Gravity(row.Gravity), shown.Percent(row.AlcoholByVolume) + " alcohol"],
+            Stage.Split or Stage.Rack => [],
+            Stage.Package => Package(whole),
+            Stage.Pour => [shown.Percent(row.AlcoholByVolume) + " alcohol", Bitterness(whole), row.ColourSrm > 0 ? shown.Srm(row.ColourSrm) : null],
             _ => [shown.Gravity(row.Gravity)],
         };
         return string.Join(" · ", parts.Where(p => p is not null));
@@ -105,12 +103,12 @@ internal sealed class RunReading(BrewForecast forecast, Shown shown)
         whole && forecast.Headline.FirstOrDefault(h => h.Name == "bitterness")?.Band is { } band ? shown.Ibu(band.Likely) : null;
 
     private static RunAddition Addition(AdditionRow row) =>
-        new(row.What, row.Kilograms, row.LitresAt20C, row.Stage is "strike" or "rinse" or "topUp");
+        new(row.What, row.Kilograms, row.LitresAt20C, row.Place.Stage is Stage.Strike or Stage.Rinse or Stage.TopUp);
 
-    private static RunLoss Loss(LossRow row) => new(RunWords.LossOf(row.What), row.LitresAt20C, row.Kilograms);
+    private static RunLoss Loss(LossRow row) => new(Names.Said(row.What), row.LitresAt20C, row.Kilograms);
 
     /// <summary>Cautions speak of stages, not of portions: after a parting they stand at the first portion alone.</summary>
-    private List<RunCaution> CautionsAt(Func<string, bool> between, string portion)
+    private List<RunCaution> CautionsAt(Func<Stage, bool> between, string portion)
     {
         if (portion != Main && forecast.Stages.FirstOrDefault(s => s.Stage == RunWords.Parting)?.Portion is string first && first != portion)
         {
@@ -119,7 +117,7 @@ internal sealed class RunReading(BrewForecast forecast, Shown shown)
 
         return
         [
-            .. forecast.Cautions.Where(c => between(RunWords.StageOfCaution(c.Where))).GroupBy(c => CautionWords.Of(c.Code)).Select(g => new RunCaution(
+            .. forecast.Cautions.Where(c => between(c.Place.Stage)).GroupBy(c => CautionWords.Of(c.Code)).Select(g => new RunCaution(
                 g.First().Code, g.Any(c => c.Severity != Severity.Note), string.Join("\n", g.Select(c => c.Message).Distinct()))),
         ];
     }

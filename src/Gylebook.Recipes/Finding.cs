@@ -22,11 +22,3 @@ public enum Severity
 /// <param name="Limit">What it ran into, or null.</param>
 public sealed record Finding(
     string Code, Severity Severity, string Where, string Message, string? Value = null, string? Limit = null);
-
-/// <summary>A hazard, or a limit of a model, shown where it matters.</summary>
-/// <param name="Code">Stable name: <c>boilover.hops</c>.</param>
-/// <param name="Severity">How much it weighs.</param>
-/// <param name="Where">The stage or addition it belongs to.</param>
-/// <param name="Message">What to look out for, and what to do.</param>
-/// <param name="Source">Who says so, or <c>common practice, no source</c>.</param>
-public sealed record Caution(string Code, Severity Severity, string Where, string Message, string Source);

@@ -63,7 +63,7 @@ public sealed class WaterTests
         Assert.Contains("Meter: pH 5.52 in a sample at 22 °C", ran.Output, StringComparison.Ordinal);
         Assert.Contains("Add to the mash now: ", ran.Output, StringComparison.Ordinal);
         Assert.Matches("\\{ \"malt\": \"pale ale malt\", \"distilledPh\": 5\\.\\d+, \"buffer\": 40 \\}", ran.Output);
-        Assert.Contains("Caution, mashReading: The mash is hot and scalds", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("Caution, mash: The mash is hot and scalds", ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Pictures.Drawing;
@@ -62,15 +63,15 @@ public sealed class RunPictureTests
     public void Cooling_loses_nothing(string recipe)
     {
         BrewForecast forecast = SampleForecasts.Of(recipe);
-        StageRow chilled = forecast.Stages.Single(s => s.Stage == "chill");
+        StageRow chilled = forecast.Stages.Single(s => s.Stage == Stage.Chill);
         StageRow before = forecast.Stages[forecast.Stages.ToList().IndexOf(chilled) - 1];
-        if (before.Stage == "stand" || forecast.Additions.All(a => a.Stage != "knockOut"))
+        if (before.Stage == Stage.Stand || forecast.Additions.All(a => a.Place.Stage != Stage.KnockOut))
         {
             Assert.Equal(before.LitresAt20C, chilled.LitresAt20C);
         }
 
-        Assert.DoesNotContain(forecast.Losses, l => l.Stage == "chill");
-        Assert.DoesNotContain(RunPicture.Of(forecast).Steps, s => s.Stage == "chill");
+        Assert.DoesNotContain(forecast.Losses, l => l.Place.Stage == Stage.Chill);
+        Assert.DoesNotContain(RunPicture.Of(forecast).Steps, s => s.Stage == Stage.Chill);
     }
 
     /// <summary>
@@ -91,7 +92,7 @@ public sealed class RunPictureTests
             for (int i = 1; i < way.Count; i++)
             {
                 RunStep step = way[i];
-                if (step.Stage is "knockOut" or "cast" or "rack")
+                if (step.Stage is Stage.KnockOut or Stage.Cast or Stage.Rack)
                 {
                     double expected = way[i - 1].Litres.Likely + step.Additions.Sum(a => a.Litres) - step.Losses.Sum(l => l.Litres);
                     double extract = Math.Max(ExtractKilograms(way[i - 1]), ExtractKilograms(step));
@@ -110,8 +111,8 @@ public sealed class RunPictureTests
     public void What_the_mash_does_not_give_the_kettle_the_grain_keeps(string recipe)
     {
         RunPicture picture = RunPicture.Of(SampleForecasts.Of(recipe));
-        RunStep? mash = picture.Trunk.FirstOrDefault(s => s.Stage == "mash");
-        RunStep[] after = [.. picture.Trunk.Where(s => s.Stage is "lift" or "copperUp")];
+        RunStep? mash = picture.Trunk.FirstOrDefault(s => s.Stage == Stage.Mash);
+        RunStep[] after = [.. picture.Trunk.Where(s => s.Stage is Stage.Lift or Stage.CopperUp)];
         RunAddition[] joins = [.. after.SelectMany(s => s.Additions)];
         if (mash is null || joins.Any(a => !a.IsLiquor))
         {
@@ -132,7 +133,7 @@ public sealed class RunPictureTests
         Assert.All(picture.Branches, branch =>
         {
             Assert.Contains(branch.Steps.SelectMany(s => s.Losses), l => l.Name == "sludge");
-            Assert.Contains(branch.Steps, s => s.Stage == "package" && s.Says.Contains("volumes", StringComparison.Ordinal));
+            Assert.Contains(branch.Steps, s => s.Stage == Stage.Package && s.Says.Contains("volumes", StringComparison.Ordinal));
         });
         Assert.Contains(picture.Branches[0].Steps.SelectMany(s => s.Additions), a => a.Name == "Apricot purée");
         Assert.DoesNotContain(picture.Branches[1].Steps.SelectMany(s => s.Additions), a => a.Name == "Apricot purée");
@@ -152,8 +153,8 @@ public sealed class RunPictureTests
     {
         RunPicture picture = RunPicture.Of(SampleForecasts.Of("hedgerow-brown.json"));
         Assert.Equal(TintOf.Water, picture.Trunk[0].Tint.Is);
-        Assert.All(picture.Trunk.Where(s => s.Stage is "mash" or "lift" or "copperUp"), s => Assert.Equal(TintOf.Drawn, s.Tint.Is));
-        Assert.All(picture.Trunk.SkipWhile(s => s.Stage != "knockOut"), s => Assert.Equal(TintOf.Computed, s.Tint.Is));
+        Assert.All(picture.Trunk.Where(s => s.Stage is Stage.Mash or Stage.Lift or Stage.CopperUp), s => Assert.Equal(TintOf.Drawn, s.Tint.Is));
+        Assert.All(picture.Trunk.SkipWhile(s => s.Stage != Stage.KnockOut), s => Assert.Equal(TintOf.Computed, s.Tint.Is));
     }
 
     [Fact]
@@ -166,7 +167,7 @@ public sealed class RunPictureTests
         Band cast = new(18, 20, 23, "L at 20 °C", BandKind.Quantiles);
         BrewForecast unsure = forecast with { Headline = [.. forecast.Headline.Select(h => h.Name == "castLitres" ? h with { Band = cast } : h)] };
         RunStep step = Assert.Single(RunPicture.Of(unsure).Steps, s => s.Litres.Kind != BandKind.Point);
-        Assert.Equal(("cast", 18.0, 23.0), (step.Stage, step.Litres.Low, step.Litres.High));
+        Assert.Equal((Stage.Cast, 18.0, 23.0), (step.Stage, step.Litres.Low, step.Litres.High));
         Assert.Contains("class=\"band\"", RunSvg.Wide(RunPicture.Of(unsure)), StringComparison.Ordinal);
     }
 

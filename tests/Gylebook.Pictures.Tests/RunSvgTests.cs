@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
+using Gylebook.Forecast;
 using Gylebook.Forecast.Report;
 using Gylebook.Pictures.Drawing;
 using Gylebook.Recipes;
@@ -92,9 +94,9 @@ public sealed partial class RunSvgTests
         {
             Recipe = Hostile,
             Stages = [.. forecast.Stages.Select(s => s with { Portion = Name(s.Portion) })],
-            Losses = [.. forecast.Losses.Select(l => l with { Portion = Name(l.Portion) }), new("cast", "main", Hostile, 1, 1, 0)],
+            Losses = [.. forecast.Losses.Select(l => l with { Portion = Name(l.Portion) }), new(Stage.Cast, "main", Loss.Kettle, 1, 1, 0)],
             Additions = [.. forecast.Additions.Select(a => a with { Portion = Name(a.Portion), What = Hostile })],
-            Cautions = [.. Enumerable.Range(0, 20).Select(i => new Caution(Hostile + i, Severity.Warning, Hostile, Hostile, Hostile))],
+            Cautions = [.. Enumerable.Range(0, 20).Select(i => new Caution(Hostile + i, Severity.Warning, Stage.Strike, Hostile, Hostile))],
         };
         RunPicture picture = RunPicture.Of(hostile);
         Assert.Equal(20, picture.Steps.Sum(s => s.Cautions.Count));

@@ -1,3 +1,4 @@
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
 
 namespace Gylebook.Pictures.Tests;
@@ -47,7 +48,7 @@ public sealed class RunTableTests
         });
         RunStep[] acid = [.. picture.Steps.Where(step => step.Cautions.Any(c => c.Code == "acid.handle"))];
         Assert.NotEmpty(acid);
-        Assert.All(acid, step => Assert.NotEqual("strike", step.Stage));
+        Assert.All(acid, step => Assert.NotEqual(Stage.Strike, step.Stage));
     }
 
     [Fact]

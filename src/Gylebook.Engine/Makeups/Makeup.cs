@@ -89,9 +89,8 @@ public sealed class HopMakeup(bool staysInKettle, double kilograms) : Makeup
     public override void Fill(Draw draw, MaltExtracts extracts, out Wort all)
     {
         all = default;
-        all[staysInKettle ? Component.SpentHops : Component.HopMatter] = draw[Known.HopSolids];
-        all[Component.Water] = draw[Known.HopWater];
-        all[Component.Dextrin] = draw[Known.HopSoluble];
-        all.Multiply(kilograms);
+        all[staysInKettle ? Component.SpentHops : Component.HopMatter] = draw[Known.HopSolids] * kilograms;
+        all[Component.Water] = draw[Known.HopWater] * kilograms;
+        all[Component.Dextrin] = draw[Known.HopSoluble] * kilograms;
     }
 }

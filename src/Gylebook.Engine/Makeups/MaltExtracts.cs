@@ -20,15 +20,20 @@ public sealed class MaltExtracts
     /// <summary>Colours of the caramel malts whose loss of attenuation was measured, °L.</summary>
     private const double LightCaramel = 10, AmberCaramel = 40, DarkCaramel = 120;
 
+    private readonly bool _hasBase, _hasCaramel, _hasDextrin, _hasRoast;
     private OfExtract _base, _lightCaramel, _amberCaramel, _darkCaramel, _dextrin, _roast;
 
-    /// <summary>Shares of a kilogram that is yet to be filled in.</summary>
-    public MaltExtracts()
+    /// <summary>Room for the families that a plan has.</summary>
+    public MaltExtracts(IReadOnlyCollection<MaltFamily> families)
     {
+        ArgumentNullException.ThrowIfNull(families);
+        (_hasBase, _hasCaramel) = (families.Contains(MaltFamily.Base), families.Contains(MaltFamily.Caramel));
+        (_hasDextrin, _hasRoast) = (families.Contains(MaltFamily.Dextrin), families.Contains(MaltFamily.Roast));
     }
 
-    /// <summary>At a draw.</summary>
-    public MaltExtracts(Draw draw) => Fill(draw);
+    /// <summary>All families at a draw.</summary>
+    public MaltExtracts(Draw draw)
+        : this(Enum.GetValues<MaltFamily>()) => Fill(draw);
 
     /// <summary>How a Congress mash splits starch, at the draw.</summary>
     public StarchSplit CongressSplit { get; private set; }
@@ -40,16 +45,31 @@ public sealed class MaltExtracts
     /// <summary>Share of the extract, in that family, that a mash makes from starch.</summary>
     public static double StarchShareOf(MaltFamily family, Draw draw) => CarbohydrateOf(draw) * (1 - OwnSugarOf(family, draw));
 
-    /// <summary>Reckons all kinds anew.</summary>
+    /// <summary>Reckons its families anew.</summary>
     public void Fill(Draw draw)
     {
         CongressSplit = StarchSplit.At(100 * draw[Known.CongressLimit], draw);
-        _base = Unscaled(MaltFamily.Base, draw[Known.OwnFermentableOfBase], draw);
-        _lightCaramel = Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfLightCaramel], draw);
-        _amberCaramel = Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfAmberCaramel], draw);
-        _darkCaramel = Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfDarkCaramel], draw);
-        _dextrin = Unscaled(MaltFamily.Dextrin, draw[Known.OwnFermentableOfDextrinMalt], draw);
-        _roast = Unscaled(MaltFamily.Roast, draw[Known.OwnFermentableOfRoast], draw);
+        if (_hasBase)
+        {
+            Unscaled(MaltFamily.Base, draw[Known.OwnFermentableOfBase], draw, out _base);
+        }
+
+        if (_hasCaramel)
+        {
+            Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfLightCaramel], draw, out _lightCaramel);
+            Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfAmberCaramel], draw, out _amberCaramel);
+            Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfDarkCaramel], draw, out _darkCaramel);
+        }
+
+        if (_hasDextrin)
+        {
+            Unscaled(MaltFamily.Dextrin, draw[Known.OwnFermentableOfDextrinMalt], draw, out _dextrin);
+        }
+
+        if (_hasRoast)
+        {
+            Unscaled(MaltFamily.Roast, draw[Known.OwnFermentableOfRoast], draw, out _roast);
+        }
     }
 
     /// <summary>One kilogram of a malt as is.</summary>
@@ -66,8 +86,19 @@ public sealed class MaltExtracts
     /// <summary>The same, written where it is wanted.</summary>
     internal void OfOneKilogram(MaltFamily family, double extractDry, double moisture, double lovibond, out Wort malted)
     {
-        double extract = extractDry * (1 - moisture);
-        OfExtract kind = KindOf(family, lovibond);
+        if (family == MaltFamily.Caramel)
+        {
+            CaramelOf(lovibond, out OfExtract caramel);
+            Scaled(caramel, extractDry * (1 - moisture), moisture, lovibond, out malted);
+        }
+        else
+        {
+            Scaled(KindOf(family), extractDry * (1 - moisture), moisture, lovibond, out malted);
+        }
+    }
+
+    private static void Scaled(in OfExtract kind, double extract, double moisture, double lovibond, out Wort malted)
+    {
         double scale = extract * (CongressWater + moisture)
             / ((kind.SucroseEquivalent * (CongressWater + moisture + extract)) - (extract * kind.NativeMass));
 
@@ -79,24 +110,35 @@ public sealed class MaltExtracts
         malted[Component.MaltBuffer] = 1;
     }
 
-    private OfExtract KindOf(MaltFamily family, double lovibond) => family switch
+    private ref readonly OfExtract KindOf(MaltFamily family)
     {
-        MaltFamily.Base => _base,
-        MaltFamily.Caramel => CaramelOf(lovibond),
-        MaltFamily.Dextrin => _dextrin,
-        MaltFamily.Roast => _roast,
-        _ => throw new ArgumentOutOfRangeException(nameof(family), family, "No such family."),
-    };
+        switch (family)
+        {
+            case MaltFamily.Base: return ref _base;
+            case MaltFamily.Dextrin: return ref _dextrin;
+            case MaltFamily.Roast: return ref _roast;
+            default: throw new ArgumentOutOfRangeException(nameof(family), family, "No such family.");
+        }
+    }
 
     /// <summary>Between two measured colours on the straight line; beyond the last it is the last's.</summary>
-    private OfExtract CaramelOf(double lovibond) => lovibond <= AmberCaramel
-        ? OfExtract.Between(_lightCaramel, _amberCaramel, Math.Max(0, (lovibond - LightCaramel) / (AmberCaramel - LightCaramel)))
-        : OfExtract.Between(_amberCaramel, _darkCaramel, Math.Min(1, (lovibond - AmberCaramel) / (DarkCaramel - AmberCaramel)));
+    private void CaramelOf(double lovibond, out OfExtract caramel)
+    {
+        if (lovibond <= AmberCaramel)
+        {
+            OfExtract.Between(_lightCaramel, _amberCaramel, Math.Max(0, (lovibond - LightCaramel) / (AmberCaramel - LightCaramel)), out caramel);
+        }
+        else
+        {
+            OfExtract.Between(_amberCaramel, _darkCaramel, Math.Min(1, (lovibond - AmberCaramel) / (DarkCaramel - AmberCaramel)), out caramel);
+        }
+    }
 
     /// <summary>What a kilogram of laboratory extract is made of, roughly, before it is scaled to its certificate.</summary>
-    private OfExtract Unscaled(MaltFamily family, double ownFermentable, Draw draw)
+    private void Unscaled(MaltFamily family, double ownFermentable, Draw draw, out OfExtract kind)
     {
-        Wort parts = default;
+        kind = default;
+        ref Wort parts = ref kind.Parts;
         parts[Component.Protein] = draw[Known.MaltSolubleProtein];
         parts[Component.CoagulableProtein] = draw[Known.MaltCoagulable];
         parts[Component.Minerals] = draw[Known.MaltMinerals];
@@ -115,21 +157,28 @@ public sealed class MaltExtracts
             parts[Component.Glucose] = fermentable * draw[Known.SpectrumGlucose];
         }
 
-        return new OfExtract { Parts = parts, NativeMass = parts.Mass, SucroseEquivalent = SucroseEquivalentOfCongress(parts) };
+        kind.NativeMass = parts.Mass;
+        kind.SucroseEquivalent = SucroseEquivalentOfCongress(parts);
     }
 
     private double SucroseEquivalentOfCongress(in Wort unscaled)
     {
         double starch = unscaled[Component.Starch];
         double sum = unscaled.ExtractMass;
-        foreach (Reaction row in Reactions.Published.Conversion)
+        foreach ((Component product, double perKilogram, double sucroseEquivalent) in Products)
         {
-            Component product = row.Terms[1].Component;
-            sum += starch * CongressSplit.StarchTo(product) * row.Terms[1].PerKilogram * Components.SucroseEquivalent(product);
+            sum += starch * CongressSplit.StarchTo(product) * perKilogram * sucroseEquivalent;
         }
 
         return sum;
     }
+
+    /// <summary>What starch becomes: kilograms of it from a kilogram of starch, and how it reads on a hydrometer.</summary>
+    private static readonly (Component Product, double PerKilogram, double SucroseEquivalent)[] Products =
+    [
+        .. Reactions.Published.Conversion.Select(row =>
+            (row.Terms[1].Component, row.Terms[1].PerKilogram, Components.SucroseEquivalent(row.Terms[1].Component))),
+    ];
 
     private static double OwnSugarOf(MaltFamily family, Draw draw) => family switch
     {
@@ -147,16 +196,15 @@ public sealed class MaltExtracts
         public double SucroseEquivalent;
 
         /// <summary>So far along from one to the other: all three are sums over the parts, so the line is straight in each.</summary>
-        public static OfExtract Between(in OfExtract from, in OfExtract to, double along)
+        public static void Between(in OfExtract from, in OfExtract to, double along, out OfExtract between)
         {
-            OfExtract between = new()
+            between = new()
             {
                 NativeMass = from.NativeMass + (along * (to.NativeMass - from.NativeMass)),
                 SucroseEquivalent = from.SucroseEquivalent + (along * (to.SucroseEquivalent - from.SucroseEquivalent)),
             };
             between.Parts.Add(from.Parts, 1 - along);
             between.Parts.Add(to.Parts, along);
-            return between;
         }
     }
 }

@@ -12,7 +12,7 @@ public static class BeerReadouts
 {
     /// <summary>Gravity in the fermenter, before yeast.</summary>
     public static Readout CastGravity { get; } = new(
-        "castGravity", "gravity in the fermenter", "SG", 4, new(Stage.Cast), static (in run) => run.Wort(Stage.Cast).Gravity);
+        "castGravity", "gravity in the fermenter", "SG", 4, new(Stage.Cast), static (in run) => run.Gravity(Stage.Cast));
 
     /// <summary>Original gravity, all in.</summary>
     public static Readout OriginalGravity { get; } = new(
@@ -33,7 +33,7 @@ public static class BeerReadouts
     /// <summary>Alcohol by volume when racked, per cent.</summary>
     public static Readout AlcoholAtRacking { get; } = new(
         "alcoholAtRacking", "alcohol by volume, when racked", "%", 2, new(Stage.Rack),
-        static (in run) => run.Mean(static (in r, p) => r.Wort(Stage.Rack, p).AlcoholByVolumePercent));
+        static (in run) => run.Mean(static (in r, p) => r.Wort(Stage.Rack, p).AlcoholByVolumePercentOf(r.Litres(Stage.Rack, p))));
 
     /// <summary>Alcohol by volume as served, per cent.</summary>
     public static Readout AlcoholByVolume { get; } = new(
@@ -57,33 +57,33 @@ public static class BeerReadouts
 
     /// <summary>Litres at 20 °C before the boil.</summary>
     public static Readout CopperUpLitres { get; } = new(
-        "copperUpLitres", "wort at copper-up", "L at 20 °C", 2, new(Stage.CopperUp), static (in run) => run.Wort(Stage.CopperUp).Litres);
+        "copperUpLitres", "wort at copper-up", "L at 20 °C", 2, new(Stage.CopperUp), static (in run) => run.Litres(Stage.CopperUp));
 
     /// <summary>Gravity before the boil.</summary>
     public static Readout CopperUpGravity { get; } = new(
-        "copperUpGravity", "gravity at copper-up", "SG", 4, new(Stage.CopperUp), static (in run) => run.Wort(Stage.CopperUp).Gravity);
+        "copperUpGravity", "gravity at copper-up", "SG", 4, new(Stage.CopperUp), static (in run) => run.Gravity(Stage.CopperUp));
 
     /// <summary>Litres at 20 °C when the flame goes off.</summary>
     public static Readout KnockOutLitres { get; } = new(
-        "knockOutLitres", "wort at knock-out", "L at 20 °C", 2, new(Stage.KnockOut), static (in run) => run.Wort(Stage.KnockOut).Litres);
+        "knockOutLitres", "wort at knock-out", "L at 20 °C", 2, new(Stage.KnockOut), static (in run) => run.Litres(Stage.KnockOut));
 
     /// <summary>Gravity when the flame goes off.</summary>
     public static Readout KnockOutGravity { get; } = new(
-        "knockOutGravity", "gravity at knock-out", "SG", 4, new(Stage.KnockOut), static (in run) => run.Wort(Stage.KnockOut).Gravity);
+        "knockOutGravity", "gravity at knock-out", "SG", 4, new(Stage.KnockOut), static (in run) => run.Gravity(Stage.KnockOut));
 
     /// <summary>Litres at 20 °C in the fermenter.</summary>
     public static Readout CastLitres { get; } = new(
-        "castLitres", "wort in the fermenter", "L at 20 °C", 2, new(Stage.Cast), static (in run) => run.Wort(Stage.Cast).Litres);
+        "castLitres", "wort in the fermenter", "L at 20 °C", 2, new(Stage.Cast), static (in run) => run.Litres(Stage.Cast));
 
     /// <summary>Litres of sludge, solids and the beer they hold.</summary>
     public static Readout SludgeLitres { get; } = new(
         "sludgeLitres", "sludge", "L", 2, new(Stage.Rack),
-        static (in run) => run.Sum(static (in r, p) => Rack.SludgeLitres(r.Wort(Stage.Ferment, p), r.Draw)));
+        static (in run) => run.Sum(static (in r, p) => Rack.SludgeLitres(r.Wort(Stage.Ferment, p), r.Litres(Stage.Ferment, p), r.Draw)));
 
     /// <summary>Litres at 20 °C packaged.</summary>
     public static Readout PackagedLitres { get; } = new(
         "packagedLitres", "beer packaged", "L at 20 °C", 2, new(Stage.Package),
-        static (in run) => run.Sum(static (in r, p) => r.Wort(Stage.Package, p).Litres));
+        static (in run) => run.Sum(static (in r, p) => r.Litres(Stage.Package, p)));
 
     /// <summary>Energy as served, kcal per 100 mL.</summary>
     public static Readout Energy { get; } = new(
@@ -113,12 +113,12 @@ public static class BeerReadouts
     /// <summary>Litres in the mash with the grain.</summary>
     public static Readout MashLitresWithSolids { get; } = new(
         "mashLitresWithSolids", "mash with its grain", "L", 2, new(Stage.Mash),
-        static (in run) => Suspension.Litres(run.Wort(Stage.Mash), run.Draw));
+        static (in run) => Suspension.Litres(run.Wort(Stage.Mash), run.Litres(Stage.Mash), run.Draw));
 
     /// <summary>Litres in the fullest fermenter with all solids, before any is racked off.</summary>
     public static Readout FermenterLitresWithSolids { get; } = new(
         "fermenterLitresWithSolids", "fermenter with its solids", "L", 2, new(Stage.Ferment),
-        static (in run) => run.Most(static (in r, p) => Suspension.Litres(r.Wort(Stage.Ferment, p), r.Draw)));
+        static (in run) => run.Most(static (in r, p) => Suspension.Litres(r.Wort(Stage.Ferment, p), r.Litres(Stage.Ferment, p), r.Draw)));
 
     /// <summary>The headline, in the order in which it is told.</summary>
     public static IReadOnlyList<Readout> Headline { get; } =
@@ -145,7 +145,7 @@ public static class BeerReadouts
 
     private static double OriginalGravityOf(in RunView run, int portion) => run.Trace.Of(Stage.Ferment, portion).Unfermented.Gravity;
 
-    private static double FinalGravityOf(in RunView run, int portion) => run.Wort(Stage.Ferment, portion).Gravity;
+    private static double FinalGravityOf(in RunView run, int portion) => run.Gravity(Stage.Ferment, portion);
 
     private static double ApparentAttenuationOf(in RunView run, int portion)
     {
@@ -169,15 +169,15 @@ public static class BeerReadouts
     private static double EnergyOf(in RunView run, int portion)
     {
         ref readonly Wort beer = ref run.Wort(Stage.Pour, portion);
-        double gravity = beer.Gravity;
-        return beer.LitresAt(gravity) > 0 ? BeerEnergy.KilocaloriesPer100Millilitres(beer.AlcoholByMassPercent, EdibleExtractOf(beer), gravity) : 0;
+        double gravity = run.Gravity(Stage.Pour, portion);
+        return Poured(run, portion) > 0 ? BeerEnergy.KilocaloriesPer100Millilitres(beer.AlcoholByMassPercent, EdibleExtractOf(beer), gravity) : 0;
     }
 
     private static double CarbohydrateOf(in RunView run, int portion)
     {
         ref readonly Wort beer = ref run.Wort(Stage.Pour, portion);
-        double gravity = beer.Gravity;
-        return beer.LitresAt(gravity) > 0 ? BeerEnergy.CarbohydrateGramsPer100Millilitres(EdibleExtractOf(beer), gravity) : 0;
+        double gravity = run.Gravity(Stage.Pour, portion);
+        return Poured(run, portion) > 0 ? BeerEnergy.CarbohydrateGramsPer100Millilitres(EdibleExtractOf(beer), gravity) : 0;
     }
 
     private static double EdibleExtractOf(in Wort beer) => Math.Max(BeerEnergy.UsualAshGramsPer100Grams, beer.EdibleExtractPlato);
@@ -185,7 +185,7 @@ public static class BeerReadouts
     private static double RefermentableOf(in RunView run, int portion) => Package.RefermentableVolumes(
         run.Wort(Stage.Package, portion), run.Plan.Ferments[run.Plan.RowOf(portion)], run.Plan.Reactions, run.Draw);
 
-    private static double Poured(in RunView run, int portion) => run.Wort(Stage.Pour, portion).Litres;
+    private static double Poured(in RunView run, int portion) => run.Litres(Stage.Pour, portion);
 
     private static double PerLitre(in RunView run, int portion, double amount) => Poured(run, portion) is > 0 and var litres ? amount / litres : 0;
 }

@@ -13,6 +13,12 @@ public static class HopAlone
     /// <param name="addition">The hop's row among the additions.</param>
     public static double IsoAlphaAcid(in RunView run, int addition)
     {
+        ref double known = ref run.Trace.IsoAlone[addition];
+        return double.IsNaN(known) ? known = Follow(run, addition) : known;
+    }
+
+    private static double Follow(in RunView run, int addition)
+    {
         HopDose hop = run.Plan.Additions[addition].Hop;
         if (hop.Grams <= 0)
         {

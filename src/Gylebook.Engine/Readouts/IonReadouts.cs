@@ -28,7 +28,7 @@ public static class IonReadouts
         Component component = IonTracers.Of(ion);
         return new Readout($"ions.{Names.Of(place)}.{NameOf(ion)}", NameOf(ion), "mg/L", 0, new(place), place == Stage.Pour
             ? (in run) => InGlass(run, component)
-            : (in run) => run.Wort(place).Litres is > 0 and var litres ? run.Wort(place)[component] / litres : double.NaN);
+            : (in run) => run.Litres(place) is > 0 and var litres ? run.Wort(place)[component] / litres : double.NaN);
     }
 
     private static double InGlass(in RunView run, Component component)

@@ -54,9 +54,7 @@ public static class PackageReadouts
             return double.NaN;
         }
 
-        ref readonly Wort cast = ref run.Wort(Stage.Cast);
-        double gravity = cast.Gravity;
-        return PitchRate.BillionCells(pitch.Rate, cast.LitresAt(gravity), SucroseSolution.PlatoAt(gravity));
+        return PitchRate.BillionCells(pitch.Rate, run.Litres(Stage.Cast), SucroseSolution.PlatoAt(run.Gravity(Stage.Cast)));
     }
 
     private static double CellsOf(in RunView run, Func<PitchedYeast, double> viable)

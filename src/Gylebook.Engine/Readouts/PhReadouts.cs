@@ -103,7 +103,7 @@ public static class PhReadouts
         double sum = 0, litres = 0;
         foreach (int portion in run.Plan.Packaged)
         {
-            double its = run.Wort(Stage.Pour, portion).Litres;
+            double its = run.Litres(Stage.Pour, portion);
             sum += BeerOf(run, portion) * its;
             litres += its;
         }

@@ -27,6 +27,12 @@ public readonly ref struct RunView
     /// <summary>The wort as a stage left it.</summary>
     public ref readonly Wort Wort(Stage stage, int portion = 0) => ref Trace.Wort(stage, portion);
 
+    /// <summary>Litres of it at 20 °C.</summary>
+    public double Litres(Stage stage, int portion = 0) => Trace.Litres(stage, portion);
+
+    /// <summary>Gravity of it.</summary>
+    public double Gravity(Stage stage, int portion = 0) => Trace.Gravity(stage, portion);
+
     /// <summary>A number summed over the portions that are packaged.</summary>
     public double Sum(PortionReadoutOf of)
     {
@@ -57,7 +63,7 @@ public readonly ref struct RunView
         double litres = 0, sum = 0;
         foreach (int portion in Plan.Packaged)
         {
-            double its = Trace.Wort(Stage.Package, portion).Litres;
+            double its = Litres(Stage.Package, portion);
             litres += its;
             sum += of(this, portion) * its;
         }

@@ -14,15 +14,15 @@ public sealed record StageReadouts
         Place = new Place(stage, null, portion);
         string id = Names.Of(stage) + (portion == 0 ? "" : Invariant($".{portion}"));
         Readout Row(string key, string title, string unit, int decimals, ReadoutOf of) => new($"stage.{id}.{key}", title, unit, decimals, Place, of);
-        Litres = Row("litres", "clear liquid", "L at 20 °C", 2, (in run) => run.Wort(stage, portion).Litres);
-        LitresWithSolids = Row("litresWithSolids", "with its solids", "L at 20 °C", 2, (in run) => Suspension.Litres(run.Wort(stage, portion), run.Draw));
-        LitresHot = Row("litresHot", "as it stands", "L", 2, (in run) => run.Wort(stage, portion).Litres * Warmed(Heat.CelsiusAt(run, stage)));
+        Litres = Row("litres", "clear liquid", "L at 20 °C", 2, (in run) => run.Litres(stage, portion));
+        LitresWithSolids = Row("litresWithSolids", "with its solids", "L at 20 °C", 2, (in run) => Suspension.Litres(run.Wort(stage, portion), run.Litres(stage, portion), run.Draw));
+        LitresHot = Row("litresHot", "as it stands", "L", 2, (in run) => run.Litres(stage, portion) * Warmed(Heat.CelsiusAt(run, stage)));
         Celsius = Row("celsius", "temperature", "°C", 1, (in run) => Heat.CelsiusAt(run, stage));
-        Gravity = Row("gravity", "gravity", "SG", 4, (in run) => run.Wort(stage, portion).Gravity);
-        SuspensionGravity = Row("suspensionGravity", "gravity with its solids stirred up", "SG", 4, (in run) => Suspension.Gravity(run.Wort(stage, portion), run.Draw));
+        Gravity = Row("gravity", "gravity", "SG", 4, (in run) => run.Gravity(stage, portion));
+        SuspensionGravity = Row("suspensionGravity", "gravity with its solids stirred up", "SG", 4, (in run) => Suspension.Gravity(run.Wort(stage, portion), run.Litres(stage, portion), run.Draw));
         Plato = Row("plato", "real extract", "°P", 2, (in run) => run.Wort(stage, portion).RealExtractPlato);
-        Alcohol = Row("alcohol", "alcohol by volume", "%", 2, (in run) => run.Wort(stage, portion).AlcoholByVolumePercent);
-        Colour = Row("colour", "colour", "SRM", 1, (in run) => ColourOf(run.Wort(stage, portion)));
+        Alcohol = Row("alcohol", "alcohol by volume", "%", 2, (in run) => run.Wort(stage, portion).AlcoholByVolumePercentOf(run.Litres(stage, portion)));
+        Colour = Row("colour", "colour", "SRM", 1, (in run) => ColourOf(run.Wort(stage, portion), run.Litres(stage, portion)));
     }
 
     /// <summary>Where.</summary>
@@ -59,7 +59,7 @@ public sealed record StageReadouts
     public IEnumerable<Readout> All =>
         [Litres, LitresWithSolids, LitresHot, Celsius, Gravity, SuspensionGravity, Plato, Alcohol, Colour];
 
-    private static double ColourOf(in Wort wort) => wort.Litres is > 0 and var litres ? WortColour.SrmOfAbsorbance(wort[Component.Colour] / litres) : 0;
+    private static double ColourOf(in Wort wort, double litres) => litres > 0 ? WortColour.SrmOfAbsorbance(wort[Component.Colour] / litres) : 0;
 
     /// <summary>By how much water swells from 20 °C; an unknown temperature swells nothing.</summary>
     private static double Warmed(double celsius) => celsius is > 20 and <= 100.5

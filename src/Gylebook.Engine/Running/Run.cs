@@ -2,6 +2,9 @@ using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
 
+// A wort is hundreds of bytes: clearing those that are about to be written over takes longer than the brewing.
+[module: System.Runtime.CompilerServices.SkipLocalsInit]
+
 namespace Gylebook.Engine.Running;
 
 /// <summary>Runs a plan from water to glass: a pure function of a draw. Without allocation, for thousands of draws go through here.</summary>
@@ -29,6 +32,7 @@ public static class Run
     {
         trace.Begin(plan, draw);
         Span<Portion> portions = stackalloc Portion[plan.PortionCount];
+        portions.Clear();
         Span<BoilMark> marks = stackalloc BoilMark[plan.Additions.Length];
         var state = new RunState<TLog>(plan, draw, trace, portions, marks, ref log);
         foreach (ref readonly Step step in plan.Steps.AsSpan())

@@ -8,7 +8,7 @@ namespace Gylebook.Engine.Running;
 /// <summary>What one run leaves to be read: the state at every stage, every loss, and what went in. Made once for a plan, and written over by each run.</summary>
 public sealed class RunTrace
 {
-    private const int StageCount = (int)Stage.TopUp + 1;
+    private const int StageCount = (int)Stage.Pour + 1;
     private const int LossCount = (int)Loss.Racking + 1;
 
     private readonly int _portions;
@@ -18,6 +18,11 @@ public sealed class RunTrace
     private readonly int[] _lossRows;
     private readonly Portion[] _reached;
     private readonly bool[] _wasReached;
+
+    // What every second readout asks for, reckoned at the first look; not a number until then.
+    private readonly double[] _gravities;
+    private readonly double[] _litresOf;
+    private readonly double[] _isoAlone;
     private readonly Wort[] _lost;
     private readonly Wort[] _makeups;
     private readonly double[] _bitterness;
@@ -28,6 +33,7 @@ public sealed class RunTrace
     {
         ArgumentNullException.ThrowIfNull(plan);
         _portions = plan.PortionCount;
+        Extracts = new MaltExtracts([.. plan.Makeups.OfType<MaltMakeup>().Select(malt => malt.Family)]);
         _stageRows = new int[StageCount * _portions];
         _lossRows = new int[2 * LossCount * _portions];
         int stages = 1, losses = 1;
@@ -46,10 +52,14 @@ public sealed class RunTrace
 
         _reached = new Portion[stages];
         _wasReached = new bool[stages];
+        _gravities = new double[stages];
+        _litresOf = new double[stages];
+        _isoAlone = new double[plan.Additions.Length];
         _lost = new Wort[losses];
         _makeups = new Wort[plan.Makeups.Length];
         _bitterness = new double[plan.Additions.Length];
         _litres = new double[plan.Additions.Length];
+        Forget();
     }
 
     private static int Claim(int[] rows, int at, int next)
@@ -67,7 +77,7 @@ public sealed class RunTrace
     public bool IsWhole { get; internal set; }
 
     /// <summary>What malts' extracts are made of, at this run's draw.</summary>
-    internal MaltExtracts Extracts { get; } = new();
+    internal MaltExtracts Extracts { get; }
 
     /// <summary>What something that goes in is made of, at this run's draw.</summary>
     public ref readonly Wort Makeup(int row) => ref _makeups[row];
@@ -80,6 +90,23 @@ public sealed class RunTrace
 
     /// <summary>The wort of it.</summary>
     public ref readonly Wort Wort(Stage stage, int portion = 0) => ref _reached[_stageRows[At(stage, portion)]].Wort;
+
+    /// <summary>Specific gravity of the clear liquid as a stage left it.</summary>
+    public double Gravity(Stage stage, int portion = 0)
+    {
+        ref double known = ref _gravities[_stageRows[At(stage, portion)]];
+        return double.IsNaN(known) ? known = Wort(stage, portion).Gravity : known;
+    }
+
+    /// <summary>Litres at 20 °C of the clear liquid as a stage left it.</summary>
+    public double Litres(Stage stage, int portion = 0)
+    {
+        ref double known = ref _litresOf[_stageRows[At(stage, portion)]];
+        return double.IsNaN(known) ? known = Wort(stage, portion).LitresAt(Gravity(stage, portion)) : known;
+    }
+
+    /// <summary>Milligrams of iso-alpha acid by addition, each hop followed as if it were the only one; not a number until somebody has.</summary>
+    internal Span<double> IsoAlone => _isoAlone;
 
     /// <summary>All that was lost that way; gas that left the souring kettle is told apart from what left the fermenter.</summary>
     public ref readonly Wort Lost(Loss loss, int portion = 0, bool souring = false) => ref _lost[_lossRows[At(loss, portion, souring)]];
@@ -97,11 +124,19 @@ public sealed class RunTrace
         Array.Clear(_wasReached);
         Array.Clear(_lost);
         Array.Clear(_bitterness);
+        Forget();
         Extracts.Fill(draw);
         for (int i = 0; i < _makeups.Length; i++)
         {
             plan.Makeups[i].Fill(draw, Extracts, out _makeups[i]);
         }
+    }
+
+    private void Forget()
+    {
+        Array.Fill(_gravities, double.NaN);
+        Array.Fill(_litresOf, double.NaN);
+        Array.Fill(_isoAlone, double.NaN);
     }
 
     internal void Reach(Stage stage, int portion, in Portion state)

@@ -10,11 +10,6 @@ namespace Gylebook.Engine.Stages;
 /// <param name="Hop">Its alpha acid; the default for what is no hop.</param>
 public sealed record Addition(Place Place, int Makeup, double Share, bool BeforeRacking, HopDose Hop)
 {
-    private static readonly Wort LiquidShares = new Shares { Liquid = 1 }.ByComponent();
-
-    /// <summary>The shares that pick the clear liquid out of anything.</summary>
-    public static ref readonly Wort ClearLiquid => ref LiquidShares;
-
     /// <summary>Puts the addition into a portion.</summary>
     public void Into<TLog>(ref Portion portion, int index, in Wort makeup, ref TLog log)
         where TLog : struct, IRunLog
@@ -37,7 +32,7 @@ public sealed record Addition(Place Place, int Makeup, double Share, bool Before
         Parting.Enter(ref portion.Wort, Place.Stage, index, added, ref log);
         if (BeforeRacking)
         {
-            portion.Unfermented.Add(added.Part(ClearLiquid));
+            portion.Unfermented.Add(added.Part(Shares.ClearLiquid));
         }
     }
 }

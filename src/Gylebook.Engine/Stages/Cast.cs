@@ -19,7 +19,7 @@ public static class Cast
             Parting.Leave(ref wort, Stage.Cast, index, Loss.Kettle, dead, ref log);
         }
 
-        portion.Unfermented = wort.Part(Addition.ClearLiquid);
+        portion.Unfermented = wort.Part(Shares.ClearLiquid);
     }
 
     private static void LeaveHops<TLog>(ref Wort wort, int index, Draw draw, ref TLog log)

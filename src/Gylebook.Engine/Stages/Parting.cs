@@ -38,7 +38,7 @@ public static class Parting
     /// <summary>Takes a share of each phase out of a portion and gives it back, to lie elsewhere.</summary>
     public static Wort Move(ref Wort wort, in Shares shares)
     {
-        Wort moved = wort.Part(shares.ByComponent());
+        Wort moved = wort.Part(shares);
         wort.Add(moved, -1);
         return moved;
     }

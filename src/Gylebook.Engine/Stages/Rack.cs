@@ -17,8 +17,11 @@ public static class Rack
         Parting.Leave(ref beer, Stage.Rack, portion, Loss.Racking, kept, ref log);
     }
 
-    /// <summary>Litres of sludge that this beer would leave: solids and the beer they hold.</summary>
-    public static double SludgeLitres(in Wort beer, Draw draw) => (HeldShare(beer, draw) * beer.Litres) + Sludge.SolidLitres(beer, draw);
+    /// <summary>Litres of sludge that a beer would leave: solids and the beer they hold.</summary>
+    /// <param name="beer">The beer.</param>
+    /// <param name="litres">Its clear litres at 20 °C.</param>
+    /// <param name="draw">The draw.</param>
+    public static double SludgeLitres(in Wort beer, double litres, Draw draw) => (HeldShare(beer, draw) * litres) + Sludge.SolidLitres(beer, draw);
 
     private static double HeldShare(in Wort beer, Draw draw) =>
         Lift.ShareOf(Sludge.HeldKilograms(beer, draw) * (1 - draw[Known.CrashGain]), beer.LiquidMass);

@@ -8,12 +8,18 @@ namespace Gylebook.Engine.Stages;
 public static class Suspension
 {
     /// <summary>Litres of liquid and solids together, at 20 °C.</summary>
-    public static double Litres(in Wort wort, Draw draw) => wort.Litres + Sludge.SolidLitres(wort, draw);
+    /// <param name="wort">All that lies there.</param>
+    /// <param name="clear">Litres of the clear liquid in it.</param>
+    /// <param name="draw">The draw.</param>
+    public static double Litres(in Wort wort, double clear, Draw draw) => clear + Sludge.SolidLitres(wort, draw);
 
     /// <summary>Specific gravity in air of the whole: the inverse of what litres are read with; 1 for nothing.</summary>
-    public static double Gravity(in Wort wort, Draw draw)
+    /// <param name="wort">All that lies there.</param>
+    /// <param name="clear">Litres of the clear liquid in it.</param>
+    /// <param name="draw">The draw.</param>
+    public static double Gravity(in Wort wort, double clear, Draw draw)
     {
-        double litres = Litres(wort, draw);
+        double litres = Litres(wort, clear, draw);
         if (litres <= 0)
         {
             return 1;

@@ -22,6 +22,9 @@ public static class Components
     /// <summary>How many there are.</summary>
     public const int Count = (int)Component.StrongAcid + 1;
 
+    /// <summary>Room for them in whole vectors of up to eight.</summary>
+    internal const int Room = (Count + 7) / 8 * 8;
+
     /// <summary>Litres per kilogram of water at 20 °C, the reciprocal of the Plato table's 998.234 kg/m³.</summary>
     private const double WaterSpecificVolume = 1 / Wort.WaterKilogramsPerLitre;
 
@@ -78,6 +81,13 @@ public static class Components
         new(Component.MaltBuffer, "malt that buffers", "kg of malt", Phase.Liquid, true, 0),
         new(Component.StrongAcid, "protons of strong acids", "mEq", Phase.Liquid, true, 0),
     ];
+
+    /// <summary>1 for what goes where the clear liquid goes; room for whole vectors.</summary>
+    internal static readonly double[] LiquidPhase = [.. Table.Select(row => row.Phase == Phase.Liquid ? 1.0 : 0), .. new double[Room - Count]];
+
+    /// <summary>What follows another phase than the liquid; promises follow none.</summary>
+    internal static readonly (Component Component, Phase Phase)[] Solids =
+        [.. Table.Where(row => row.Phase is not (Phase.Liquid or Phase.Promise)).Select(row => (row.Component, row.Phase))];
 
     /// <summary>1 for what counts as mass, 0 for tracers.</summary>
     internal static readonly double[] MassWeights = [.. Table.Select(row => row.Unit == "kg" && !IsHold(row) ? 1.0 : 0)];

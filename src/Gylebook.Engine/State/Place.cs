@@ -1,10 +1,34 @@
 namespace Gylebook.Engine.State;
 
-/// <summary>Where in a brew something happens: the stage, the minute or day in it, the portion.</summary>
+/// <summary>Where in a brew something happens: the stage, the minute or day in it, the portion. Places sort in the order of the run.</summary>
 /// <param name="Stage">Which stage.</param>
-/// <param name="Count">Minutes before the end of the boil or the stand, days after the pitch; null where the stage says it all.</param>
+/// <param name="Count">Minutes before the end of the boil or the stand, days after the pitch; null where the stage as a whole is meant.</param>
 /// <param name="Portion">Which portion of the run; the first until the cast is divided.</param>
-public readonly record struct Place(Stage Stage, double? Count = null, int Portion = 0);
+public readonly record struct Place(Stage Stage, double? Count = null, int Portion = 0) : IComparable<Place>
+{
+    /// <summary>With the yeast.</summary>
+    public static Place Pitch { get; } = new(Stage.Ferment, 0);
+
+    /// <summary>A stage as a whole.</summary>
+    public static implicit operator Place(Stage stage) => new(stage);
+
+    /// <summary>What holds for a whole stage comes before its moments. Minutes count down to the end of the boil or the stand, days count up.</summary>
+    public int CompareTo(Place other) => (Stage, Within, Portion).CompareTo((other.Stage, other.Within, other.Portion));
+
+    private double Within => Count is not { } count ? double.NegativeInfinity : Stage is Stage.Boil or Stage.Stand ? -count : count;
+
+    /// <summary>Whether one place comes before another.</summary>
+    public static bool operator <(Place left, Place right) => left.CompareTo(right) < 0;
+
+    /// <summary>Whether one place comes after another.</summary>
+    public static bool operator >(Place left, Place right) => left.CompareTo(right) > 0;
+
+    /// <summary>Whether one place comes before another, or is the same.</summary>
+    public static bool operator <=(Place left, Place right) => left.CompareTo(right) <= 0;
+
+    /// <summary>Whether one place comes after another, or is the same.</summary>
+    public static bool operator >=(Place left, Place right) => left.CompareTo(right) >= 0;
+}
 
 /// <summary>The stages of a run, in order.</summary>
 public enum Stage
@@ -18,11 +42,14 @@ public enum Stage
     /// <summary>The bag lifted out.</summary>
     Lift,
 
+    /// <summary>The grain rinsed.</summary>
+    Rinse,
+
     /// <summary>Wort run off through the grain.</summary>
     RunOff,
 
-    /// <summary>The grain rinsed.</summary>
-    Rinse,
+    /// <summary>Liquor added to fill the kettle up.</summary>
+    TopUp,
 
     /// <summary>All the wort in the kettle.</summary>
     CopperUp,
@@ -45,6 +72,9 @@ public enum Stage
     /// <summary>In the fermenter.</summary>
     Cast,
 
+    /// <summary>Portions put together.</summary>
+    Blend,
+
     /// <summary>Cast divided.</summary>
     Split,
 
@@ -65,41 +95,4 @@ public enum Stage
 
     /// <summary>In the glass.</summary>
     Pour,
-
-    /// <summary>Portions put together.</summary>
-    Blend,
-
-    /// <summary>Liquor or wort added to fill up.</summary>
-    TopUp,
-}
-
-/// <summary>What can be lost, each by its own law.</summary>
-public enum Loss
-{
-    /// <summary>Wort the spent grain holds, with the grain.</summary>
-    HeldInGrain,
-
-    /// <summary>Wort below the tun's outlet.</summary>
-    TunDeadSpace,
-
-    /// <summary>Water boiled off.</summary>
-    Steam,
-
-    /// <summary>Clear wort the kettle keeps.</summary>
-    Kettle,
-
-    /// <summary>Whole hops and the wort they hold.</summary>
-    SpentHops,
-
-    /// <summary>Break and food solids left in the kettle, and the wort they hold.</summary>
-    KettleSolids,
-
-    /// <summary>Carbon dioxide that left fermenter or souring kettle.</summary>
-    Gas,
-
-    /// <summary>What settled, and the beer it holds.</summary>
-    Sludge,
-
-    /// <summary>Clear beer the siphon or the fermenter keeps.</summary>
-    Racking,
 }

@@ -31,19 +31,22 @@ public readonly record struct Shares
         Liquid = share, Grain = share, Food = share, Fat = share, SpentHops = share, Fines = share, Yeast = share,
     };
 
-    /// <summary>The shares component by component, ready to multiply.</summary>
-    public Wort ByComponent()
+    /// <summary>The clear liquid alone, all of it.</summary>
+    public static Shares ClearLiquid { get; } = new() { Liquid = 1 };
+
+    /// <summary>Whether anything but liquid leaves.</summary>
+    internal bool HasSolids => Grain != 0 || Food != 0 || Fat != 0 || SpentHops != 0 || Fines != 0 || Yeast != 0;
+
+    /// <summary>The share of a phase.</summary>
+    internal double this[Phase phase] => phase switch
     {
-        // In the order of the phases; a promise stays.
-        ReadOnlySpan<double> byPhase = [Liquid, Grain, Food, Fat, SpentHops, Fines, Yeast, 0];
-        Wort shares = default;
-        for (int i = 0; i < Phases.Length; i++)
-        {
-            shares[(Component)i] = byPhase[Phases[i]];
-        }
-
-        return shares;
-    }
-
-    private static readonly int[] Phases = [.. Components.Table.Select(row => (int)row.Phase)];
+        Phase.Liquid => Liquid,
+        Phase.Grain => Grain,
+        Phase.Food => Food,
+        Phase.Fat => Fat,
+        Phase.SpentHops => SpentHops,
+        Phase.Fines => Fines,
+        Phase.Yeast => Yeast,
+        _ => 0,
+    };
 }

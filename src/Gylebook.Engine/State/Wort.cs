@@ -76,14 +76,11 @@ public struct Wort
     public readonly double LitresAt(double gravity) => LiquidMass / SucroseSolution.KilogramsPerLitreOfGravity(gravity);
 
     /// <summary>Ethanol, per cent of the volume at 20 °C.</summary>
-    public readonly double AlcoholByVolumePercent
-    {
-        get
-        {
-            double litres = Litres;
-            return litres <= 0 ? 0 : 100 * this[Component.Ethanol] / PureEthanolKilogramsPerLitre / litres;
-        }
-    }
+    public readonly double AlcoholByVolumePercent => AlcoholByVolumePercentOf(Litres);
+
+    /// <summary>The same, for whoever has read the litres already.</summary>
+    public readonly double AlcoholByVolumePercentOf(double litres) =>
+        litres <= 0 ? 0 : 100 * this[Component.Ethanol] / PureEthanolKilogramsPerLitre / litres;
 
     /// <summary>Whether every amount is a finite number that is not negative beyond rounding.</summary>
     public readonly bool IsSound
@@ -108,34 +105,42 @@ public struct Wort
     /// <summary>Mixes another wort, or some multiple of it, into this one.</summary>
     public void Add(in Wort other, double times = 1)
     {
-        Span<double> mine = MemoryMarshal.CreateSpan(ref _amounts[0], Amounts.Length);
-        ReadOnlySpan<double> theirs = MemoryMarshal.CreateReadOnlySpan(in other._amounts[0], Amounts.Length);
-        for (int i = 0; i < Amounts.Length; i += Vector<double>.Count)
+        ref double mine = ref First(ref _amounts);
+        ref double theirs = ref First(ref Unsafe.AsRef(in other._amounts));
+        for (int i = 0; i < Components.Room; i += Vector<double>.Count)
         {
-            (new Vector<double>(mine[i..]) + (new Vector<double>(theirs[i..]) * times)).CopyTo(mine[i..]);
+            (Vector.LoadUnsafe(ref mine, (nuint)i) + (Vector.LoadUnsafe(ref theirs, (nuint)i) * times)).StoreUnsafe(ref mine, (nuint)i);
         }
     }
 
     /// <summary>Multiplies every amount.</summary>
     public void Multiply(double times)
     {
-        Span<double> mine = MemoryMarshal.CreateSpan(ref _amounts[0], Amounts.Length);
-        for (int i = 0; i < Amounts.Length; i += Vector<double>.Count)
+        ref double mine = ref First(ref _amounts);
+        for (int i = 0; i < Components.Room; i += Vector<double>.Count)
         {
-            (new Vector<double>(mine[i..]) * times).CopyTo(mine[i..]);
+            (Vector.LoadUnsafe(ref mine, (nuint)i) * times).StoreUnsafe(ref mine, (nuint)i);
         }
     }
 
-    /// <summary>The part that <paramref name="shares"/> names of each component; it stays here too until it is taken off.</summary>
-    public readonly Wort Part(in Wort shares)
+    /// <summary>The share of each phase that is named; it stays here too until it is taken off.</summary>
+    public readonly Wort Part(in Shares shares)
     {
-        Wort part = default;
-        Span<double> into = MemoryMarshal.CreateSpan(ref part._amounts[0], Amounts.Length);
-        ReadOnlySpan<double> mine = MemoryMarshal.CreateReadOnlySpan(in _amounts[0], Amounts.Length);
-        ReadOnlySpan<double> share = MemoryMarshal.CreateReadOnlySpan(in shares._amounts[0], Amounts.Length);
-        for (int i = 0; i < Amounts.Length; i += Vector<double>.Count)
+        Unsafe.SkipInit(out Wort part);
+        ref double mine = ref First(ref Unsafe.AsRef(in _amounts));
+        ref double into = ref First(ref part._amounts);
+        ref double liquid = ref MemoryMarshal.GetArrayDataReference(Components.LiquidPhase);
+        for (int i = 0; i < Components.Room; i += Vector<double>.Count)
         {
-            (new Vector<double>(mine[i..]) * new Vector<double>(share[i..])).CopyTo(into[i..]);
+            (Vector.LoadUnsafe(ref mine, (nuint)i) * (Vector.LoadUnsafe(ref liquid, (nuint)i) * shares.Liquid)).StoreUnsafe(ref into, (nuint)i);
+        }
+
+        if (shares.HasSolids)
+        {
+            foreach ((Component component, Phase phase) in Components.Solids)
+            {
+                part[component] = this[component] * shares[phase];
+            }
         }
 
         return part;
@@ -143,22 +148,25 @@ public struct Wort
 
     private readonly double Dot(double[] weights)
     {
-        ReadOnlySpan<double> mine = MemoryMarshal.CreateReadOnlySpan(in _amounts[0], Amounts.Length);
+        ref double mine = ref First(ref Unsafe.AsRef(in _amounts));
+        ref double weight = ref MemoryMarshal.GetArrayDataReference(weights);
         Vector<double> sum = Vector<double>.Zero;
         int i = 0;
         for (; i + Vector<double>.Count <= Components.Count; i += Vector<double>.Count)
         {
-            sum += new Vector<double>(mine[i..]) * new Vector<double>(weights, i);
+            sum += Vector.LoadUnsafe(ref mine, (nuint)i) * Vector.LoadUnsafe(ref weight, (nuint)i);
         }
 
         double total = Vector.Sum(sum);
         for (; i < Components.Count; i++)
         {
-            total += mine[i] * weights[i];
+            total += _amounts[i] * weights[i];
         }
 
         return total;
     }
+
+    private static ref double First(ref Amounts amounts) => ref Unsafe.As<Amounts, double>(ref amounts);
 
     private readonly double Percent(double part)
     {
@@ -170,7 +178,7 @@ public struct Wort
     [InlineArray(Length)]
     private struct Amounts
     {
-        public const int Length = (Components.Count + 7) / 8 * 8;
+        public const int Length = Components.Room;
         private double _first;
     }
 }

@@ -39,7 +39,7 @@ public static class FoodCautions
         double headspace = dose.Into.Litres * KettleHeadspace / (1 - KettleHeadspace);
         string room = dose.GramsPerLitre > MuchPowder ? "at least" : "better";
         return new(
-            "boilover.powder", Severity.Warning, Words.Of(dose.At),
+            "boilover.powder", Severity.Warning, dose.At.ToPlace(),
             Invariant($"{name}: it foams in hot wort and can burn on. Flame off, stirred to a slurry with three to five times its weight of cool water first, in five parts over five minutes, {room} {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L of wort."),
             Words.Trade);
     }
@@ -51,7 +51,7 @@ public static class FoodCautions
     {
         double headspace = dose.Into.Litres * FermenterHeadspace / (1 - FermenterHeadspace);
         return new(
-            "foam.fermenter", Severity.Warning, Words.Of(dose.At),
+            "foam.fermenter", Severity.Warning, dose.At.ToPlace(),
             Invariant($"{name}: anything that goes in shakes gas out of fermenting beer. Cool it first, add it in five parts, keep {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L and fit a blow-off tube."),
             Words.Trade);
     }
@@ -59,7 +59,7 @@ public static class FoodCautions
     /// <summary>Starch that hangs in the beer.</summary>
     /// <param name="gramsPerLitre">How much of it.</param>
     public static Caution StarchLater(double gramsPerLitre) => new(
-        "starch.later", Severity.Warning, "package",
+        "starch.later", Severity.Warning, Stage.Package,
         Invariant($"About {gramsPerLitre:0.0} g/L of starch that met no enzyme hangs in the beer as haze. A diastatic or wild yeast could still eat it in the package and raise the pressure."),
         "stoichiometry; " + Words.Trade);
 
@@ -82,7 +82,7 @@ public static class FoodCautions
         if (point >= AdditionPoint.Pitch && food.Insoluble > 0)
         {
             yield return new(
-                "food.raw", Severity.Warning, Words.Of(dose.At),
+                "food.raw", Severity.Warning, dose.At.ToPlace(),
                 $"{food.Name}: it goes into cold beer, and nothing kills what lives on it. Heat it to 75 °C for ten minutes or steep it in spirit of 40 % or more first. Freezing kills nothing.",
                 "Salmonella in raw flour, nuts, seeds, coconut and spices: food-safety agencies; times " + Words.Trade);
         }
@@ -90,7 +90,7 @@ public static class FoodCautions
         if (point >= AdditionPoint.Pitch && FoodFamilies.Of(food.FamilyId).IsLowAcid)
         {
             yield return new(
-                "food.lowAcid", Severity.Warning, Words.Of(dose.At),
+                "food.lowAcid", Severity.Warning, dose.At.ToPlace(),
                 $"{food.Name}: it is low in acid. Never keep it wet and sealed at room temperature. Make it the same day, or keep it at 4 °C for a week at most; add it only to beer below pH 4.6 that holds alcohol.",
                 "Clostridium botulinum grows above pH 4.6 and water activity 0.85: university extension food-safety sheets");
         }

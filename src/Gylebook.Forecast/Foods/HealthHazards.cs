@@ -1,3 +1,4 @@
+using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -18,7 +19,7 @@ internal static class HealthHazards
 
     private static IEnumerable<Caution> Spices(FoodMakeup food, Dose dose)
     {
-        string at = Words.Of(dose.At);
+        Place at = dose.At.ToPlace();
         if (YeastHazards.Has(food, FoodWord.Cinnamon))
         {
             double high = CoumarinDose.MilligramsPerLitre(dose.GramsPerLitre, CoumarinDose.CassiaGramsPerKilogram.High);
@@ -60,14 +61,14 @@ internal static class HealthHazards
         if (FoodFamilies.Of(food.FamilyId).HasStones || YeastHazards.Has(food, FoodWord.StoneFruitKernel))
         {
             yield return new(
-                "pits.cyanide", Severity.Warning, Words.Of(dose.At),
+                "pits.cyanide", Severity.Warning, dose.At.ToPlace(),
                 $"{food.Name}: take the stones out, or leave them whole; never crush them. 0.37 g of raw apricot kernel, about three small ones, reach an adult's acute limit of cyanide.",
                 "EFSA Journal 2016;14(4):4424");
         }
 
         if (YeastHazards.Has(food, FoodWord.Grapefruit))
         {
-            yield return new("grapefruit.medicine", Severity.Warning, Words.Of(dose.At), $"{food.Name}: grapefruit changes how some medicines act; tell those who drink it.", "from memory");
+            yield return new("grapefruit.medicine", Severity.Warning, dose.At.ToPlace(), $"{food.Name}: grapefruit changes how some medicines act; tell those who drink it.", "from memory");
         }
     }
 
@@ -78,14 +79,14 @@ internal static class HealthHazards
             double litre = CaffeineDose.MilligramsPerLitre(dose.GramsPerLitre, content);
             double serving = litre * ServingLitres;
             yield return new(
-                "caffeine.serving", serving > CaffeineDose.AdultsADay.Value / 4 ? Severity.Warning : Severity.Note, Words.Of(dose.At),
+                "caffeine.serving", serving > CaffeineDose.AdultsADay.Value / 4 ? Severity.Warning : Severity.Note, dose.At.ToPlace(),
                 Invariant($"{food.Name} brings up to {serving:0} mg of caffeine in half a litre; {CaffeineDose.AdultsADay.Value:0} mg a day are borne by most healthy adults, less in pregnancy, none by children. Alcohol hides how awake it makes."),
                 CaffeineDose.AdultsADay.Source + "; USDA SR26");
         }
         else if (YeastHazards.Has(food, FoodWord.Caffeine))
         {
             yield return new(
-                "caffeine.unknown", Severity.Note, Words.Of(dose.At),
+                "caffeine.unknown", Severity.Note, dose.At.ToPlace(),
                 Invariant($"{food.Name} brings caffeine or theobromine; how much is not known here. {CaffeineDose.AdultsADay.Value:0} mg of caffeine a day are borne by most healthy adults."),
                 CaffeineDose.AdultsADay.Source);
         }
@@ -99,7 +100,7 @@ internal static class HealthHazards
         {
             string what = dose.At.Point == AdditionPoint.Mash ? "Spent grain" : "Sludge";
             yield return new(
-                "pets.feed", Severity.Warning, Words.Of(dose.At),
+                "pets.feed", Severity.Warning, dose.At.ToPlace(),
                 $"{what} with {food.Name} is no feed: cocoa, coffee, raisins, xylitol, macadamia and hops can kill dogs. Bin it out of reach of animals.",
                 "methylxanthines 20 mg/kg make dogs ill: veterinary toxicology; hops: J. Am. Vet. Med. Assoc. 210:51 (1997); the others from memory");
         }

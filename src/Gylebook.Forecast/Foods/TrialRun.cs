@@ -26,5 +26,5 @@ internal sealed class TrialRun(RunPlan plan, double[] draw)
     public Wort Lost(Loss loss) => _record.Outcome.Trace.Lost(loss);
 
     /// <summary>Points by which solids that have not settled lift the gravity.</summary>
-    public double SolidsLift(Stage stage) => 1000 * (Suspension.Gravity(At(stage), draw) - At(stage).Gravity);
+    public double SolidsLift(Stage stage) => 1000 * (Suspension.Gravity(At(stage), At(stage).Litres, draw) - At(stage).Gravity);
 }

@@ -49,7 +49,7 @@ internal static class YeastHazards
             if (word is FoodWord.Natamycin or FoodWord.DimethylDicarbonate)
             {
                 yield return new(
-                    "preservative.unknown", Severity.Warning, Words.Of(dose.At),
+                    "preservative.unknown", Severity.Warning, dose.At.ToPlace(),
                     $"{food.Name} is kept with {(word == FoodWord.Natamycin ? "natamycin" : "dimethyl dicarbonate")}, which is there to stop yeast. No dose for beer is known here: try it in a small jar with yeast first.",
                     Words.Trade);
             }
@@ -80,7 +80,7 @@ internal static class YeastHazards
         double bar = BottlePressure.GaugeBar(all, CellarCelsius, airBar: dose.AirKilopascals / 100);
         string air = dose.Height is { } height ? height.Text : "sea level, no height being known";
         return new(
-            "bottle.unfermentedSugar", all > BottleLimit ? Severity.Error : Severity.Warning, Words.Of(dose.At),
+            "bottle.unfermentedSugar", all > BottleLimit ? Severity.Error : Severity.Warning, dose.At.ToPlace(),
             Invariant($"The sugar of {food.Name} will ferment in the package: {volumes:0.00} volumes more, {all:0.0} with what the beer holds, {bar:0.0} bar at {CellarCelsius:0} °C against the air of {air}, on top of any priming. Ordinary bottles stand {BottleLimit:0.0} volumes; glass bursts. Keg it cold with a relief valve, or let it ferment first."),
             "stoichiometry of its sugars; air by ISO 2533; limit of bottles " + Words.Trade);
     }
@@ -91,7 +91,7 @@ internal static class YeastHazards
         double working = milligrams * PreservativeDose.UndissociatedFraction(BeerPh, pKa);
         PublishedLimit limit = name == "sorbate" ? PreservativeDose.SorbicFungistatic : PreservativeDose.BenzoateHoldsYeast;
         return new(
-            "preservative." + name, Severity.Warning, Words.Of(dose.At),
+            "preservative." + name, Severity.Warning, dose.At.ToPlace(),
             Invariant($"{food.Name} is kept with {name}. At the usual {UsualMilligramsPerKilogram:0} mg/kg this dose is {milligrams:0} mg/L, {working:0} mg/L of it at work at pH {BeerPh:0.0}; yeast is stopped near {limit.Value:0} {limit.Unit}. It slows a starter and bottle conditioning long before; an active fermentation goes on."),
             limit.Source + "; Henderson–Hasselbalch");
     }
@@ -101,7 +101,7 @@ internal static class YeastHazards
         double most = PreservativeDose.MilligramsPerLitre(dose.Amount.Kilograms, DriedFruitSulphurDioxide, dose.Into.Litres);
         PublishedLimit limit = PreservativeDose.SulphiteDeclaration;
         return new(
-            "preservative.sulphite", Severity.Warning, Words.Of(dose.At),
+            "preservative.sulphite", Severity.Warning, dose.At.ToPlace(),
             Invariant($"{food.Name} holds sulphites. At the most that dried fruit may hold, {DriedFruitSulphurDioxide:0} mg/kg, this dose is {most:0} mg/L; from {limit.Value:0} mg/L on, declare them."),
             limit.Source);
     }

@@ -1,4 +1,5 @@
 using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Beer;
 using Gylebook.Forecast.Report.Bitterness;
@@ -108,7 +109,7 @@ public static class ForecastJson
 
     private static void WriteStage(JsonPen pen, StageRow stage)
     {
-        pen.Text("stage", stage.Stage);
+        pen.Text("stage", Names.Of(stage.Stage));
         pen.Text("portion", stage.Portion);
         pen.Number("litresAt20C", stage.LitresAt20C, 3);
         pen.Number("litresWithSolids", stage.LitresWithSolids, 3);
@@ -122,9 +123,9 @@ public static class ForecastJson
 
     private static void WriteLoss(JsonPen pen, LossRow loss)
     {
-        pen.Text("stage", loss.Stage);
+        pen.Text("stage", Names.Of(loss.Place.Stage));
         pen.Text("portion", loss.Portion);
-        pen.Text("what", loss.What);
+        pen.Text("what", Names.Of(loss.What));
         pen.Number("litresAt20C", loss.LitresAt20C, 3);
         pen.Number("kg", loss.Kilograms, 4);
         pen.Number("extractKg", loss.ExtractKg, 4);
@@ -132,7 +133,7 @@ public static class ForecastJson
 
     private static void WriteAddition(JsonPen pen, AdditionRow addition)
     {
-        pen.Text("stage", addition.Stage);
+        pen.Text("stage", Names.Of(addition.Place.Stage));
         pen.Text("portion", addition.Portion);
         pen.Text("what", addition.What);
         pen.Number("kg", addition.Kilograms, 4);

@@ -49,7 +49,7 @@ internal sealed class AdditionList(ParameterList parameters)
 
         AdditionPoint point = line.Line.At.Point;
         bool beforeRacking = point is AdditionPoint.Pitch or AdditionPoint.Ferment;
-        _rows.Add(new Addition(PlaceOf(line.Line.At, portion), makeup, share, beforeRacking, DoseOf(line)));
+        _rows.Add(new Addition(line.Line.At.ToPlace(portion), makeup, share, beforeRacking, DoseOf(line)));
         _lines.Add(line);
         return _rows.Count - 1;
     }
@@ -117,21 +117,6 @@ internal sealed class AdditionList(ParameterList parameters)
             line.Line.Form == IngredientForm.Pellet ? parameters.Of(Pellets) : null,
             point is AdditionPoint.CopperUp or AdditionPoint.Boil);
     }
-
-    private static Place PlaceOf(AdditionTime at, int portion) => new(
-        at.Point switch
-        {
-            AdditionPoint.Mash => Stage.Mash,
-            AdditionPoint.CopperUp => Stage.CopperUp,
-            AdditionPoint.Boil => Stage.Boil,
-            AdditionPoint.KnockOut => Stage.KnockOut,
-            AdditionPoint.Stand => Stage.Stand,
-            AdditionPoint.Pitch or AdditionPoint.Ferment => Stage.Ferment,
-            AdditionPoint.Rack => Stage.Rack,
-            _ => Stage.Package,
-        },
-        at.Point is AdditionPoint.Boil or AdditionPoint.Stand or AdditionPoint.Ferment ? at.Count : null,
-        portion);
 }
 
 /// <summary>The figures of malts' certificates as parameters, in the order of <see cref="MaltMakeup"/>'s slots.</summary>

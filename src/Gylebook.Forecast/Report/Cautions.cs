@@ -26,7 +26,7 @@ internal static class Cautions
     /// <summary>All cautions, in the order of the run.</summary>
     public static IReadOnlyList<Caution> Of(
         BrewPlan brew, RunRecord record, RunOutcome figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhReport ph) =>
-        [.. All(brew, record, figures, water, pitch, chilling, ph).Distinct().OrderBy(caution => RunOrder.Of(caution.Where))];
+        [.. All(brew, record, figures, water, pitch, chilling, ph).Distinct().OrderBy(caution => caution.Place)];
 
     private static IEnumerable<Caution> All(
         BrewPlan brew, RunRecord record, RunOutcome figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhReport ph) =>
@@ -44,7 +44,7 @@ internal static class Cautions
         .. MashCautions.Of(brew),
         .. IonsOf(figures, water is not null),
         .. water?.Cautions ?? [],
-        new("alcohol", Severity.Note, "pour", "Beer is for adults. Home production and sale are ruled by local law.", "local law"),
+        new("alcohol", Severity.Note, Stage.Pour, "Beer is for adults. Home production and sale are ruled by local law.", "local law"),
     ];
 
     private static IEnumerable<Caution> HotSide(BrewPlan brew, RunRecord record, bool isTreated)
@@ -54,24 +54,24 @@ internal static class Cautions
             if (!isTreated)
             {
                 // Whoever treats the liquor is told the same, and when to do it, with the treatment.
-                yield return new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds. Keep children and animals away, wear boots, and move it in small amounts.", Words.Trade);
+                yield return new("scald.liquor", Severity.Warning, Stage.Strike, "Hot liquor scalds. Keep children and animals away, wear boots, and move it in small amounts.", Words.Trade);
             }
 
             if (mash.Method is MashMethod.Bag or MashMethod.Part)
             {
                 string kg = record.Outcome[Heat.LiftKilograms].ToString("0.#", CultureInfo.InvariantCulture);
-                yield return new("lift.heavy", Severity.Warning, "lift", $"The bag weighs about {kg} kg wet and hot. Use a pulley or a second pair of hands; let it drip over the kettle.", Words.Trade);
+                yield return new("lift.heavy", Severity.Warning, Stage.Lift, $"The bag weighs about {kg} kg wet and hot. Use a pulley or a second pair of hands; let it drip over the kettle.", Words.Trade);
             }
         }
 
         foreach (PlannedLine line in brew.Lines.Where(l => l.Salt is { Caution.Length: > 0 }))
         {
-            yield return new("salt.handle", Severity.Warning, Words.Of(line.Line.At), $"{Words.Sentence(line.Name)}: {line.Salt!.Caution}", Words.Trade);
+            yield return new("salt.handle", Severity.Warning, line.Line.At.ToPlace(), $"{Words.Sentence(line.Name)}: {line.Salt!.Caution}", Words.Trade);
         }
 
         foreach (PlannedLine line in brew.Lines.Where(l => l.Line.Kind == IngredientKind.Acid))
         {
-            yield return TreatmentCautions.ForAcid(line.Acid!.Acid.Acid, Words.Of(line.Line.At));
+            yield return TreatmentCautions.ForAcid(line.Acid!.Acid.Acid, line.Line.At.ToPlace());
         }
     }
 
@@ -81,7 +81,7 @@ internal static class Cautions
         {
             if (line.Line.Kind == IngredientKind.Hop && line.Line.At.Point is AdditionPoint.Boil or AdditionPoint.CopperUp)
             {
-                yield return new("boilover.hops", Severity.Warning, Words.Of(line.Line.At), "Foam rises when hops go in. Stand back, stir, turn down.", Words.Trade);
+                yield return new("boilover.hops", Severity.Warning, line.Line.At.ToPlace(), "Foam rises when hops go in. Stand back, stir, turn down.", Words.Trade);
             }
             else if (line.Sugar is not null)
             {
@@ -111,7 +111,7 @@ internal static class Cautions
             yield return FoodCautions.FermenterFoam(line.Name, DoseOf(brew, line, figures));
         }
 
-        yield return new("co2.room", Severity.Warning, "ferment", "Fermentation fills low and closed rooms with carbon dioxide. Ventilate, and never work alone in a pit or a chest.", "exposure limit 5 000 ppm over 8 h (OSHA PEL)");
+        yield return new("co2.room", Severity.Warning, Stage.Ferment, "Fermentation fills low and closed rooms with carbon dioxide. Ventilate, and never work alone in a pit or a chest.", "exposure limit 5 000 ppm over 8 h (OSHA PEL)");
     }
 
     /// <summary>Alcohol below which a beer with sugar left is a food that spoils, % by volume. Common practice, no source.</summary>
@@ -121,16 +121,16 @@ internal static class Cautions
     {
         if (figures[BeerReadouts.AlcoholByVolume] < LittleAlcohol)
         {
-            yield return new("alcohol.little", Severity.Warning, "package", "So little alcohol protects nothing: germs that make people ill can grow in it. Bring it below pH 4.6, keep it at fridge temperature, drink it soon, and pasteurise what is to keep.", Words.Trade);
+            yield return new("alcohol.little", Severity.Warning, Stage.Package, "So little alcohol protects nothing: germs that make people ill can grow in it. Bring it below pH 4.6, keep it at fridge temperature, drink it soon, and pasteurise what is to keep.", Words.Trade);
         }
 
         if (BrewPlanner.IsGassed(brew.Recipe, brew.Kit))
         {
-            yield return new("pressure.keg", Severity.Warning, "package", "The weakest rated part sets the pressure. Use a relief valve, and keep the gas cylinder upright, chained and in an aired room.", Words.Trade);
+            yield return new("pressure.keg", Severity.Warning, Stage.Package, "The weakest rated part sets the pressure. Use a relief valve, and keep the gas cylinder upright, chained and in an aired room.", Words.Trade);
         }
         else
         {
-            yield return new("pressure.glass", Severity.Warning, "package", "Bottle only when the gravity has stood still for three days: one point left to ferment is half a volume more in glass. Use sound bottles made for pressure, and keep them in a closed box.", "stoichiometry; resting time common practice, no source");
+            yield return new("pressure.glass", Severity.Warning, Stage.Package, "Bottle only when the gravity has stood still for three days: one point left to ferment is half a volume more in glass. Use sound bottles made for pressure, and keep them in a closed box.", "stoichiometry; resting time common practice, no source");
         }
 
         foreach (Wort beer in record.Stages.Where(s => s.Stage == Stage.Package).Select(s => s.State.Wort))
@@ -147,11 +147,11 @@ internal static class Cautions
     {
         if (knowsLiquor)
         {
-            yield return new("ions.lowerBound", Severity.Note, "package", "Ions are those of liquor, salts and acids, and sodium and potassium also of foods whose label or analysis states them: malt brings its own on top, in a 12 °P wort about 550 mg/L of potassium, 100 of magnesium, 35 of calcium, 30 of sodium.", "Holzmann and Piendl, as cited in trade literature");
+            yield return new("ions.lowerBound", Severity.Note, Stage.Package, "Ions are those of liquor, salts and acids, and sodium and potassium also of foods whose label or analysis states them: malt brings its own on top, in a 12 °P wort about 550 mg/L of potassium, 100 of magnesium, 35 of calcium, 30 of sodium.", "Holzmann and Piendl, as cited in trade literature");
         }
         else if (figures[BeerReadouts.Sodium] > 0)
         {
-            yield return new("sodium.lowerBound", Severity.Note, "package", "Sodium from foods and salts only: your liquor's own comes on top. A water plan tells it.", "mass balance");
+            yield return new("sodium.lowerBound", Severity.Note, Stage.Package, "Sodium from foods and salts only: your liquor's own comes on top. A water plan tells it.", "mass balance");
         }
     }
 
@@ -159,42 +159,22 @@ internal static class Cautions
     {
         if (ServedColour.IsLowerBound(brew))
         {
-            yield return new("colour.lowerBound", Severity.Note, "knock-out", "A food of unknown colour is counted as colourless: the beer is at least this dark.", "no published colour for these foods");
+            yield return new("colour.lowerBound", Severity.Note, Stage.KnockOut, "A food of unknown colour is counted as colourless: the beer is at least this dark.", "no published colour for these foods");
         }
 
         if (!WortColour.IsWithinPublishedRange(figures[BeerReadouts.Colour]))
         {
-            yield return new("colour.range", Severity.Note, "knock-out", "Darker than the colour law was fitted to (50 SRM).", "Morey's fit, valid below 50 SRM");
+            yield return new("colour.range", Severity.Note, Stage.KnockOut, "Darker than the colour law was fitted to (50 SRM).", "Morey's fit, valid below 50 SRM");
         }
 
         if (!SucroseSolution.IsWithinPublishedRange(SucroseSolution.PlatoAt(figures[BeerReadouts.OriginalGravity])))
         {
-            yield return new("gravity.range", Severity.Note, "ferment", "Stronger than the sugar table that gravity is read by (30 °P, 1.129): its curve is carried on.", "NBS Circular C440, docs/science/extract-and-gravity.md");
+            yield return new("gravity.range", Severity.Note, Stage.Ferment, "Stronger than the sugar table that gravity is read by (30 °P, 1.129): its curve is carried on.", "NBS Circular C440, docs/science/extract-and-gravity.md");
         }
 
         if (figures[BeerReadouts.OriginalGravity] > 1.083)
         {
-            yield return new("gravity.strong", Severity.Note, "ferment", "Above 20 °P the two published ways to a beer's gravity part by up to 0.002.", "Balling against Tabarié, docs/science/extract-and-gravity.md");
+            yield return new("gravity.strong", Severity.Note, Stage.Ferment, "Above 20 °P the two published ways to a beer's gravity part by up to 0.002.", "Balling against Tabarié, docs/science/extract-and-gravity.md");
         }
-    }
-}
-
-/// <summary>Where in the run a place lies, by its name: a stage, or a time to put something in.</summary>
-internal static class RunOrder
-{
-    private static readonly string[] Places =
-    [
-        "strike", "mash", "mashReading", "lift", "run-off", "rinse", "sparge", "copper-up", "kettle", "sour", "boil", "knock-out", "stand", "chill", "cast", "pitch",
-        "ferment", "crash", "rack", "package", "pour",
-    ];
-
-    /// <summary>Comes before another place when it is less: "boil 60 min" before "boil 10 min" before "ferment day 3".</summary>
-    public static (int Place, double Within) Of(string where)
-    {
-        string[] words = where.Split(' ');
-        int place = Array.IndexOf(Places, words[0]);
-        double count = words.Select(word => double.TryParse(word, CultureInfo.InvariantCulture, out double number) ? number : 0).Sum();
-        // Minutes count down to the end of the boil or the stand, days count up.
-        return (place < 0 ? Places.Length : place, words[0] is "boil" or "stand" ? -count : count);
     }
 }

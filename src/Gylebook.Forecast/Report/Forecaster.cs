@@ -1,4 +1,5 @@
 using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Records;
@@ -146,6 +147,6 @@ public static class Forecaster
     };
 
     private static Finding NotSound(Reached broken) => new(
-        "run.notSound", Severity.Error, Words.Of(broken.Stage),
+        "run.notSound", Severity.Error, Names.Of(broken.Stage),
         $"more leaves here than there is: look at evaporation, boil time and volumes");
 }

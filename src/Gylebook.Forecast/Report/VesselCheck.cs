@@ -28,7 +28,7 @@ internal static class VesselCheck
 
     private static IEnumerable<Finding> Mash(BrewPlan brew, IReadOnlyList<StageRow> stages)
     {
-        if (stages.FirstOrDefault(s => s.Stage == "mash") is not { } mash)
+        if (stages.FirstOrDefault(s => s.Stage == Stage.Mash) is not { } mash)
         {
             yield break;
         }
@@ -50,7 +50,7 @@ internal static class VesselCheck
     /// <summary>Foam at the boil wants a tenth of the usable litres, and a litre more for each 10 g/L of powder: no source.</summary>
     private static IEnumerable<Finding> Kettle(BrewPlan brew, IReadOnlyList<StageRow> stages)
     {
-        if (brew.Recipe.Boil is null || stages.FirstOrDefault(s => s.Stage == "copperUp") is not { } copperUp)
+        if (brew.Recipe.Boil is null || stages.FirstOrDefault(s => s.Stage == Stage.CopperUp) is not { } copperUp)
         {
             yield break;
         }

@@ -1,3 +1,4 @@
+using Gylebook.Forecast;
 using Gylebook.Recipes;
 using Microsoft.AspNetCore.Components;
 

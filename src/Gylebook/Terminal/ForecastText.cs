@@ -1,6 +1,6 @@
 using System.Globalization;
 using Gylebook.Engine.Readouts;
-using Gylebook.Forecast;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Beer;
 using Gylebook.Forecast.Report.Stages;
@@ -62,7 +62,7 @@ internal static class ForecastText
         foreach (StageRow row in forecast.Stages)
         {
             table.AddRow(Cells(
-                split ? $"{Words.Spoken(row.Stage)}, {row.Portion}" : Words.Spoken(row.Stage),
+                split ? $"{Names.Said(row.Stage)}, {row.Portion}" : Names.Said(row.Stage),
                 Number(row.LitresAt20C, "0.00"),
                 Number(row.VesselLitres, "0.00"),
                 row.TemperatureC is double celsius ? Number(celsius, "0.0") : "",
@@ -81,7 +81,7 @@ internal static class ForecastText
         foreach (LossRow row in forecast.Losses)
         {
             table.AddRow(Cells(
-                Words.Spoken(row.What), split ? $"{Words.Spoken(row.Stage)}, {row.Portion}" : Words.Spoken(row.Stage), Number(row.LitresAt20C, "0.00"), Number(row.Kilograms, "0.000"), Number(row.ExtractKg, "0.000")));
+                Names.Said(row.What), split ? $"{Names.Said(row.Place)}, {row.Portion}" : Names.Said(row.Place), Number(row.LitresAt20C, "0.00"), Number(row.Kilograms, "0.000"), Number(row.ExtractKg, "0.000")));
         }
 
         return table;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Gylebook.Forecast;
 using Gylebook.Forecast.Report.Pitching;
-using Gylebook.Recipes;
 using Gylebook.Science.Fermenting;
 
 namespace Gylebook.Terminal;

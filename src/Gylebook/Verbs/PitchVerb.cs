@@ -1,7 +1,7 @@
 using System.ComponentModel;
+using Gylebook.Forecast;
 using Gylebook.Forecast.Json;
 using Gylebook.Forecast.Report;
-using Gylebook.Recipes;
 using Gylebook.Terminal;
 using Spectre.Console.Cli;
 

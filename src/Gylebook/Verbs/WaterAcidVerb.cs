@@ -1,7 +1,8 @@
 using System.ComponentModel;
+using Gylebook.Engine.State;
+using Gylebook.Forecast;
 using Gylebook.Forecast.Json;
 using Gylebook.Forecast.Liquors;
-using Gylebook.Recipes;
 using Gylebook.Science.Water;
 using Gylebook.Terminal;
 using Spectre.Console.Cli;
@@ -95,7 +96,7 @@ internal sealed class WaterAcidVerb : Command<WaterAcidVerb.Settings>
         }
 
         AcidAnswer answer = AcidAnswer.Of(question);
-        Caution caution = TreatmentCautions.ForAcid(question.Acid!.Acid, "liquor");
+        Caution caution = TreatmentCautions.ForAcid(question.Acid!.Acid, Stage.Strike);
         Console.WriteLine(settings.Json ? Json(question, answer, caution) : Text(question, answer, caution));
         return 0;
     }

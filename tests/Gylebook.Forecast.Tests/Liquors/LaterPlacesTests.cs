@@ -1,3 +1,4 @@
+using Gylebook.Engine.State;
 using System.Globalization;
 using CsCheck;
 using Gylebook.Forecast.Liquors;
@@ -113,7 +114,7 @@ public sealed class LaterPlacesTests
         Near.Equal(30, wort.Amount.Low, 0.5);
         Assert.True(wort.Amount.Low < wort.Amount.Likely && wort.Amount.Likely < wort.Amount.High);
         Near.Equal(wort.Amount.Likely, Assert.Single(outcome.Kettle.Acids).Units, 0.05 + 1e-9);
-        Assert.Contains(outcome.Cautions, caution => caution is { Code: "acid.handle", Where: "kettle" });
+        Assert.Contains(outcome.Cautions, caution => caution is { Code: "acid.handle", Place.Stage: Stage.CopperUp });
         Assert.Contains(outcome.Cautions, caution => caution.Code == "wort.measure");
         IngredientLine line = Assert.Single(WaterTreatment.RecipeLinesOf(outcome));
         Assert.Equal((IngredientKind.Acid, "lactic", AdditionPoint.CopperUp), (line.Kind, line.Of, line.At.Point));

@@ -191,7 +191,7 @@ public sealed class WaterTreatmentTests
             "salts": [ { "salt": "calcium chloride, anhydrous", "least": "0.1 g/L" } ],
             "grist": [ { "malt": "pale ale malt", "amount": "4 kg" } ]
             """);
-        Assert.Equal(["mash", "sparge"], outcome.Cautions.Where(caution => caution.Code == "acid.handle").Select(caution => caution.Where));
+        Assert.Equal(["mash", "rinse"], outcome.Cautions.Where(caution => caution.Code == "acid.handle").Select(caution => caution.Where));
         Assert.Contains(outcome.Cautions, caution => caution.Code == "salt.handle");
         Assert.Contains(outcome.Cautions, caution => caution.Code == "scald.liquor");
     }

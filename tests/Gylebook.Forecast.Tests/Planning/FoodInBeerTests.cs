@@ -23,7 +23,7 @@ public sealed class FoodInBeerTests
         double kilograms = 20 * 1.050 * Wort.WaterKilogramsPerLitre;
         wort[Component.Sucrose] = kilograms * plato / 100;
         wort[Component.Water] = kilograms * (1 - (plato / 100));
-        wort.Add(brew.Lines.Single(l => l.Food is not null).Makeup.Part(new Shares { Liquid = 1 }.ByComponent()));
+        wort.Add(brew.Lines.Single(l => l.Food is not null).Makeup.Part(Shares.ClearLiquid));
         Near.Equal(21.8, wort.Litres, 0.1);
         Near.Equal(47.5 + 1.2, 1000 * (wort.Gravity - 1), 0.1);
         Assert.True(wort.Gravity < 1.050);

@@ -1,4 +1,5 @@
 using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
@@ -174,9 +175,9 @@ public sealed class AcidityTests
         Assert.InRange(wort.Low, 3.2, 3.4);
         Assert.InRange(beer.Low, 2.9, beer.Likely);
         Assert.InRange(beer.Likely, 3.1, 3.4);
-        StageRow row = told.Stages.Single(s => s.Stage == "sour");
+        StageRow row = told.Stages.Single(s => s.Stage == Stage.Sour);
         Assert.Equal(40, row.TemperatureC);
-        Assert.Equal(["copperUp", "sour", "knockOut"], told.Stages.Select(s => s.Stage).SkipWhile(s => s != "copperUp").Take(3));
+        Assert.Equal([Stage.CopperUp, Stage.Sour, Stage.KnockOut], told.Stages.Select(s => s.Stage).SkipWhile(s => s != Stage.CopperUp).Take(3));
         string[] wanted = ["souring.germs", "souring.discard", "souring.measure", "souring.acid", "souring.boil", "souring.yeast", "ph.width"];
         Assert.Empty(wanted.Except(told.Cautions.Select(c => c.Code)));
         Assert.DoesNotContain(told.Cautions, c => c.Code == "souring.gas");

@@ -23,7 +23,7 @@ public sealed class BitternessTests
     {
         BrewForecast told = Bitters.With(Bitters.Hop(40, AdditionPoint.Boil, 60)).Forecast();
         HopBitterness hop = Assert.Single(told.BitternessBy);
-        double meanGravity = (told.Stages.First(s => s.Stage == "copperUp").Gravity + told.Stages.First(s => s.Stage == "knockOut").Gravity) / 2;
+        double meanGravity = (told.Stages.First(s => s.Stage == Stage.CopperUp).Gravity + told.Stages.First(s => s.Stage == Stage.KnockOut).Gravity) / 2;
         double table = TimeAndGravityBitterness.Utilisation(60, meanGravity);
         double kept = 0.925 * 0.663;
         double least = 0.4759 * kept / table;
@@ -96,8 +96,8 @@ public sealed class BitternessTests
     {
         double whole = Ibu(Bitters.With(Bitters.Hop(40, AdditionPoint.CopperUp)));
         BrewForecast pellets = Bitters.With(Bitters.Hop(40, AdditionPoint.CopperUp) with { Form = IngredientForm.Pellet }).Forecast(Kinetics);
-        double kettle = pellets.Stages.First(s => s.Stage == "cast").LitresAt20C;
-        double withWhole = Bitters.With(Bitters.Hop(40, AdditionPoint.CopperUp)).Forecast(Kinetics).Stages.First(s => s.Stage == "cast").LitresAt20C;
+        double kettle = pellets.Stages.First(s => s.Stage == Stage.Cast).LitresAt20C;
+        double withWhole = Bitters.With(Bitters.Hop(40, AdditionPoint.CopperUp)).Forecast(Kinetics).Stages.First(s => s.Stage == Stage.Cast).LitresAt20C;
         Assert.True(withWhole < kettle);
         Near.Equal(1.10, pellets.Number("bitterness") / whole, 1e-6);
 

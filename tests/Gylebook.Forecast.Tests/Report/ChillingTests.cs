@@ -26,7 +26,7 @@ public sealed class ChillingTests
         BrewForecast told = Late.Forecast(kit: Hose);
         Chilling chilling = told.Chilling!;
         Near.Equal(19, chilling.WortOutCelsius!.Value, 1e-6);
-        Near.Equal(told.Stages.First(s => s.Stage == "cast").LitresAt20C / chilling.WortLitresPerMinute!.Value, chilling.Minutes!.Value, 1e-6);
+        Near.Equal(told.Stages.First(s => s.Stage == Stage.Cast).LitresAt20C / chilling.WortLitresPerMinute!.Value, chilling.Minutes!.Value, 1e-6);
         Near.Equal(8 * chilling.Minutes.Value, chilling.CoolantLitres!.Value, 1e-6);
         Assert.InRange(chilling.CoolantOutCelsius!.Value, 12, 100);
         Assert.Equal(("counterflow", 12.0), (chilling.Kind, chilling.CoolerCelsius!.Value));
@@ -101,7 +101,7 @@ public sealed class ChillingTests
     {
         BrewForecast told = Late.Forecast(new ForecastRequest { Bitterness = BitternessModel.Isomerisation }, Hose);
         double minutes = told.Chilling!.Minutes!.Value;
-        double perShare = 30 * 0.08 * 1000 / told.Stages.First(s => s.Stage == "knockOut").LitresAt20C * 0.925 * 0.663;
+        double perShare = 30 * 0.08 * 1000 / told.Stages.First(s => s.Stage == Stage.KnockOut).LitresAt20C * 0.925 * 0.663;
         double most = perShare * IsomerisationStep.RunningOff(minutes, _ => 100).IsoFromAlpha;
         double least = perShare * IsomerisationStep.RunningOff(minutes, t => WortCooling.AloneCelsius(100, 0.0203, t)).IsoFromAlpha;
 

@@ -18,7 +18,7 @@ public sealed class HeightTests
     public void Wort_boils_cooler()
     {
         BrewForecast told = Bitter.Forecast(kit: High);
-        Near.Equal(95.02, told.Stages.Single(s => s.Stage == "knockOut").TemperatureC!.Value, 0.005);
+        Near.Equal(95.02, told.Stages.Single(s => s.Stage == Stage.KnockOut).TemperatureC!.Value, 0.005);
         Near.Equal(95.02, told.MashSchedule!.BoilCelsius, 0.005);
     }
 

@@ -1,4 +1,5 @@
 using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Beer;
 using Gylebook.Recipes;
@@ -34,7 +35,7 @@ public sealed class LookAndStyleTests
     {
         BrewForecast told = Amber.Forecast();
         double promised = (4 * MaltColourOf("pale ale malt")) + (0.4 * MaltColourOf("caramel malt"));
-        double units = promised / 0.45359237 / (told.Stages.First(s => s.Stage == "knockOut").LitresAt20C / 3.785411784);
+        double units = promised / 0.45359237 / (told.Stages.First(s => s.Stage == Stage.KnockOut).LitresAt20C / 3.785411784);
         Assert.Equal(["powerLaw", "straightLines"], told.ColourBy.Select(c => c.Law));
         double ratio = StraightLineColour.SrmOfMaltColourUnits(units) / WortColour.SrmOfMaltColourUnits(units);
         Near.Equal(ratio, told.ColourBy[1].Srm / told.ColourBy[0].Srm, 1e-9);

@@ -1,3 +1,4 @@
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Mashing;
 using Gylebook.Forecast.Report.Stages;
@@ -21,7 +22,7 @@ public sealed class MashScheduleTests
     {
         BrewForecast told = Forecast(Coil);
         MashSchedule schedule = told.MashSchedule!;
-        double planned = told.Stages.First(stage => stage.Stage == "strike").LitresAt20C;
+        double planned = told.Stages.First(stage => stage.Stage == Stage.Strike).LitresAt20C;
         Near.Equal(planned, schedule.InfusionStrike!.Litres + schedule.Rests.Sum(rest => rest.InfusionLitres ?? 0), 1e-6);
         Assert.Null(schedule.Rests[0].InfusionLitres);
         Assert.All(schedule.Rests.Skip(1), rest => Assert.InRange(rest.InfusionLitres!.Value, 0.1, planned));
@@ -55,7 +56,7 @@ public sealed class MashScheduleTests
     public void Heating_takes_the_heat_of_grain_and_liquor()
     {
         BrewForecast told = Forecast(Coil);
-        double liquor = told.Stages.First(stage => stage.Stage == "strike").LitresAt20C * 0.998234;
+        double liquor = told.Stages.First(stage => stage.Stage == Stage.Strike).LitresAt20C * 0.998234;
         MashRest second = told.MashSchedule!.Rests[1];
         double heat = (4 * 1.67288) + (liquor * 4.18);
         Near.Equal(heat * (66 - told.MashSchedule.Rests[0].EndCelsius!.Value) / (3.5 * 0.9) / 60, second.HeatMinutes!.Value, 0.001);
@@ -65,10 +66,10 @@ public sealed class MashScheduleTests
     public void Strike_rinse_and_boil_are_told_as_the_run_has_them()
     {
         BrewForecast told = Forecast(Coil);
-        StageRow strike = told.Stages.First(stage => stage.Stage == "strike");
+        StageRow strike = told.Stages.First(stage => stage.Stage == Stage.Strike);
         Near.Equal(strike.LitresAt20C, told.MashSchedule!.StrikeLitres, 1e-6);
         Near.Equal(strike.TemperatureC!.Value, told.MashSchedule.StrikeCelsius, 1e-9);
-        Near.Equal(told.Stages.First(stage => stage.Stage == "copperUp").LitresAt20C, told.MashSchedule.CopperUpLitres, 1e-6);
+        Near.Equal(told.Stages.First(stage => stage.Stage == Stage.CopperUp).LitresAt20C, told.MashSchedule.CopperUpLitres, 1e-6);
         Assert.Null(told.MashSchedule.Rinse);
         Recipe rinsed = Stepped with { Mash = Stepped.Mash! with { Sparge = new SpargePlan(SpargeMethod.Pour, Typed.Litres(5), null) } };
         Assert.Equal(new MashRinse(SpargeMethod.Pour, 5, null), Forecaster.Forecast(rinsed, Coil, RandomBrews.Foods, "x").MashSchedule!.Rinse);

@@ -81,7 +81,7 @@ internal static class Draws
     public static Wort AllMalt(double plato)
     {
         Wort mash = Mashed(Malt(81.5, 3.2), 4, 14, Of());
-        Wort wort = mash.Part(new Shares { Liquid = 1 }.ByComponent());
+        Wort wort = mash.Part(Shares.ClearLiquid);
         wort[Component.Water] += (100 * wort.ExtractMass / plato) - wort.LiquidMass;
         return wort;
     }

@@ -2,6 +2,8 @@ using System.Globalization;
 using AngleSharp.Dom;
 using Bunit;
 using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
+using Gylebook.Forecast;
 using Gylebook.Recipes;
 using Gylebook.Web.Widgets;
 
@@ -56,7 +58,7 @@ public sealed class SmallWidgetTests : GylebookTestContext
     [Fact]
     public void A_caution_tells_its_source()
     {
-        Caution caution = new("scald.liquor", Severity.Warning, "strike", "Hot liquor scalds.", "common practice, no source");
+        Caution caution = new("scald.liquor", Severity.Warning, Stage.Strike, "Hot liquor scalds.", "common practice, no source");
         IElement note = Render<CautionNote>(p => p.Add(n => n.Caution, caution)).Find("[role=note]");
         Assert.Contains("Take care. Hot liquor scalds.", note.TextContent, StringComparison.Ordinal);
         Assert.Contains("common practice, no source", note.TextContent, StringComparison.Ordinal);

@@ -6,12 +6,12 @@ using Gylebook.Forecast.Records;
 namespace Gylebook.Forecast.Report.Stages;
 
 /// <summary>Something that goes in.</summary>
-/// <param name="Stage">Where.</param>
-/// <param name="Portion">Into which portion.</param>
+/// <param name="Place">Where in the run.</param>
+/// <param name="Portion">Name of the portion it goes into.</param>
 /// <param name="What">Its name, or what it is for: <c>sparge liquor</c>.</param>
 /// <param name="Kilograms">All of it.</param>
 /// <param name="LitresAt20C">Clear liquid it brings by itself; starch that the mash has yet to dissolve is not in it.</param>
-public sealed record AdditionRow(string Stage, string Portion, string What, double Kilograms, double LitresAt20C);
+public sealed record AdditionRow(Place Place, string Portion, string What, double Kilograms, double LitresAt20C);
 
 /// <summary>All that goes in, as rows to tell: the recipe's lines by name, and what the plan itself puts in.</summary>
 internal static class AdditionRows
@@ -21,27 +21,27 @@ internal static class AdditionRows
     {
         RunPlan plan = brew.Plan!;
         Queue<Step> lines = new(plan.Steps.Where(s => s.Move == Move.AddIngredient));
-        List<(Movement Movement, string Name, int Line)> named = [];
+        List<(Place Place, string Name, int Line, Wort What)> named = [];
         foreach (Movement movement in record.Additions)
         {
             // The log tells no names, but it keeps the order of the plan's steps: a line of the recipe is next, or it is
             // something that the plan put in by itself.
             bool isLine = lines.TryPeek(out Step next) && next.To == movement.Portion && plan.Additions[next.Row].Place.Stage == movement.Stage;
             named.Add(isLine
-                ? (movement, brew.AdditionLines[lines.Dequeue().Row].Name, next.Row)
-                : (movement, PlannedName.GetValueOrDefault(movement.Stage, "liquor"), -1));
+                ? (plan.Additions[next.Row].Place, brew.AdditionLines[lines.Dequeue().Row].Name, next.Row, movement.What)
+                : (new Place(movement.Stage, null, movement.Portion), PlannedName.GetValueOrDefault(movement.Stage, "liquor"), -1, movement.What));
         }
 
-        return [.. named.Where(n => n.Line >= 0 || n.Movement.What.Mass > 0).GroupBy(n => (n.Movement.Stage, n.Movement.Portion, n.Name, n.Line)).Select(group =>
+        return [.. named.Where(n => n.Line >= 0 || n.What.Mass > 0).GroupBy(n => (n.Place, n.Name, n.Line)).Select(group =>
         {
             Wort sum = default;
-            foreach ((Movement movement, _, _) in group)
+            foreach ((_, _, _, Wort what) in group)
             {
-                sum.Add(movement.What);
+                sum.Add(what);
             }
 
-            (Stage stage, int portion, string name, _) = group.Key;
-            return new AdditionRow(Words.Of(stage), StageRows.PortionAt(brew, stage, portion), name, sum.Mass, LitresOf(sum));
+            (Place place, string name, _) = group.Key;
+            return new AdditionRow(place, StageRows.PortionAt(brew, place.Stage, place.Portion), name, sum.Mass, LitresOf(sum));
         })];
     }
 

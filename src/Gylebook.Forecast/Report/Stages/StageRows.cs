@@ -6,8 +6,8 @@ using Gylebook.Forecast.Records;
 namespace Gylebook.Forecast.Report.Stages;
 
 /// <summary>A stage of one portion.</summary>
-/// <param name="Stage">Stable name: <c>copperUp</c>.</param>
-/// <param name="Portion">Name of the portion.</param>
+/// <param name="Place">Where in the run.</param>
+/// <param name="Portion">Name of the portion there; one alone before the cast is divided.</param>
 /// <param name="LitresAt20C">Clear liquid.</param>
 /// <param name="LitresWithSolids">What the vessel's marks would read at 20 °C.</param>
 /// <param name="LitresHot">Clear liquid as it stands at its temperature.</param>
@@ -18,21 +18,24 @@ namespace Gylebook.Forecast.Report.Stages;
 /// <param name="AlcoholByVolume">Per cent.</param>
 /// <param name="ColourSrm">Colour of the liquid once it has one: from knock-out on.</param>
 public sealed record StageRow(
-    string Stage, string Portion, double LitresAt20C, double LitresWithSolids, double LitresHot, double? TemperatureC,
+    Place Place, string Portion, double LitresAt20C, double LitresWithSolids, double LitresHot, double? TemperatureC,
     double Gravity, double SuspensionGravity, double ExtractPlato, double AlcoholByVolume, double ColourSrm)
 {
+    /// <summary>The stage.</summary>
+    public Stage Stage => Place.Stage;
+
     /// <summary>What the vessel's marks read as it stands: hot, with everything that has not settled out of it.</summary>
     public double VesselLitres => LitresWithSolids + LitresHot - LitresAt20C;
 }
 
 /// <summary>A loss.</summary>
-/// <param name="Stage">Where.</param>
-/// <param name="Portion">From which portion.</param>
-/// <param name="What">Stable name: <c>heldInGrain</c>.</param>
+/// <param name="Place">Where in the run.</param>
+/// <param name="Portion">Name of the portion it leaves.</param>
+/// <param name="What">Which loss.</param>
 /// <param name="LitresAt20C">Clear liquid lost.</param>
 /// <param name="Kilograms">Everything lost, solids and gas included.</param>
 /// <param name="ExtractKg">Extract lost.</param>
-public sealed record LossRow(string Stage, string Portion, string What, double LitresAt20C, double Kilograms, double ExtractKg);
+public sealed record LossRow(Place Place, string Portion, Loss What, double LitresAt20C, double Kilograms, double ExtractKg);
 
 /// <summary>Stages and losses of a run, as rows to tell.</summary>
 internal static class StageRows
@@ -48,7 +51,7 @@ internal static class StageRows
             (Stage stage, int portion, Loss? loss) = group.Key;
             LossReadouts its = new(loss!.Value, stage, portion);
             return new LossRow(
-                Words.Of(stage), PortionAt(brew, stage, portion), Words.Of(loss.Value),
+                new Place(stage, null, portion), PortionAt(brew, stage, portion), loss.Value,
                 record.Outcome[its.Litres], record.Outcome[its.Kilograms], record.Outcome[its.ExtractKilograms]);
         }),
     ];
@@ -59,13 +62,13 @@ internal static class StageRows
 
     /// <summary>The portion's name as it is told at a stage: before the cast is divided there is but one.</summary>
     public static string PortionAt(BrewPlan brew, Stage stage, int portion) =>
-        stage is < Stage.Split or Stage.TopUp ? "main" : NameOf(brew, portion);
+        stage < Stage.Split ? "main" : NameOf(brew, portion);
 
     private static StageRow Row(BrewPlan brew, RunOutcome run, StageReadouts stage)
     {
         double celsius = run[stage.Celsius];
         return new StageRow(
-            Words.Of(stage.Place.Stage), PortionAt(brew, stage.Place.Stage, stage.Place.Portion),
+            stage.Place, PortionAt(brew, stage.Place.Stage, stage.Place.Portion),
             run[stage.Litres], run[stage.LitresWithSolids], run[stage.LitresHot], double.IsNaN(celsius) ? null : celsius,
             run[stage.Gravity], run[stage.SuspensionGravity], run[stage.Plato], run[stage.Alcohol], run[stage.Colour]);
     }

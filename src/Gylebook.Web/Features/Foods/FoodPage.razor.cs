@@ -1,3 +1,4 @@
+using Gylebook.Forecast;
 using Gylebook.Forecast.Foods;
 using Gylebook.Pictures;
 using Gylebook.Recipes;

@@ -1,3 +1,5 @@
+using Gylebook.Engine.State;
+using Gylebook.Forecast;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Kits;
 using Microsoft.AspNetCore.Components;
@@ -8,12 +10,12 @@ namespace Gylebook.Web.Features.Kits;
 public sealed partial class ColdFields
 {
     private static readonly Caution FirstWater = new(
-        "chill.scald", Severity.Warning, "chill",
+        "chill.scald", Severity.Warning, Stage.Chill,
         "The first water out of a chiller is near boiling, and so is wort in hoses. Tie hoses down, clamp every joint, start slowly.",
         "common practice, no source");
 
     private static readonly Caution HotVessel = new(
-        "chill.hotVessel", Severity.Warning, "chill",
+        "chill.hotVessel", Severity.Warning, Stage.Chill,
         "A closed vessel of hot wort scalds and draws a vacuum. Fill only what its maker made for boiling liquid, never glass; pitch as soon as it is cool.",
         "common practice, no source");
 

@@ -1,3 +1,5 @@
+using Gylebook.Engine.State;
+using Gylebook.Forecast;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Kits;
 using Gylebook.Science.Quantities;
@@ -9,7 +11,7 @@ namespace Gylebook.Web.Features.Kits;
 public sealed partial class GrainFields
 {
     private static readonly Caution Lift = new(
-        "lift.heavy", Severity.Warning, "lift",
+        "lift.heavy", Severity.Warning, Stage.Lift,
         "A wet bag is hot, and heavier than the dry grain was. Use a pulley or a second pair of hands; each forecast tells its kilograms.",
         "common practice, no source");
 

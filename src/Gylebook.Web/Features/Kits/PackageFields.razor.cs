@@ -1,3 +1,5 @@
+using Gylebook.Engine.State;
+using Gylebook.Forecast;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Kits;
 using Gylebook.Science.Quantities;
@@ -8,7 +10,7 @@ namespace Gylebook.Web.Features.Kits;
 public sealed partial class PackageFields
 {
     private static readonly Caution Rated = new(
-        "pressure.rated", Severity.Warning, "package",
+        "pressure.rated", Severity.Warning, Stage.Package,
         "The weakest rated part sets the pressure. Leave a rating empty rather than guess it; read it on the bottle, keg or valve.",
         "common practice, no source");
 

@@ -1,3 +1,4 @@
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
@@ -16,7 +17,7 @@ public sealed partial class LiquorFields
     [EditorRequired]
     public required RecipeDesk Desk { get; set; }
 
-    private StageRow? Strike => Desk.Outlook?.Forecast.Stages.FirstOrDefault(s => s.Stage == "strike");
+    private StageRow? Strike => Desk.Outlook?.Forecast.Stages.FirstOrDefault(s => s.Stage == Stage.Strike);
 
     private bool HasTopUp => Desk.Outlook?.Recipe.Mash?.Method == MashMethod.Part || Desk.Now.Has("liquor.topUp");
 

@@ -1,3 +1,4 @@
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Forecast.Solving;
 using Gylebook.Recipes;
@@ -54,15 +55,15 @@ public sealed partial class RecipeStages
         ? $"{Desk.Shown.Kilograms(outlook.Recipe.Ingredients.Where(l => l.Kind == Gylebook.Recipes.Ingredients.IngredientKind.Malt).Sum(l => l.Amount.Mass?.Value.Kilograms ?? 0))} of malt · {Desk.Shown.Percent(yield.Likely)} of it becomes extract"
         : "";
 
-    private string BoilSummary => Reached("copperUp") is { } copperUp
+    private string BoilSummary => Reached(Stage.CopperUp) is { } copperUp
         ? $"starts with {Desk.Shown.Litres(copperUp.LitresAt20C)} at {Desk.Shown.Gravity(copperUp.Gravity)}"
         : "";
 
-    private string StandSummary => Reached("knockOut") is { } knockOut
+    private string StandSummary => Reached(Stage.KnockOut) is { } knockOut
         ? $"{Desk.Shown.Litres(knockOut.LitresAt20C)} at {Desk.Shown.Gravity(knockOut.Gravity)}"
         : "";
 
-    private string FermentSummary => Reached("cast") is { } cast
+    private string FermentSummary => Reached(Stage.Cast) is { } cast
         ? $"{Desk.Shown.Litres(cast.LitresAt20C)} cast at {Desk.Shown.Gravity(cast.Gravity)}"
         : "";
 
@@ -72,7 +73,7 @@ public sealed partial class RecipeStages
 
     private void Toggle(int line) => _open = _open == line ? null : line;
 
-    private StageRow? Reached(string stage) => Desk.Outlook?.Forecast.Stages.FirstOrDefault(s => s.Stage == stage);
+    private StageRow? Reached(Stage stage) => Desk.Outlook?.Forecast.Stages.FirstOrDefault(s => s.Stage == stage);
 
     private IEnumerable<string> Rests(string list) => Items(list, "temperature", "time");
 

@@ -1,3 +1,4 @@
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
@@ -22,14 +23,13 @@ public sealed class StagePlacesTests
 
     [Theory]
     [MemberData(nameof(Recipes))]
-    public async Task Every_caution_names_a_place_the_page_knows_and_they_come_in_its_order(string name)
+    public async Task Cautions_come_in_the_order_of_the_page(string name)
     {
         Recipe recipe = RecipeFile.Read(await File.ReadAllTextAsync(RepositoryFile.PathOf(Path.Combine("samples", name)), Xunit.TestContext.Current.CancellationToken)).Value!;
         foreach ((Kit kit, WaterPlan? water) in Kits.SelectMany(kit => Waters.Select(water => (kit, water))))
         {
             BrewForecast forecast = Forecaster.Forecast(recipe, kit, Food, "samples", water);
-            Assert.All(forecast.Cautions, caution => Assert.Contains(caution.Where.Split(' ')[0], StagePlaces.OfWords));
-            RecipeStage[] stages = [.. forecast.Cautions.Select(StagePlaces.Of)];
+            RecipeStage[] stages = [.. forecast.Cautions.Select(caution => StagePlaces.Of(caution.Place.Stage))];
             Assert.Equal(stages.Order(), stages);
             Assert.True(forecast.Stages.Count == 0 || stages.Length > 0, "A brew without any caution.");
             Assert.True(forecast.Cautions.Count(caution => caution.Code == "scald.liquor") <= 1);
@@ -38,7 +38,7 @@ public sealed class StagePlacesTests
 
     [Fact]
     public void The_chiller_scalds_where_the_wort_is_chilled() =>
-        Assert.Equal(RecipeStage.KnockOut, StagePlaces.Of(new Caution("chill.scald", Severity.Warning, "chill", "", "")));
+        Assert.Equal(RecipeStage.KnockOut, StagePlaces.Of(Stage.Chill));
 
     private static FoodMakeup? Food(string id) => Foods.GetValueOrDefault(id);
 

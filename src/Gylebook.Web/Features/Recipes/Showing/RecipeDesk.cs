@@ -107,7 +107,7 @@ public sealed class RecipeDesk : IFieldDesk
 
     /// <summary>Cautions of a stage, each said once however many lines it is about.</summary>
     public IReadOnlyList<Caution> CautionsAt(RecipeStage stage) =>
-        Outlook is null ? [] : [.. Outlook.Forecast.Cautions.Where(c => StagePlaces.Of(c) == stage).DistinctBy(c => c.Message)];
+        Outlook is null ? [] : [.. Outlook.Forecast.Cautions.Where(c => StagePlaces.Of(c.Place.Stage) == stage).DistinctBy(c => c.Message)];
 
     /// <inheritdoc/>
     public void Preview(string path, string text)

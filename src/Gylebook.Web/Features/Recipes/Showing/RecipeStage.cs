@@ -1,3 +1,4 @@
+using Gylebook.Engine.State;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 
@@ -25,32 +26,6 @@ public enum RecipeStage
 /// <summary>Where lines, findings and cautions belong on the page.</summary>
 public static class StagePlaces
 {
-    /// <summary>The stage of each place a caution can name, by the first word of that place.</summary>
-    public static IReadOnlyDictionary<string, RecipeStage> OfWords { get; } = new Dictionary<string, RecipeStage>(StringComparer.Ordinal)
-    {
-        ["strike"] = RecipeStage.Mash,
-        ["mash"] = RecipeStage.Mash,
-        ["mashReading"] = RecipeStage.Mash,
-        ["lift"] = RecipeStage.Mash,
-        ["run-off"] = RecipeStage.Mash,
-        ["rinse"] = RecipeStage.Mash,
-        ["sparge"] = RecipeStage.Mash,
-        ["copper-up"] = RecipeStage.Boil,
-        ["kettle"] = RecipeStage.Boil,
-        ["sour"] = RecipeStage.Boil,
-        ["boil"] = RecipeStage.Boil,
-        ["knock-out"] = RecipeStage.KnockOut,
-        ["stand"] = RecipeStage.KnockOut,
-        ["chill"] = RecipeStage.KnockOut,
-        ["cast"] = RecipeStage.Ferment,
-        ["pitch"] = RecipeStage.Ferment,
-        ["ferment"] = RecipeStage.Ferment,
-        ["crash"] = RecipeStage.Ferment,
-        ["rack"] = RecipeStage.Package,
-        ["package"] = RecipeStage.Package,
-        ["pour"] = RecipeStage.Package,
-    };
-
     /// <summary>The stage a line goes in at.</summary>
     public static RecipeStage Of(AdditionPoint point) => point switch
     {
@@ -61,8 +36,15 @@ public static class StagePlaces
         _ => RecipeStage.Package,
     };
 
-    /// <summary>The stage a caution speaks of: <c>boil 60 min</c> is the boil. What names no place stands at the end, where all comes together.</summary>
-    public static RecipeStage Of(Caution caution) => OfWords.GetValueOrDefault(caution.Where.Split(' ')[0], RecipeStage.Package);
+    /// <summary>The stage of the page that a stage of the run is told in.</summary>
+    public static RecipeStage Of(Stage stage) => stage switch
+    {
+        <= Stage.TopUp => RecipeStage.Mash,
+        <= Stage.Boil => RecipeStage.Boil,
+        <= Stage.Chill => RecipeStage.KnockOut,
+        <= Stage.Crash => RecipeStage.Ferment,
+        _ => RecipeStage.Package,
+    };
 
     /// <summary>The stage a finding outside the lines belongs to; null when it is about the recipe as a whole.</summary>
     /// <remarks>What does not fit a vessel names the vessel, and is shown where it would run over: its code says where.</remarks>
