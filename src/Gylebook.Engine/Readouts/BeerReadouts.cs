@@ -55,6 +55,10 @@ public static class BeerReadouts
         "colourSrm", "colour", "SRM", 1, new(Stage.Pour),
         static (in run) => run.Mean(static (in r, p) => Poured(r, p) is > 0 and var litres ? WortColour.SrmOfAbsorbance(r.Wort(Stage.Pour, p)[Component.Colour] / litres) : 0));
 
+    /// <summary>Colour as served by the law of straight lines: carried from knock-out to the glass as the other is, SRM.</summary>
+    public static Readout StraightLineSrm { get; } = new(
+        "straightLineSrm", "colour by the law of straight lines", "SRM", 1, new(Stage.Pour), static (in run) => StraightLineSrmOf(run));
+
     /// <summary>Litres at 20 °C before the boil.</summary>
     public static Readout CopperUpLitres { get; } = new(
         "copperUpLitres", "wort at copper-up", "L at 20 °C", 2, new(Stage.CopperUp), static (in run) => run.Litres(Stage.CopperUp));
@@ -131,7 +135,7 @@ public static class BeerReadouts
     /// <summary>All that is told of any brew as a whole, the headline first.</summary>
     public static IReadOnlyList<Readout> All { get; } =
     [
-        .. Headline, OtherBitterness, KnockOutLitres, KnockOutGravity, CarbonationVolumes, RefermentableVolumes, MashLitresWithSolids, FermenterLitresWithSolids,
+        .. Headline, OtherBitterness, StraightLineSrm, KnockOutLitres, KnockOutGravity, CarbonationVolumes, RefermentableVolumes, MashLitresWithSolids, FermenterLitresWithSolids,
     ];
 
     /// <summary>Bitterness of the whole beer by a model, IBU.</summary>
@@ -142,6 +146,19 @@ public static class BeerReadouts
     /// <summary>Volumes of gas in a portion as served.</summary>
     public static double CarbonationOf(in RunView run, int portion) => Poured(run, portion) is > 0 and var litres
         ? run.Wort(Stage.Pour, portion)[Component.CarbonDioxide] * 1000 / Carbonation.GramsPerLitreInOneVolume / litres : 0;
+
+    private static double StraightLineSrmOf(in RunView run)
+    {
+        double promised = 0, litres = run.Litres(Stage.KnockOut);
+        foreach (Addition addition in run.Plan.Additions)
+        {
+            promised += run.Trace.Makeup(addition.Makeup)[Component.MaltColour] * addition.Share;
+        }
+
+        double units = WortColour.MaltColourUnits(promised, litres);
+        return promised > 0 && litres > 0
+            ? Colour.Of(run) * StraightLineColour.SrmOfMaltColourUnits(units) / WortColour.SrmOfMaltColourUnits(units) : double.NaN;
+    }
 
     private static double OriginalGravityOf(in RunView run, int portion) => run.Trace.Of(Stage.Ferment, portion).Unfermented.Gravity;
 

@@ -6,7 +6,7 @@ using Gylebook.Science.Mashing;
 
 namespace Gylebook.Engine.Readouts;
 
-/// <summary>What heat has to do on brew day: strike, the way to the boil, and down to the pitch.</summary>
+/// <summary>What heat has to do on brew day: strike, rinse, and the way to the boil.</summary>
 public static class Heat
 {
     /// <summary>Temperature of the strike liquor, by heat balance, °C.</summary>
@@ -25,12 +25,14 @@ public static class Heat
     public static Readout LiftKilograms { get; } = new(
         "liftKilograms", "bag as it is lifted", "kg", 1, new(Stage.Lift), static (in run) => LiftOf(run));
 
-    /// <summary>Minutes down to the pitch; for a run-off through an exchanger, until the kettle is empty.</summary>
-    public static Readout ChillMinutes { get; } = new(
-        "chillMinutes", "to chill it", "min", 0, new(Stage.Chill), static (in run) => ChillMinutesOf(run));
+    /// <summary>Minutes to heat the rinse from the room.</summary>
+    public static Readout RinseMinutes { get; } = new(
+        "rinseMinutes", "to heat the sparge liquor", "min", 0, new(Stage.Rinse),
+        static (in run) => run.Plan.Surroundings?.Mash is { RinseCelsius: { } celsius } mash
+            ? Minutes(run, mash, run.Plan.Rinse.Kilograms * WortHeat.Water, mash.RoomCelsius, celsius) : double.NaN);
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Readout> All { get; } = [StrikeCelsius, StrikeMinutes, BoilMinutes, LiftKilograms, ChillMinutes];
+    public static IReadOnlyList<Readout> All { get; } = [StrikeCelsius, StrikeMinutes, RinseMinutes, BoilMinutes, LiftKilograms];
 
     /// <summary>How warm a stage is, °C: as it was meant, moved by what the draw has against it; the strike's follows from the heat.</summary>
     public static double CelsiusAt(in RunView run, Stage stage)
@@ -118,25 +120,5 @@ public static class Heat
         ref readonly Wort bed = ref run.Trace.Lost(Loss.HeldInGrain, portion: 1);
         double liquid = bed.LiquidMass;
         return bed.Mass - liquid + (liquid * run.Draw[Known.LiftHeldFactor]);
-    }
-
-    private static double ChillMinutesOf(in RunView run)
-    {
-        if (run.Plan.Surroundings?.Chill is not { } chill)
-        {
-            return double.NaN;
-        }
-
-        ref readonly Wort kettle = ref run.Wort(Stage.Chill);
-        ref readonly Wort cast = ref run.Wort(Stage.Cast);
-        double heat = WortHeat.OfWort(Math.Clamp(kettle.RealExtractPlato, 0, 100));
-        return chill switch
-        {
-            { Coil: { } coil } => coil.Minutes(kettle.Mass, heat, chill.FromCelsius, chill.ToCelsius) ?? double.NaN,
-            { Exchanger: var (exchanger, litres) } =>
-                cast.Mass / (litres * (cast.Mass / cast.Litres) ?? exchanger.WortKilogramsPerMinute(heat, chill.FromCelsius, chill.ToCelsius) ?? double.NaN),
-            { Alone: var (room, hours) } => NewtonCooling.Hours(chill.FromCelsius, chill.ToCelsius, room, hours) * 60 ?? double.NaN,
-            _ => double.NaN,
-        };
     }
 }

@@ -16,9 +16,11 @@ public sealed class ReadoutTable
         Losses = [.. plan.Steps.SelectMany(step => step.Loses()).Distinct().Select(at => new LossReadouts(at.Loss, at.Place.Stage, at.Place.Portion))];
         Hops = [.. Enumerable.Range(0, plan.Additions.Length).Where(row => plan.Additions[row].Hop.Grams > 0)
             .Select(row => new HopReadouts(row, plan.Additions[row].Place))];
+        Rests = [.. Enumerable.Range(0, plan.Mash.Rests.Rests.Count).Select(rest => new RestReadouts(rest))];
         All =
         [
-            .. BeerReadouts.All, .. PhReadouts.All, .. Heat.All, .. PackageReadouts.All, .. IonReadouts.All,
+            .. BeerReadouts.All, .. PhReadouts.All, .. Heat.All, .. ChillReadouts.All, .. PackageReadouts.All, .. IonReadouts.All,
+            RestReadouts.InfusionStrikeLitres, RestReadouts.InfusionStrikeCelsius, .. Rests.SelectMany(rest => rest.All),
             .. Stages.SelectMany(stage => stage.All), .. Losses.SelectMany(loss => loss.All), .. Hops.SelectMany(hop => hop.All),
         ];
         _byId = All.ToDictionary(readout => readout.Id, StringComparer.Ordinal);
@@ -32,6 +34,9 @@ public sealed class ReadoutTable
 
     /// <summary>The losses it may have.</summary>
     public IReadOnlyList<LossReadouts> Losses { get; }
+
+    /// <summary>The rests of its mash.</summary>
+    public IReadOnlyList<RestReadouts> Rests { get; }
 
     /// <summary>Its hops, in the order in which they go in.</summary>
     public IReadOnlyList<HopReadouts> Hops { get; }

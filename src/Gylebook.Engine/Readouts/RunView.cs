@@ -93,6 +93,9 @@ public sealed class RunOutcome(RunPlan plan, double[] draw, RunTrace trace)
     /// <summary>One number of it.</summary>
     public double this[Readout readout] => readout.Of(View);
 
+    /// <summary>One number of it; null where it cannot be known.</summary>
+    public double? Known(Readout readout) => this[readout] is var value && double.IsNaN(value) ? null : value;
+
     /// <summary>The plan run at its medians.</summary>
     public static RunOutcome Likely(RunPlan plan)
     {

@@ -1,6 +1,5 @@
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.State;
-using Gylebook.Science.Cooling;
 
 namespace Gylebook.Engine.Running;
 
@@ -35,21 +34,16 @@ public sealed record Surroundings
 /// <param name="BoilFromCelsius">From where it is brought to the boil; null without one.</param>
 public sealed record MashHeatPlan(
     double GristKilograms, double RoomCelsius, double VesselKilojoulesPerKelvin, double FirstRestCelsius, double? Kilowatts,
-    double? BoilFromCelsius);
-
-/// <summary>How wort is brought down to the pitch.</summary>
-/// <param name="FromCelsius">Where it starts.</param>
-/// <param name="ToCelsius">Where it is to end.</param>
-public sealed record ChillPlan(double FromCelsius, double ToCelsius)
+    double? BoilFromCelsius)
 {
-    /// <summary>A coil in the kettle; null for another way.</summary>
-    public ImmersionChiller? Coil { get; init; }
+    /// <summary>Hours in which the mash's warmth over the room falls to 1/e; null when the kit does not say.</summary>
+    public double? CoolingHours { get; init; }
 
-    /// <summary>An exchanger that wort runs through, with the wort's litres a minute where the kit says; null for another way.</summary>
-    public (CounterflowChiller Exchanger, double? WortLitresPerMinute)? Exchanger { get; init; }
+    /// <summary>Whether it stands in a vessel that nothing heats.</summary>
+    public bool IsInTun { get; init; }
 
-    /// <summary>A closed vessel left alone: the room, °C, and the hours in which its warmth falls to 1/e; null for another way.</summary>
-    public (double RoomCelsius, double Hours)? Alone { get; init; }
+    /// <summary>How warm the rinse is meant to be, °C; null without one, or when unsaid.</summary>
+    public double? RinseCelsius { get; init; }
 }
 
 /// <summary>A keg under gas.</summary>

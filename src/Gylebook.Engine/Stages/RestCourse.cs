@@ -88,19 +88,17 @@ public sealed class RestCourse
         }
     }
 
-    /// <summary>What is left at each rest's end.</summary>
-    public IReadOnlyList<EnzymesLeft> LeftAfter()
+    /// <summary>What is left of the enzymes at a rest's end, with the mash as warm as the draw has it.</summary>
+    public EnzymesLeft LeftAfter(int rest, Draw draw)
     {
-        List<EnzymesLeft> all = [];
-        double alpha = 1, fading = 1;
-        foreach ((double celsius, double minutes) in _rests)
+        double warmer = draw[Known.MashWarmer], alpha = 1, fading = 1;
+        foreach ((double celsius, double minutes) in _rests.AsSpan(0, rest + 1))
         {
-            alpha *= EnzymeLife.Left(EnzymeLife.AlphaPerMinute(celsius), minutes);
-            fading *= EnzymeLife.Left(EnzymeLife.BetaPerMinute(celsius), minutes);
-            all.Add(new EnzymesLeft(alpha, EnzymeLife.BetaLeft(fading)));
+            alpha *= EnzymeLife.Left(EnzymeLife.AlphaPerMinute(celsius + warmer), minutes);
+            fading *= EnzymeLife.Left(EnzymeLife.BetaPerMinute(celsius + warmer), minutes);
         }
 
-        return all;
+        return new EnzymesLeft(alpha, EnzymeLife.BetaLeft(fading));
     }
 
     /// <summary>All of beta-amylase's work over its work in an hour at a temperature.</summary>

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Running;
 using Gylebook.Recipes.Kits;
 using Gylebook.Science.Cooling;
 
@@ -53,34 +54,11 @@ internal sealed class WortChill(Kit kit)
     private (double Wall, double Flow, double Celsius)? Figures =>
         kit.Chiller is { KilowattsPerKelvin: { } wall, LitresPerMinute: { } flow, Coolant: { } coolant } ? (wall, flow, coolant.Value.Celsius) : null;
 
-    /// <summary>Wort through the exchanger: as fast as the kit says, else as fast as still reaches the pitch; null when not known or not to be had.</summary>
-    /// <param name="wort">The wort.</param>
-    /// <param name="from">As it comes, °C.</param>
-    /// <param name="to">The pitch, below that, °C.</param>
-    public RunThrough? Through(in HotWort wort, double from, double to)
+    /// <summary>The plan of it from one temperature down to another, °C.</summary>
+    public ChillPlan From(double celsius, double to) => new(celsius, to)
     {
-        if (!wort.IsThere || from <= to || Exchanger is not { } exchanger)
-        {
-            return null;
-        }
-
-        double kilogramsPerLitre = wort.RunOffKilograms / wort.RunOffLitres;
-        double? most = exchanger.WortKilogramsPerMinute(wort.KilojoulesPerKilogramKelvin, from, to);
-        double? kilograms = kit.Chiller!.WortLitresPerMinute * kilogramsPerLitre ?? most;
-        return kilograms is not double run ? null : new RunThrough(
-            run / kilogramsPerLitre,
-            wort.RunOffKilograms / run,
-            exchanger.WortCelsius(run, wort.KilojoulesPerKilogramKelvin, from),
-            exchanger.WaterCelsius(run, wort.KilojoulesPerKilogramKelvin, from),
-            most / kilogramsPerLitre);
-    }
+        Coil = Coil,
+        Exchanger = Exchanger is { } exchanger ? (exchanger, kit.Chiller!.WortLitresPerMinute) : null,
+        Alone = AloneHours is { } hours ? (Room, hours) : null,
+    };
 }
-
-/// <summary>A run-off through an exchanger.</summary>
-/// <param name="LitresPerMinute">Wort.</param>
-/// <param name="Minutes">Until the kettle is empty.</param>
-/// <param name="WortCelsius">Wort as it comes out.</param>
-/// <param name="WaterCelsius">Water as it comes out.</param>
-/// <param name="MostLitresPerMinute">Wort that still comes out at the pitch; null when the water is not that cold.</param>
-internal readonly record struct RunThrough(
-    double LitresPerMinute, double Minutes, double WortCelsius, double WaterCelsius, double? MostLitresPerMinute);

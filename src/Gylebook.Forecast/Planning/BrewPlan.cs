@@ -26,8 +26,13 @@ public sealed record BrewPlan(
     PlanOutcome Outcome,
     IReadOnlyList<Finding> Findings)
 {
+    private ReadoutTable? _readouts;
+
     /// <summary>The liquors it was laid out with; null when nobody has said what they carry.</summary>
     public PlannedLiquors? Liquors { get; init; }
+
+    /// <summary>All that can be told of it; null without a plan.</summary>
+    public ReadoutTable? Readouts => _readouts ??= Plan is null ? null : new ReadoutTable(Plan);
 
     /// <summary>What failed when this could not be reckoned, for a log; null as a rule.</summary>
     public Exception? Failure { get; init; }

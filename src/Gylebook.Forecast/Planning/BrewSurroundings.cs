@@ -75,6 +75,11 @@ internal static class BrewSurroundings
             mash.Rests[0].Temperature.Value.Celsius,
             kit.Kettle.Power?.Value.Kilowatts,
             recipe.Boil is null ? null : recipe.Souring?.Temperature.Value.Celsius ?? mash.Rests[^1].Temperature.Value.Celsius)
+        {
+            CoolingHours = kit.MashCooling?.Value.Hours,
+            IsInTun = RunParameters.UsesTun(recipe, kit),
+            RinseCelsius = mash.Sparge is { Volume: not null } sparge ? sparge.Temperature?.Value.Celsius : null,
+        }
         : null;
 
     private static ChillPlan? ChillOf(Recipe recipe, Kit kit, Dictionary<Stage, double> celsius)
@@ -85,13 +90,7 @@ internal static class BrewSurroundings
             return null;
         }
 
-        WortChill chill = new(kit);
-        return new ChillPlan(from, to)
-        {
-            Coil = chill.Coil,
-            Exchanger = chill.Exchanger is { } exchanger && chill.WaterLitresPerMinute is not null ? (exchanger, kit.Chiller!.WortLitresPerMinute) : null,
-            Alone = chill.AloneHours is { } hours ? (chill.Room, hours) : null,
-        };
+        return new WortChill(kit).From(from, to);
     }
 
     /// <summary>At the last temperature of the recipe where the chart has it, else cold.</summary>

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Running;
 using System.Collections.Concurrent;
 using Gylebook.Engine.Stages;
 using Gylebook.Forecast.Cooling;
@@ -66,7 +67,7 @@ internal sealed class KettleHeat
             return IsomerisationStep.None;
         }
 
-        if (_chill.Through(wort, _stand, _pitch ?? FollowedTo) is { } run)
+        if (_chill.From(_stand, _pitch ?? FollowedTo).Through(wort) is { } run)
         {
             return IsomerisationStep.RunningOff(
                 Math.Min(MostMinutes, run.Minutes), t => WortCooling.AloneCelsius(_stand, Alone, t));

@@ -92,12 +92,11 @@ public static class Forecaster
         BrewPlan brew, RunRecord record, RunOutcome figures, string seed, WaterOutcome? water, ForecastRequest asked)
     {
         PitchAdvice? pitch = PitchAdvice.Of(brew, figures, asked.MostStarter);
-        ReadoutTable table = new(figures.Plan);
         PhReport ph = PhReport.Of(brew, figures);
-        IReadOnlyList<StageRow> stages = StageRows.Of(brew, figures, table);
-        Chilling? chilling = Chilling.Of(brew, record);
+        IReadOnlyList<StageRow> stages = StageRows.Of(brew, figures);
+        Chilling? chilling = Chilling.Of(brew, figures);
         PackageOutlook package = PackageOutlook.Of(brew, figures);
-        MashSchedule? schedule = new MashHeat(brew, figures).Schedule();
+        MashSchedule? schedule = MashHeat.ScheduleOf(brew, figures);
         return new BrewForecast
         {
             Recipe = brew.Recipe.Name,
@@ -110,7 +109,7 @@ public static class Forecaster
             Pitch = pitch,
             BitternessBy = BitternessRows.Of(brew, figures),
             Appearance = ServedColour.AppearanceOf(brew, figures, asked.Glass),
-            ColourBy = ServedColour.ByLaw(brew, figures),
+            ColourBy = ServedColour.ByLaw(figures),
             StyleFit = asked.Style is { } style ? StyleFit.Of(style, figures) : null,
             Package = package,
             Ions = water is null ? null : IonTable.Of(figures),

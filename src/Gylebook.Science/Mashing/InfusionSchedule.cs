@@ -5,11 +5,6 @@ namespace Gylebook.Science.Mashing;
 /// <param name="ToCelsius">The next rest.</param>
 public readonly record struct MashStepUp(double FromCelsius, double ToCelsius);
 
-/// <summary>How a given amount of liquor is shared out when a mash is stepped up with hot water.</summary>
-/// <param name="StrikeKilograms">Liquor the mash starts in.</param>
-/// <param name="InfusionKilograms">Hot water, one amount a step.</param>
-public sealed record InfusionShares(double StrikeKilograms, IReadOnlyList<double> InfusionKilograms);
-
 /// <summary>Strike and infusions that together are the liquor one has planned.</summary>
 /// <remarks>
 /// <para>Symbols: each infusion by <see cref="Infusion"/>; all of them are linear in the strike, so the strike follows from the
@@ -20,33 +15,44 @@ public sealed record InfusionShares(double StrikeKilograms, IReadOnlyList<double
 /// </remarks>
 public static class InfusionSchedule
 {
-    /// <summary>The shares; null when the steps want more than all the liquor.</summary>
-    /// <param name="grainKilojoulesPerKelvin">Heat that grain and vessel take up per degree, without liquor, kJ/K.</param>
-    /// <param name="liquorKilograms">All the liquor, kg.</param>
-    /// <param name="steps">Steps in order, each up.</param>
-    /// <param name="waterCelsius">The hot water, °C.</param>
-    public static InfusionShares? Of(
-        double grainKilojoulesPerKelvin, double liquorKilograms, IReadOnlyList<MashStepUp> steps, double waterCelsius)
+    /// <summary>Liquor the mash starts in, kg, so that strike and infusions are all of it; null when the infusions alone want more.</summary>
+    /// <param name="grainKilojoulesPerKelvin">What grain and vessel take up.</param>
+    /// <param name="liquorKilograms">All the liquor.</param>
+    /// <param name="steps">In order.</param>
+    /// <param name="waterCelsius">Of the infusions.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Liquor below 0, or water not hotter than a rest.</exception>
+    public static double? StrikeKilograms(
+        double grainKilojoulesPerKelvin, double liquorKilograms, ReadOnlySpan<MashStepUp> steps, double waterCelsius)
     {
         Argument.MustNotBeNegative(liquorKilograms);
-        double withNone = Total(Infusions(grainKilojoulesPerKelvin, 0, steps, waterCelsius));
-        double eachKilogram = 1 + Total(Infusions(grainKilojoulesPerKelvin, 1, steps, waterCelsius)) - withNone;
+        double withNone = All(grainKilojoulesPerKelvin, 0, steps, waterCelsius);
+        double eachKilogram = 1 + All(grainKilojoulesPerKelvin, 1, steps, waterCelsius) - withNone;
         double strike = (liquorKilograms - withNone) / eachKilogram;
-        return strike > 0 ? new InfusionShares(strike, Infusions(grainKilojoulesPerKelvin, strike, steps, waterCelsius)) : null;
+        return strike > 0 ? strike : null;
     }
 
-    private static double[] Infusions(double grain, double strike, IReadOnlyList<MashStepUp> steps, double water)
+    /// <summary>Hot water of the last of some steps, kg.</summary>
+    /// <param name="grainKilojoulesPerKelvin">What grain and vessel take up.</param>
+    /// <param name="strikeKilograms">Liquor the mash starts in.</param>
+    /// <param name="steps">Up to the one that is asked for.</param>
+    /// <param name="waterCelsius">Of the infusions.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Water not hotter than a rest.</exception>
+    public static double InfusionKilograms(
+        double grainKilojoulesPerKelvin, double strikeKilograms, ReadOnlySpan<MashStepUp> steps, double waterCelsius) =>
+        Infuse(grainKilojoulesPerKelvin, strikeKilograms, steps, waterCelsius).Last;
+
+    private static double All(double grain, double strike, ReadOnlySpan<MashStepUp> steps, double water) => Infuse(grain, strike, steps, water).Sum;
+
+    private static (double Sum, double Last) Infuse(double grain, double strike, ReadOnlySpan<MashStepUp> steps, double water)
     {
-        double[] infusions = new double[steps.Count];
-        double heat = grain + (strike * WortHeat.Water);
-        for (int i = 0; i < infusions.Length; i++)
+        double heat = grain + (strike * WortHeat.Water), sum = 0, last = 0;
+        foreach (MashStepUp step in steps)
         {
-            infusions[i] = Infusion.WaterKilograms(heat, steps[i].FromCelsius, steps[i].ToCelsius, water);
-            heat += infusions[i] * WortHeat.Water;
+            last = Infusion.WaterKilograms(heat, step.FromCelsius, step.ToCelsius, water);
+            heat += last * WortHeat.Water;
+            sum += last;
         }
 
-        return infusions;
+        return (sum, last);
     }
-
-    private static double Total(double[] infusions) => infusions.Sum();
 }

@@ -10,10 +10,11 @@ public sealed class InfusionScheduleTests
     public void Known_steps_share_out_their_own_sum()
     {
         double grain = Infusion.MashKilojoulesPerKelvin(5, 0.04, 0);
-        InfusionShares shares = InfusionSchedule.Of(grain, 12.5 + 6.603 + 5.688, [new(50, 65), new(65, 72)], 98)!;
-        Assert.Equal(12.5, shares.StrikeKilograms, 0.001);
-        Assert.Equal(6.603, shares.InfusionKilograms[0], 0.001);
-        Assert.Equal(5.688, shares.InfusionKilograms[1], 0.001);
+        MashStepUp[] steps = [new(50, 65), new(65, 72)];
+        double strike = InfusionSchedule.StrikeKilograms(grain, 12.5 + 6.603 + 5.688, steps, 98)!.Value;
+        Assert.Equal(12.5, strike, 0.001);
+        Assert.Equal(6.603, InfusionSchedule.InfusionKilograms(grain, strike, steps.AsSpan(0, 1), 98), 0.001);
+        Assert.Equal(5.688, InfusionSchedule.InfusionKilograms(grain, strike, steps, 98), 0.001);
     }
 
     /// <summary>
@@ -26,11 +27,12 @@ public sealed class InfusionScheduleTests
     {
         const double Quart = 0.946353 * 0.9982, Pound = 0.45359237;
         double grain = Infusion.MashKilojoulesPerKelvin(8 * Pound, 0.04, 0);
-        InfusionShares shares = InfusionSchedule.Of(
-            grain, 17.9 * Quart, [new(40, 60), new(60, 70)], (210 - 32) / 1.8)!;
-        Assert.Equal(4.9, shares.InfusionKilograms[0] / Quart, 0.08);
-        Assert.Equal(5.0, shares.InfusionKilograms[1] / Quart, 0.08);
-        Assert.Equal(8.0, shares.StrikeKilograms / Quart, 0.08);
+        const double Water = (210 - 32) / 1.8;
+        MashStepUp[] steps = [new(40, 60), new(60, 70)];
+        double strike = InfusionSchedule.StrikeKilograms(grain, 17.9 * Quart, steps, Water)!.Value;
+        Assert.Equal(4.9, InfusionSchedule.InfusionKilograms(grain, strike, steps.AsSpan(0, 1), Water) / Quart, 0.08);
+        Assert.Equal(5.0, InfusionSchedule.InfusionKilograms(grain, strike, steps, Water) / Quart, 0.08);
+        Assert.Equal(8.0, strike / Quart, 0.08);
     }
 
     [Fact]
@@ -39,25 +41,27 @@ public sealed class InfusionScheduleTests
         {
             double grain = Infusion.MashKilojoulesPerKelvin(grist, 0.04, 0);
             MashStepUp[] steps = [new(first, first + up), new(first + up, first + up + more)];
-            if (InfusionSchedule.Of(grain, liquor, steps, 98) is not { } shares)
+            if (InfusionSchedule.StrikeKilograms(grain, liquor, steps, 98) is not { } strike)
             {
                 return;
             }
 
-            Assert.Equal(liquor, shares.StrikeKilograms + shares.InfusionKilograms.Sum(), 1e-9 * liquor);
-            double heat = grain + (shares.StrikeKilograms * WortHeat.Water);
+            double heat = grain + (strike * WortHeat.Water), all = strike;
             for (int i = 0; i < steps.Length; i++)
             {
-                Assert.Equal(steps[i].ToCelsius, Infusion.RestCelsius(heat, steps[i].FromCelsius, shares.InfusionKilograms[i], 98), 1e-9);
-                heat += shares.InfusionKilograms[i] * WortHeat.Water;
+                double infusion = InfusionSchedule.InfusionKilograms(grain, strike, steps.AsSpan(0, i + 1), 98);
+                Assert.Equal(steps[i].ToCelsius, Infusion.RestCelsius(heat, steps[i].FromCelsius, infusion, 98), 1e-9);
+                heat += infusion * WortHeat.Water;
+                all += infusion;
             }
+
+            Assert.Equal(liquor, all, 1e-9 * liquor);
         });
 
     [Fact]
     public void Limits_too_little_liquor_for_the_steps_is_no_plan()
     {
-        Assert.Null(InfusionSchedule.Of(Infusion.MashKilojoulesPerKelvin(20, 0.04, 0), 5, [new(40, 72)], 98));
-        Assert.Equal([], InfusionSchedule.Of(8, 12, [], 98)!.InfusionKilograms);
-        Assert.Equal(12, InfusionSchedule.Of(8, 12, [], 98)!.StrikeKilograms, 1e-12);
+        Assert.Null(InfusionSchedule.StrikeKilograms(Infusion.MashKilojoulesPerKelvin(20, 0.04, 0), 5, [new(40, 72)], 98));
+        Assert.Equal(12, InfusionSchedule.StrikeKilograms(8, 12, [], 98)!.Value, 1e-12);
     }
 }

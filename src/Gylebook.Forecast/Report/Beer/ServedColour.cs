@@ -38,23 +38,14 @@ internal static class ServedColour
         return new Appearance(seen.Hex, centimetres, seen.InGamut, IsLowerBound(brew));
     }
 
-    /// <summary>The colour by both laws: the other law is carried from knock-out to the glass in the same proportion.</summary>
-    public static IReadOnlyList<ColourByLaw> ByLaw(BrewPlan brew, RunOutcome figures)
+    /// <summary>The colour by both laws; by one where no malt promises any.</summary>
+    public static IReadOnlyList<ColourByLaw> ByLaw(RunOutcome figures)
     {
-        double served = figures[BeerReadouts.Colour];
-        double promised = brew.Lines.Sum(l => l.Makeup[Component.MaltColour]);
-        double litres = figures[BeerReadouts.KnockOutLitres];
-        if (!(promised > 0) || !(litres > 0))
-        {
-            return [new("powerLaw", served, WortColour.IsWithinPublishedRange(served))];
-        }
-
-        double units = WortColour.MaltColourUnits(promised, litres);
-        double lines = served * StraightLineColour.SrmOfMaltColourUnits(units) / WortColour.SrmOfMaltColourUnits(units);
+        double served = figures[BeerReadouts.Colour], lines = figures[BeerReadouts.StraightLineSrm];
         return
         [
             new("powerLaw", served, WortColour.IsWithinPublishedRange(served)),
-            new("straightLines", lines, StraightLineColour.IsWithinPublishedRange(lines)),
+            .. double.IsNaN(lines) ? Array.Empty<ColourByLaw>() : [new("straightLines", lines, StraightLineColour.IsWithinPublishedRange(lines))],
         ];
     }
 

@@ -1,10 +1,8 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Engine.State;
+using Gylebook.Engine.Running;
 using Gylebook.Forecast.Cooling;
 using Gylebook.Forecast.Planning;
-using Gylebook.Forecast.Records;
 using Gylebook.Recipes.Kits;
-using Gylebook.Science.Cooling;
 
 namespace Gylebook.Forecast.Report.Cooling;
 
@@ -45,46 +43,24 @@ public sealed record Chilling(string Kind, double FromCelsius, double ToCelsius)
     public bool IsAlone => ChillerKinds.Of(Kind) is ChillerKind.None;
 
     /// <summary>Chilling; null when nothing has to be chilled.</summary>
-    internal static Chilling? Of(BrewPlan brew, RunRecord record)
+    internal static Chilling? Of(BrewPlan brew, RunOutcome run)
     {
-        HotWort wort = HotWort.Of(record.At(Stage.Chill), record.At(Stage.Cast));
-        if (brew.Plan!.Surroundings?.Chill is not { } planned || !wort.IsThere)
+        if (brew.Plan!.Surroundings?.Chill is not { } planned || !HotWort.Of(run.Trace).IsThere)
         {
             return null;
         }
 
         WortChill chill = new(brew.Kit);
-        double minutes = record.Outcome[Heat.ChillMinutes];
-        Chilling chilling = new(chill.Word, planned.FromCelsius, planned.ToCelsius)
+        return new Chilling(chill.Word, planned.FromCelsius, planned.ToCelsius)
         {
             CoolerCelsius = chill.CoolerCelsius,
             Needs = chill.Needs,
-            Minutes = double.IsNaN(minutes) ? null : minutes,
-        };
-        return chill switch
-        {
-            { Coil: { } coil } => ByCoil(chilling, coil),
-            { WaterLitresPerMinute: { } flow } when chill.Through(wort, planned.FromCelsius, planned.ToCelsius) is { } run => ThroughExchanger(chilling, run, flow),
-            _ => chilling,
-        };
-    }
-
-    private static Chilling ByCoil(Chilling chilling, in ImmersionChiller coil)
-    {
-        double? minutes = chilling.Minutes;
-        return chilling with
-        {
-            CoolantLitres = minutes * coil.LitresPerMinute,
-            CoolantOutCelsius = coil.CoolantCelsius + (coil.Effectiveness * (chilling.FromCelsius - coil.CoolantCelsius)),
+            Minutes = run.Known(ChillReadouts.Minutes),
+            CoolantLitres = run.Known(ChillReadouts.CoolantLitres),
+            CoolantOutCelsius = run.Known(ChillReadouts.CoolantOutCelsius),
+            WortLitresPerMinute = run.Known(ChillReadouts.WortLitresPerMinute),
+            WortOutCelsius = run.Known(ChillReadouts.WortOutCelsius),
+            MostWortLitresPerMinute = run.Known(ChillReadouts.MostWortLitresPerMinute),
         };
     }
-
-    private static Chilling ThroughExchanger(Chilling chilling, in RunThrough run, double litresPerMinute) => chilling with
-    {
-        CoolantLitres = run.Minutes * litresPerMinute,
-        CoolantOutCelsius = run.WaterCelsius,
-        WortLitresPerMinute = run.LitresPerMinute,
-        WortOutCelsius = run.WortCelsius,
-        MostWortLitresPerMinute = run.MostLitresPerMinute,
-    };
 }

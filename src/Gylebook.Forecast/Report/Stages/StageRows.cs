@@ -41,7 +41,7 @@ public sealed record LossRow(Place Place, string Portion, Loss What, double Litr
 internal static class StageRows
 {
     /// <summary>One row a stage and portion.</summary>
-    public static IReadOnlyList<StageRow> Of(BrewPlan brew, RunOutcome run, ReadoutTable table) => [.. table.Stages.Select(stage => Row(brew, run, stage))];
+    public static IReadOnlyList<StageRow> Of(BrewPlan brew, RunOutcome run) => [.. brew.Readouts!.Stages.Select(stage => Row(brew, run, stage))];
 
     /// <summary>One row a loss: losses of one kind at one stage are told together.</summary>
     public static IReadOnlyList<LossRow> LossesOf(BrewPlan brew, RunRecord record) =>
