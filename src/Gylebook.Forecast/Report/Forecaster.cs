@@ -126,6 +126,7 @@ public static class Forecaster
                 .. StrikeCheck.Findings(brew, schedule),
                 .. VesselCheck.Findings(brew, figures, stages, package),
                 .. BeerCheck.Findings(brew, figures, ph),
+                .. WishCheck.Findings(brew, figures),
             ],
             Balance = Ledger.Of(record),
         };
