@@ -100,12 +100,14 @@ internal static class YeastCautions
             yield break;
         }
 
-        string name = leaves.Count > 0 ? $"{leaves[0].Name} leaves sugar that any other yeast eats" : "A yeast that tired leaves sugar that it may eat yet";
+        string how = leaves.Count > 0
+            ? $"{leaves[0].Name} leaves sugar that any other yeast eats: a few cells, from the air, the hose or a fruit,"
+            : "A yeast that tired leaves sugar. Awake again, or joined by another, it";
         double primed = figures[BeerReadouts.CarbonationVolumes];
         double limit = BrewPlanner.PackageOf(brew.Recipe, brew.Kit)?.MaxVolumes?.Value.Volumes ?? YeastHazards.BottleLimit;
         yield return new(
             "bottle.strayYeast", likely + primed > limit ? Severity.Error : Severity.Warning, "package",
-            $"{name}: a few cells, from the air, the hose or a fruit, could make up to {Number(volumes, "volumes")} more in the bottle, {Number(volumes + primed, "in all")}; it is made for {Number(limit, "volumes")}. Glass bursts, weeks later too. Keep this beer in a keg, cold, under a relief valve; bottles want pasteurising by a practised hand, or a fermentation that ends.",
+            $"{how} could make up to {Number(volumes, "volumes")} more in the bottle, {Number(volumes + primed, "in all")}; it is made for {Number(limit, "volumes")}. Glass bursts, weeks later too. Keep this beer in a keg, cold, under a relief valve; bottles want pasteurising by a practised hand, or a fermentation that ends.",
             "stoichiometry of the sugars it leaves; limit of bottles by the kit, else " + Words.Trade);
     }
 
