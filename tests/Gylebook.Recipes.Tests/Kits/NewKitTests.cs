@@ -1,4 +1,3 @@
-using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 

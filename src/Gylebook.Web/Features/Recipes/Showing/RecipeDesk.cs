@@ -161,10 +161,14 @@ public sealed class RecipeDesk : IFieldDesk
         Draft.Id, panel, Asked.Bitterness == ForecastRequest.Usual.Bitterness ? null : Words.Of(Asked.Bitterness), Asked.Style?.Id);
 
     /// <summary>Holds the recipe against the version that was kept last; null when none was.</summary>
-    public void HoldAgainst(RecipeVersion? kept) => LookWith(_around with
+    public void HoldAgainst(RecipeVersion? kept)
     {
-        Kept = kept is not null && RecipeDraft.Of(kept.Document).Recipe is { } recipe ? (recipe, Invariant($"version {kept.Number}")) : null,
-    });
+        (Recipe, string)? held = kept is not null && RecipeDraft.Of(kept.Document).Recipe is { } recipe ? (recipe, Invariant($"version {kept.Number}")) : null;
+        if (held is not null || _around.Kept is not null)
+        {
+            LookWith(_around with { Kept = held });
+        }
+    }
 
     /// <summary>Shows what a recipe that could be read once came to, until this one can be read.</summary>
     public void Recall(Recipe earlier) => _view.Recall(earlier, _around);
