@@ -43,7 +43,7 @@ public sealed class TiredYeastTests
     [Fact]
     public void Where_it_stops_the_two_gravities_still_tell_the_alcohol()
     {
-        BrewForecast told = Strong("lager", 1.75).Forecast();
+        BrewForecast told = Strong("lager", 1.65).Forecast();
         Assert.InRange(Of(told, "originalGravity").Likely, 1.070, 1.083);
         double alcohol = AlcoholEstimate.PercentByVolume(Of(told, "originalGravity").Likely, Of(told, "finalGravity").Likely);
         Near.Equal(9, Of(told, "alcoholAtRacking").Likely, 0.005);

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Gylebook.Forecast.Report;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Forecast.Tests.Report;
 
