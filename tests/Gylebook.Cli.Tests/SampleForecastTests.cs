@@ -25,7 +25,7 @@ public sealed class SampleForecastTests
         { "edges/kettle-sour", BuiltIn, 0, [] },
         { "edges/kettle-sour-mixed", BuiltIn, 0, [] },
         { "edges/lactose-stout", BuiltIn, 0, [] },
-        { "edges/low-alcohol", BuiltIn, 0, [] },
+        { "edges/low-alcohol", BuiltIn, 0, ["note gravity.thin"] },
         { "edges/no-boil", BuiltIn, 0, [] },
         { "edges/no-hops", BuiltIn, 0, [] },
         { "edges/part-mash", BuiltIn, 0, [] },
@@ -36,6 +36,29 @@ public sealed class SampleForecastTests
         { "edges/tun-batch", "tun-and-kettle", 0, [] },
         { "edges/tun-continuous", BuiltIn, 1, ["error kit.noTun"] },
         { "edges/tun-continuous", "tun-and-kettle", 0, ["warning kettle.headspace"] },
+        // The odd ones: why each says so, in tests/Gylebook.Forecast.Tests/Report/EdgeRecipesTests.cs.
+        { "edges/all-honey", BuiltIn, 0, [] },
+        { "edges/all-sugar", BuiltIn, 0, [] },
+        { "edges/cold-mash", BuiltIn, 0, ["note gravity.thin", "warning mash.headspace"] },
+        { "edges/dates", BuiltIn, 0, ["note fermenter.headspace"] },
+        { "edges/dextrin-malt", BuiltIn, 0, ["warning mash.headspace"] },
+        { "edges/fat-collapses", BuiltIn, 0, ["note fermenter.headspace", "note food.allergensRead", "note food.labelRead", "warning food.nameDiffers", "warning mash.headspace"] },
+        { "edges/fruit-at-pitch", BuiltIn, 0, [] },
+        { "edges/half-caramel", BuiltIn, 0, ["warning mash.headspace"] },
+        { "edges/honey-in-bottle", BuiltIn, 1, ["error package.overpressure", "warning carbonation.differs"] },
+        { "edges/hot-mash", BuiltIn, 0, ["warning mash.headspace"] },
+        { "edges/maltose-in-bottle", BuiltIn, 0, [] },
+        { "edges/minute-then-hot", BuiltIn, 0, ["warning mash.headspace"] },
+        { "edges/one-minute-mash", BuiltIn, 0, ["note gravity.thin", "warning mash.headspace"] },
+        { "edges/raw-pumpkin", BuiltIn, 0, [] },
+        { "edges/strike-misses", BuiltIn, 0, ["warning package.missed"] },
+        { "edges/sugar-saison", BuiltIn, 0, ["warning yeast.temperature"] },
+        { "edges/thick-mash", BuiltIn, 0, [] },
+        { "edges/thinned", BuiltIn, 0, ["note fermenter.headspace", "note gravity.thin", "warning kettle.headspace"] },
+        { "edges/thousand-ibu", BuiltIn, 0, ["note fermenter.headspace", "warning kettle.headspace", "warning mash.headspace"] },
+        { "edges/told-attenuation", BuiltIn, 0, ["warning mash.headspace"] },
+        { "edges/too-few-enzymes", BuiltIn, 0, ["note gravity.thin", "warning mash.enzyme", "warning mash.headspace"] },
+        { "edges/yeast-tires", BuiltIn, 0, [] },
         { "edges/two-litres", BuiltIn, 0, [] },
         // That kit leaves three figures out, and each is said; its pot holds 15 L.
         { "edges/two-litres", "big-pot", 0, ["note default.taken", "note default.taken", "note default.taken"] },
@@ -62,7 +85,7 @@ public sealed class SampleForecastTests
 
     /// <summary>Those that run on the kit at home, and fix no liquor by hand.</summary>
     public static TheoryData<string> Planned =>
-        [.. SampleFile.Recipes().Where(name => !name.Contains("/tun-", StringComparison.Ordinal) && name != "edges/fixed-strike")];
+        [.. SampleFile.Recipes().Where(name => !name.Contains("/tun-", StringComparison.Ordinal) && name is not ("edges/fixed-strike" or "edges/strike-misses"))];
 
     [Theory]
     [MemberData(nameof(Planned))]

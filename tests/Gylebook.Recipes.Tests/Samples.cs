@@ -21,7 +21,7 @@ public static class Samples
 
     public static TheoryData<string> Kits() => [.. Files("samples", "kits")];
 
-    public static TheoryData<string> Foods() => [.. Files("samples", "recipes", "foods"), .. Files("samples", "foods")];
+    public static TheoryData<string> Foods() => [.. Files("samples", "recipes", "foods"), .. Files("samples", "recipes", "edges", "foods"), .. Files("samples", "foods")];
 
     public static TheoryData<string> Waters() => [.. Files("samples", "water")];
 

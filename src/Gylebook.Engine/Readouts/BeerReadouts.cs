@@ -102,6 +102,11 @@ public static class BeerReadouts
         "sodiumMgPerL", "sodium from foods and salts", "mg/L", 0, new(Stage.Pour),
         static (in run) => run.Mean(static (in r, p) => PerLitre(r, p, r.Wort(Stage.Pour, p)[Component.Sodium])));
 
+    /// <summary>Fat of foods that is still in the beer as served, mg/L.</summary>
+    public static Readout Fat { get; } = new(
+        "fatMgPerL", "fat in the beer", "mg/L", 0, new(Stage.Pour),
+        static (in run) => run.Mean(static (in r, p) => 1e6 * PerLitre(r, p, r.Wort(Stage.Pour, p)[Component.Fat])));
+
     /// <summary>Extract over grist, per cent, when all wort has run off; 0 without a grist.</summary>
     public static Readout MashYield { get; } = new(
         "mashYield", "extract from the grist", "%", 1, new(Stage.RunOff), MashYieldOf);
@@ -135,7 +140,7 @@ public static class BeerReadouts
     /// <summary>All that is told of any brew as a whole, the headline first.</summary>
     public static IReadOnlyList<Readout> All { get; } =
     [
-        .. Headline, OtherBitterness, StraightLineSrm, KnockOutLitres, KnockOutGravity, CarbonationVolumes, RefermentableVolumes, MashLitresWithSolids, FermenterLitresWithSolids,
+        .. Headline, Fat, OtherBitterness, StraightLineSrm, KnockOutLitres, KnockOutGravity, CarbonationVolumes, RefermentableVolumes, MashLitresWithSolids, FermenterLitresWithSolids,
     ];
 
     /// <summary>Bitterness of the whole beer by a model, IBU.</summary>
@@ -187,17 +192,15 @@ public static class BeerReadouts
     {
         ref readonly Wort beer = ref run.Wort(Stage.Pour, portion);
         double gravity = run.Gravity(Stage.Pour, portion);
-        return Poured(run, portion) > 0 ? BeerEnergy.KilocaloriesPer100Millilitres(beer.AlcoholByMassPercent, EdibleExtractOf(beer), gravity) : 0;
+        return Poured(run, portion) > 0 ? BeerEnergy.KilocaloriesPer100Millilitres(beer.AlcoholByMassPercent, beer.EdibleExtractPlato, gravity) : 0;
     }
 
     private static double CarbohydrateOf(in RunView run, int portion)
     {
         ref readonly Wort beer = ref run.Wort(Stage.Pour, portion);
         double gravity = run.Gravity(Stage.Pour, portion);
-        return Poured(run, portion) > 0 ? BeerEnergy.CarbohydrateGramsPer100Millilitres(EdibleExtractOf(beer), gravity) : 0;
+        return Poured(run, portion) > 0 ? BeerEnergy.CarbohydrateGramsPer100Millilitres(beer.EdibleExtractPlato, gravity) : 0;
     }
-
-    private static double EdibleExtractOf(in Wort beer) => Math.Max(BeerEnergy.UsualAshGramsPer100Grams, beer.EdibleExtractPlato);
 
     private static double RefermentableOf(in RunView run, int portion) => Package.RefermentableVolumes(
         run.Wort(Stage.Package, portion), run.Plan.Ferments[run.Plan.RowOf(portion)], run.Plan.Reactions, run.Draw);

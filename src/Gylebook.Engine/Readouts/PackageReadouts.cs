@@ -3,7 +3,7 @@ using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
 using Gylebook.Science.Conditioning;
 using Gylebook.Science.Fermenting;
-using Gylebook.Science.Liquids;
+using Gylebook.Science.Quantities;
 
 namespace Gylebook.Engine.Readouts;
 
@@ -21,7 +21,7 @@ public static class PackageReadouts
     public static Readout PrimingGrams { get; } = new(
         "primingGrams", "priming sugar", "g", 0, new(Stage.Package), static (in run) => PrimingOf(run.Plan));
 
-    /// <summary>Cells wanted, billions.</summary>
+    /// <summary>Cells wanted for all that is to ferment, whether it went into the kettle or to the yeast, billions.</summary>
     public static Readout CellsNeeded { get; } = new(
         "cellsNeeded", "cells wanted", "billion", 0, new(Stage.Cast), static (in run) => CellsNeededOf(run));
 
@@ -33,8 +33,12 @@ public static class PackageReadouts
     public static Readout CellsHigh { get; } = new(
         "cellsHigh", "living cells, milder rule", "billion", 0, new(Stage.Cast), static (in run) => CellsOf(run, static yeast => yeast.ViableHigh));
 
+    /// <summary>Volumes of gas that a stray yeast would make of the sugar this one has left, in the portion that has most of it.</summary>
+    public static Readout StrayVolumes { get; } = new(
+        "strayVolumes", "gas a stray yeast would make", "volumes", 2, new(Stage.Pour), static (in run) => run.Most(static (in r, p) => StrayVolumesOf(r, p)));
+
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Readout> All { get; } = [GaugeBar, PrimingGrams, CellsNeeded, CellsLow, CellsHigh];
+    public static IReadOnlyList<Readout> All { get; } = [GaugeBar, PrimingGrams, CellsNeeded, CellsLow, CellsHigh, StrayVolumes];
 
     private static double PrimingOf(RunPlan plan)
     {
@@ -54,7 +58,36 @@ public static class PackageReadouts
             return double.NaN;
         }
 
-        return PitchRate.BillionCells(pitch.Rate, run.Litres(Stage.Cast), SucroseSolution.PlatoAt(run.Gravity(Stage.Cast)));
+        double cells = 0;
+        foreach (int portion in run.Plan.Packaged)
+        {
+            ref readonly Wort wort = ref run.Trace.Of(Stage.Ferment, portion).Unfermented;
+            cells += PitchRate.BillionCells(pitch.Rate, wort.Litres, wort.RealExtractPlato);
+        }
+
+        return cells;
+    }
+
+    /// <summary>What an ordinary yeast still finds in a glass: all sugars but dextrin, and what the beer's own has refused.</summary>
+    private static double StrayVolumesOf(in RunView run, int portion)
+    {
+        ref readonly Wort beer = ref run.Wort(Stage.Pour, portion);
+        double gas = 0;
+        foreach (Reaction row in run.Plan.Reactions.Conditioning)
+        {
+            double sugar = row.Reactant switch
+            {
+                Component.Dextrin => 0,
+                Component.Maltose => beer[Component.Maltose] + beer[Component.UnusedSugar],
+                _ => beer[row.Reactant],
+            };
+            foreach (ReactionTerm term in row.Terms)
+            {
+                gas += term.Component == Component.CarbonDioxide ? sugar * term.PerKilogram : 0;
+            }
+        }
+
+        return run.Litres(Stage.Pour, portion) is > 0 and var litres ? 1000 * gas / Carbonation.GramsPerLitreInOneVolume / litres : 0;
     }
 
     private static double CellsOf(in RunView run, Func<PitchedYeast, double> viable)

@@ -9,6 +9,9 @@ namespace Gylebook.Engine.Stages;
 /// <param name="ResidualGas">Where the volumes of carbon dioxide stand that stay in solution.</param>
 public readonly record struct FermentStep(YeastShares? Takes, Slot ResidualGas)
 {
+    /// <summary>Where the alcohol stands at which it stops, % by volume; null for a yeast that is not counted as tiring.</summary>
+    public Slot? Tires { get; init; }
+
     /// <summary>Whether anything ferments at all.</summary>
     public bool HasYeast => Takes is not null;
 
@@ -32,16 +35,24 @@ public readonly record struct YeastShares(Slot Maltose, Slot Maltotriose, Slot D
 /// <remarks>
 /// The yeast takes its share of each sugar as it is offered, at pitching and at each addition; what it refuses is set
 /// aside once as unused sugar, so that fermenting again changes nothing. A sugar it cannot take at all it does not touch:
-/// another yeast still may.
+/// another yeast still may. Where the alcohol reaches what stops it, it has taken so much less of every sugar, all in one
+/// proportion: which of them it leaves is not published, and neither gravity nor alcohol hangs on it.
 /// </remarks>
 public static class Ferment
 {
     /// <summary>Less gas than this share of what stays is the rounding of an earlier venting.</summary>
     private const double Rounding = 1e-12;
 
+    /// <summary>No fermented beer is heavier for its litre, which bounds alcohol by volume from alcohol by mass.</summary>
+    private const double HeaviestBeer = 1.2;
+
+    /// <summary>Alcohol by volume is all but straight in what is fermented; each turn is a twentieth of the error before or less.</summary>
+    private const int Turns = 6;
+
     /// <summary>Ferments what is there.</summary>
     public static void Out(ref Wort wort, in FermentStep yeast, Reactions reactions, Draw draw)
     {
+        Wort offered = wort;
         foreach (Reaction row in reactions.Fermentation)
         {
             double taken = wort[row.Reactant] * yeast.ShareOf(row.Reactant, draw);
@@ -49,6 +60,11 @@ public static class Ferment
             {
                 row.Run(ref wort, taken);
             }
+        }
+
+        if (yeast.Tires is { } tires)
+        {
+            StopAt(draw[tires], offered, ref wort);
         }
 
         // All that is left of a sugar, so that nothing of it remains, not even by rounding.
@@ -59,6 +75,32 @@ public static class Ferment
             {
                 row.Run(ref wort, left);
             }
+        }
+    }
+
+    /// <summary>Goes back to where the alcohol stops the yeast: between the wort as offered and the beer fermented out, by mass.</summary>
+    private static void StopAt(double percent, in Wort offered, ref Wort beer)
+    {
+        double most = beer[Component.Ethanol] / beer.LiquidMass * HeaviestBeer / Wort.PureEthanolKilogramsPerLitre;
+        if (!(100 * most > percent) || !(beer.AlcoholByVolumePercent > percent))
+        {
+            return;
+        }
+
+        Wort all = beer;
+        double start = offered.AlcoholByVolumePercent, range = all.AlcoholByVolumePercent - start, share = 0, reached = start;
+        for (int turn = 0; turn < Turns && start < percent; turn++)
+        {
+            share += (percent - reached) / range;
+            beer = offered;
+            beer.Multiply(1 - share);
+            beer.Add(all, share);
+            reached = beer.AlcoholByVolumePercent;
+        }
+
+        if (share == 0)
+        {
+            beer = offered;
         }
     }
 

@@ -50,7 +50,7 @@ public sealed record Reactions(
         new(Component.CoagulableProtein, [new(Component.CoagulableProtein, -1), new(Component.Break, 1)]),
         [.. Fermentable.Select(Ferment)],
         [.. Fermentable.Select(Condition)],
-        [.. Refusable.Select(Refuse)],
+        [.. Fermentable.Select(Refuse)],
         [.. Sourable.Select(Sour)],
         [.. Sourable.Select(SourMixed)]);
 
@@ -59,9 +59,6 @@ public sealed record Reactions(
     [
         Component.Sucrose, Component.Glucose, Component.Fructose, Component.Maltose, Component.Maltotriose, Component.Dextrin,
     ];
-
-    /// <summary>Sugars of which a yeast may leave a part; the others it always takes whole.</summary>
-    public static IReadOnlyList<Component> Refusable => [Component.Maltose, Component.Maltotriose, Component.Dextrin];
 
     /// <summary>Sugars that lactic bacteria are counted as taking, the first one first: our choice, for pH hangs on the acid alone.</summary>
     public static IReadOnlyList<Component> Sourable =>

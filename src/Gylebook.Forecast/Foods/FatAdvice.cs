@@ -1,3 +1,6 @@
+using Gylebook.Engine.State;
+using Gylebook.Recipes;
+
 namespace Gylebook.Forecast.Foods;
 
 /// <summary>How worrying the fat is that stays in the beer.</summary>
@@ -36,6 +39,11 @@ public sealed record FatAdvice(FatLight Light, string Message, string Source)
         <= Red => new(FatLight.Amber, "Enough fat may stay to thin the head. Skim or fine it out, keep oxygen out, and drink it within two or three months.", Heuristic),
         _ => new(FatLight.Red, "So much fat may stay that the head collapses and the beer turns rancid. Use less, a defatted kind, or an extract in spirit with the fat frozen off.", Heuristic),
     };
+
+    /// <summary>The same as a caution, for a food's page and a recipe alike; none while the light is green.</summary>
+    public IEnumerable<Caution> Cautions => Light == FatLight.Green
+        ? []
+        : [new("fat.head", Light == FatLight.Red ? Severity.Warning : Severity.Note, Stage.Pour, Message, Source)];
 
     private const string Heuristic = "heuristic, no source; fat and head: Hollemans et al., MBAA Tech. Q. 28:168 (1991)";
 }

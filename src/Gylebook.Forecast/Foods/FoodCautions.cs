@@ -31,11 +31,23 @@ public static class FoodCautions
         .. HealthHazards.Of(food, dose),
     ];
 
-    /// <summary>Powder or sugar into hot wort.</summary>
+    /// <summary>Powder that clots and foams in a boil: flours, grounds, dry sugars.</summary>
+    internal static bool IsPowder(FoodMakeup food) => food.Water < Dry && !food.IsSyrup;
+
+    /// <summary>Powder, sugar or syrup into hot wort.</summary>
     /// <param name="name">What goes in.</param>
     /// <param name="dose">How much, where, into how much.</param>
-    public static Caution BoilOver(string name, Dose dose)
+    /// <param name="isSyrup">Whether it is poured, not strewn.</param>
+    public static Caution BoilOver(string name, Dose dose, bool isSyrup)
     {
+        if (isSyrup)
+        {
+            return new(
+                "boilover.syrup", Severity.Warning, dose.At.ToPlace(),
+                $"{name}: it sinks, and burns on where the heat is. Flame off, pour it in slowly and stir until it is dissolved; it wakes foam as it goes in.",
+                Words.Trade);
+        }
+
         double headspace = dose.Into.Litres * KettleHeadspace / (1 - KettleHeadspace);
         string room = dose.GramsPerLitre > MuchPowder ? "at least" : "better";
         return new(
@@ -69,9 +81,9 @@ public static class FoodCautions
     private static IEnumerable<Caution> AtPlace(FoodMakeup food, Dose dose)
     {
         AdditionPoint point = dose.At.Point;
-        if (point is AdditionPoint.CopperUp or AdditionPoint.Boil or AdditionPoint.KnockOut or AdditionPoint.Stand && food.Water < Dry)
+        if (point is AdditionPoint.CopperUp or AdditionPoint.Boil or AdditionPoint.KnockOut or AdditionPoint.Stand && (IsPowder(food) || food.IsSyrup))
         {
-            yield return BoilOver(food.Name, dose);
+            yield return BoilOver(food.Name, dose, food.IsSyrup);
         }
 
         if (point == AdditionPoint.Ferment)

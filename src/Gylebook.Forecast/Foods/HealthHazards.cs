@@ -94,8 +94,8 @@ internal static class HealthHazards
 
     private static IEnumerable<Caution> Pets(FoodMakeup food, Dose dose)
     {
-        bool poisons = YeastHazards.Has(food, FoodWord.Caffeine) || YeastHazards.Has(food, FoodWord.SugarAlcohol) || food.Stimulant is not null
-            || food.Name.Contains("raisin", StringComparison.OrdinalIgnoreCase) || food.Name.Contains("macadamia", StringComparison.OrdinalIgnoreCase);
+        bool poisons = YeastHazards.Has(food, FoodWord.Caffeine) || YeastHazards.Has(food, FoodWord.SugarAlcohol) || YeastHazards.Has(food, FoodWord.PoisonsDogs)
+            || food.Stimulant is not null;
         if (poisons)
         {
             string what = dose.At.Point == AdditionPoint.Mash ? "Spent grain" : "Sludge";

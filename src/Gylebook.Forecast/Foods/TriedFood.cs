@@ -105,7 +105,7 @@ internal readonly record struct TriedFood
             BeerLostLitres = late ? HeldLitres(makeup, dosed.Medians) : LostLitres(with) - LostLitres(plain),
             PackagedLitres = with[BeerReadouts.PackagedLitres] - plain[BeerReadouts.PackagedLitres],
             FatGramsPerLitre = 1000 * makeup[Component.Fat] / litres,
-            FatKeptMgPerL = 1e6 * (with.At(Stage.Pour)[Component.Fat] - plain.At(Stage.Pour)[Component.Fat]) / with.At(Stage.Pour).Litres,
+            FatKeptMgPerL = with[BeerReadouts.Fat] - plain[BeerReadouts.Fat],
             ProteinGramsPerLitre = 1000 * makeup[Component.Protein] / litres,
             SodiumMgPerL = with[BeerReadouts.Sodium] - plain[BeerReadouts.Sodium],
             PotassiumMgPerL = IonTracers.MilligramsPerLitre(with.At(Stage.Pour), Ion.Potassium) - IonTracers.MilligramsPerLitre(plain.At(Stage.Pour), Ion.Potassium),
@@ -129,7 +129,7 @@ internal readonly record struct TriedFood
         }
 
         offered = alone.ExtractMass;
-        Ferment.Out(ref alone, plan.Ferments[0], plan.Reactions, plan.Medians);
+        Ferment.Out(ref alone, plan.Ferments[0] with { Tires = null }, plan.Reactions, plan.Medians);
         return alone;
     }
 

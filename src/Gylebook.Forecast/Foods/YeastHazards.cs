@@ -23,7 +23,7 @@ internal static class YeastHazards
     private const double BeerPh = 4.3;
 
     /// <summary>Volumes that an ordinary crown bottle should not pass, and from which it is a bomb. Common practice, no source.</summary>
-    private const double BottleLimit = 3.5;
+    internal const double BottleLimit = 3.5;
 
     private const double CellarCelsius = 20;
 

@@ -62,6 +62,8 @@ public static class ForecastJson
         {
             pen.Texts("us", forecast.Allergens.Us);
             pen.Texts("eu", forecast.Allergens.Eu);
+            pen.Texts("mayContainUs", forecast.Allergens.MayContainUs);
+            pen.Texts("mayContainEu", forecast.Allergens.MayContainEu);
             pen.Text("statementUs", forecast.Allergens.StatementUs);
             pen.Text("statementEu", forecast.Allergens.StatementEu);
         });

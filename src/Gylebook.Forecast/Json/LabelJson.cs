@@ -65,6 +65,8 @@ public static class LabelJson
     {
         pen.Texts("us", report.Allergens.Us);
         pen.Texts("eu", report.Allergens.Eu);
+        pen.Texts("mayContainUs", report.Allergens.MayContainUs);
+        pen.Texts("mayContainEu", report.Allergens.MayContainEu);
         pen.Text("statementUs", report.Allergens.StatementUs);
         pen.Text("statementEu", report.Allergens.StatementEu);
         pen.List("notes", report.AllergenNotes, note =>

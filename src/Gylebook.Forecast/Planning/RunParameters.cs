@@ -37,7 +37,8 @@ internal static class RunParameters
         Slot gas = parameters.Of(StartingParameters.New(
             "ferment.residualGas", ResidualCarbonDioxide.VolumesAt(warmest, BoilingPoint.PressureKilopascals(kit.MetresAboveSea)), "volumes",
             new("residual table at the warmest rest, under the air of the kit's height", "seen")));
-        YeastStyle? yeast = yeasts
+        List<PlannedLine> pitched = [.. yeasts];
+        YeastStyle? yeast = pitched
             .OrderByDescending(l => l.Line.Attenuation is not null)
             .ThenByDescending(l => l.Yeast!.MaltotrioseShare.Ratio + l.Yeast.DextrinShare.Ratio + l.Yeast.MaltoseShare.Ratio)
             .FirstOrDefault()?.Yeast;
@@ -46,8 +47,18 @@ internal static class RunParameters
                 parameters.Of(StartingParameters.New($"yeast.{yeast.Id}.maltose", yeast.MaltoseShare.Ratio, "kg/kg", yeast.Provenance)),
                 parameters.Of(StartingParameters.New($"yeast.{yeast.Id}.maltotriose", yeast.MaltotrioseShare.Ratio, "kg/kg", yeast.Provenance)),
                 parameters.Of(StartingParameters.New($"yeast.{yeast.Id}.dextrin", yeast.DextrinShare.Ratio, "kg/kg", yeast.Provenance, yeast.DextrinShare.Ratio > 0 ? "diastatic" : ""))),
-            gas);
+            gas)
+        {
+            Tires = pitched.Count == 0 || pitched.Exists(l => l.Line.Attenuation is not null)
+                ? null
+                : parameters.Of(TiresOf(pitched.MaxBy(l => l.Yeast!.AlcoholTolerance.High)!.Yeast!)),
+        };
     }
+
+    /// <summary>The alcohol at which a yeast stops, in the middle of where it usually tires; of several the one that bears most.</summary>
+    public static Parameter TiresOf(YeastStyle yeast) => StartingParameters.New(
+        $"yeast.{yeast.Id}.tires", (yeast.AlcoholTolerance.Low + yeast.AlcoholTolerance.High) / 2, "% vol",
+        new("middle of where it usually tires, data/yeasts.csv", "memory"));
 
     /// <summary>Souring: a boil behind it drives all gas off; without one the wort keeps what it holds at its temperature.</summary>
     public static SourStep Souring(ParameterList parameters, Recipe recipe, LacticCulture culture)

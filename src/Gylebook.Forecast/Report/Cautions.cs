@@ -13,6 +13,7 @@ using Gylebook.Forecast.Report.Cooling;
 using Gylebook.Forecast.Report.Mashing;
 using Gylebook.Forecast.Report.Pitching;
 using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;
 using Gylebook.Science.Liquids;
@@ -25,21 +26,22 @@ internal static class Cautions
 {
     /// <summary>All cautions, in the order of the run.</summary>
     public static IReadOnlyList<Caution> Of(
-        BrewPlan brew, RunRecord record, RunOutcome figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhReport ph) =>
-        [.. All(brew, record, figures, water, pitch, chilling, ph).Distinct().OrderBy(caution => caution.Place)];
+        BrewPlan brew, RunRecord record, RunOutcome figures, WaterOutcome? water, PitchAdvice? pitch, TiringYeast? tiring, Chilling? chilling, PhReport ph) =>
+        [.. All(brew, record, figures, water, pitch, tiring, chilling, ph).Distinct().OrderBy(caution => caution.Place)];
 
     private static IEnumerable<Caution> All(
-        BrewPlan brew, RunRecord record, RunOutcome figures, WaterOutcome? water, PitchAdvice? pitch, Chilling? chilling, PhReport ph) =>
+        BrewPlan brew, RunRecord record, RunOutcome figures, WaterOutcome? water, PitchAdvice? pitch, TiringYeast? tiring, Chilling? chilling, PhReport ph) =>
     [
         .. HotSide(brew, record, water is not null),
         .. AcidityCautions.Of(brew, record.Outcome, ph),
         .. Boil(brew, figures),
         .. BitternessCautions.Of(brew, figures),
         .. ChillCautions.Of(chilling),
-        .. YeastCautions.Of(brew, figures, pitch),
+        .. YeastCautions.Of(brew, figures, pitch, tiring),
         .. Foods(brew, figures),
         .. ColdSide(brew, figures),
         .. Packaging(brew, record, figures),
+        .. FatAdvice.For(figures[BeerReadouts.Fat]).Cautions,
         .. Models(brew, figures),
         .. MashCautions.Of(brew),
         .. IonsOf(figures, water is not null),
@@ -85,7 +87,7 @@ internal static class Cautions
             }
             else if (line.Sugar is not null)
             {
-                yield return FoodCautions.BoilOver(line.Name, DoseOf(brew, line, figures));
+                yield return FoodCautions.BoilOver(line.Name, DoseOf(brew, line, figures), line.Sugar.Water > FoodMakeup.MostCrystalWater);
             }
         }
     }

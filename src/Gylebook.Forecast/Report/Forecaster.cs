@@ -92,6 +92,7 @@ public static class Forecaster
         BrewPlan brew, RunRecord record, RunOutcome figures, string seed, WaterOutcome? water, ForecastRequest asked)
     {
         PitchAdvice? pitch = PitchAdvice.Of(brew, figures, asked.MostStarter);
+        TiringYeast? tiring = TiringYeast.Of(brew, figures);
         PhReport ph = PhReport.Of(brew, figures);
         IReadOnlyList<StageRow> stages = StageRows.Of(brew, figures);
         Chilling? chilling = Chilling.Of(brew, figures);
@@ -102,7 +103,7 @@ public static class Forecaster
             Recipe = brew.Recipe.Name,
             Kit = brew.Kit.Name,
             Seed = seed,
-            Headline = Headlines.Of(brew, figures, water, ph),
+            Headline = Headlines.Of(brew, figures, tiring, water, ph),
             Stages = stages,
             Losses = StageRows.LossesOf(brew, record),
             Additions = AdditionRows.Of(brew, record),
@@ -117,7 +118,7 @@ public static class Forecaster
             MashSchedule = schedule,
             Chilling = chilling,
             Allergens = AllergenNotice.Of(brew.Lines),
-            Cautions = Cautions.Of(brew, record, figures, water, pitch, chilling, ph),
+            Cautions = Cautions.Of(brew, record, figures, water, pitch, tiring, chilling, ph),
             Findings =
             [
                 .. brew.Findings,
@@ -125,6 +126,7 @@ public static class Forecaster
                 .. StrikeCheck.Findings(brew, schedule),
                 .. VesselCheck.Findings(brew, figures, stages, package),
                 .. BeerCheck.Findings(brew, figures, ph),
+                .. WishCheck.Findings(brew, figures),
             ],
             Balance = Ledger.Of(record),
         };

@@ -6,6 +6,7 @@ using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report.Acidity;
 using Gylebook.Forecast.Report.Mashing;
+using Gylebook.Forecast.Report.Pitching;
 
 namespace Gylebook.Forecast.Report;
 
@@ -33,9 +34,10 @@ public static class Headlines
     public static IReadOnlyList<Headline> Unknown => Order;
 
     /// <summary>The headline of a run.</summary>
-    internal static IReadOnlyList<Headline> Of(BrewPlan brew, RunOutcome run, WaterOutcome? water, PhReport ph)
+    internal static IReadOnlyList<Headline> Of(BrewPlan brew, RunOutcome run, TiringYeast? tiring, WaterOutcome? water, PhReport ph)
     {
         RunOutcome? none = MashCautions.ConversionIsABound(brew) ? WithoutConversion(run) : null;
+        List<RunOutcome> ends = [.. new[] { none, tiring?.Early, tiring?.Never }.OfType<RunOutcome>()];
         return [.. Order.Select(line => line with
         {
             Band = line.Name switch
@@ -43,18 +45,19 @@ public static class Headlines
                 MashPh => water?.MashPh,
                 WortPh => ph.Wort,
                 BeerPh => ph.Beer,
-                _ => ReadOff.TryGetValue(line.Name, out Readout? readout) && IsKnown(brew, readout, water) ? Between(run, none, readout) : null,
+                _ => ReadOff.TryGetValue(line.Name, out Readout? readout) && IsKnown(brew, readout, water) ? Between(run, ends, readout) : null,
             },
         })];
     }
 
-    /// <summary>A point; or bounds, where the mash may convert anything from nothing to what the run counts.</summary>
-    private static Band Between(RunOutcome run, RunOutcome? none, Readout readout)
+    /// <summary>A point; or bounds, where the mash may convert anything from nothing to what the run counts, or the yeast may tire.</summary>
+    private static Band Between(RunOutcome run, List<RunOutcome> ends, Readout readout)
     {
-        double likely = run[readout], other = none?[readout] ?? likely;
-        return none is null || !double.IsFinite(other)
+        double likely = run[readout];
+        List<double> told = [likely, .. ends.Select(end => end[readout]).Where(double.IsFinite)];
+        return told.TrueForAll(value => value == likely)
             ? Band.Point(likely, readout.Unit)
-            : new(Math.Min(likely, other), likely, Math.Max(likely, other), readout.Unit, BandKind.Bounds);
+            : new(told.Min(), likely, told.Max(), readout.Unit, BandKind.Bounds);
     }
 
     /// <summary>The same brew, were no starch converted at all; null when it cannot be run.</summary>

@@ -1,6 +1,7 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
+using Gylebook.Forecast.Foods;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report.Beer;
@@ -58,7 +59,7 @@ internal static class VesselCheck
         Kettle kettle = brew.Kit.Kettle;
         double boiling = copperUp.LitresAt20C * 1.04;
         double powder = brew.Lines
-            .Where(l => l.Food is { Water: < 0.2 } && l.Line.At.Point is AdditionPoint.CopperUp or AdditionPoint.Boil or AdditionPoint.KnockOut)
+            .Where(l => l.Food is { } food && FoodCautions.IsPowder(food) && l.Line.At.Point is AdditionPoint.CopperUp or AdditionPoint.Boil or AdditionPoint.KnockOut)
             .Sum(l => l.Kilograms * 1000);
         double foam = powder / copperUp.LitresAt20C * TradeRules.PowderHeadroom;
         double room = kettle.Usable.Value.Litres * TradeRules.FoamShare;

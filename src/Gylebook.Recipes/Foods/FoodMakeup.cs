@@ -94,6 +94,18 @@ public sealed record FoodMakeup
     /// <summary>The insolubles, and the starch that settles with them when it was not mashed.</summary>
     public double InsolubleUnmashed => Insoluble + (Starch * StarchThatSettles);
 
+    /// <summary>Whether it is a honey or a syrup: all of it dissolves, in more water than a crystal holds and less than the thinnest syrup.</summary>
+    public bool IsSyrup => Insoluble + Starch + Fat < SyrupSolids && Water is > MostCrystalWater and < MostSyrupWater;
+
+    /// <summary>Solids that a clear syrup may hold and be one still. Our choice.</summary>
+    private const double SyrupSolids = 0.01;
+
+    /// <summary>Water of the thinnest syrup: maple, of 66 % solids at least, 21 CFR 168.140.</summary>
+    private const double MostSyrupWater = 0.34;
+
+    /// <summary>Water of the wettest sugar that is a powder: dextrose monohydrate, 18.015/198.171 (stoichiometry).</summary>
+    public const double MostCrystalWater = 0.0909;
+
     /// <summary>What it holds of stimulants; null when that is not known.</summary>
     public Stimulant? Stimulant { get; init; }
 

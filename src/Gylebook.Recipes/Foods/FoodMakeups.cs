@@ -124,10 +124,15 @@ public static class FoodMakeups
 
     private static IReadOnlyList<IngredientHit> WordsOf(FoodSheet sheet, MakeupNotes notes)
     {
-        IReadOnlyList<IngredientHit> words =
-        [
-            .. IngredientWords.In(sheet.Name), .. IngredientWords.In(sheet.Ingredients ?? ""), .. IngredientWords.InTraces(sheet.MayContain ?? ""),
-        ];
+        IReadOnlyList<IngredientHit> named = IngredientWords.In(sheet.Name), listed = IngredientWords.In(sheet.Ingredients ?? "");
+        IReadOnlyList<IngredientHit> words = [.. named, .. listed, .. IngredientWords.InTraces(sheet.MayContain ?? "")];
+        if (sheet.Ingredients is not null && NutsOf(named).FirstOrDefault(nut => !NutsOf(listed).Any(other => IsSameNut(nut, other))) is { } missing)
+        {
+            string told = string.Join(", ", NutsOf(listed).Distinct());
+            notes.Find("food.nameDiffers", Severity.Warning, "ingredients",
+                $"It is named after {missing}, and its ingredients name {(told.Length > 0 ? $"{told} and not that" : "no nut")}. All of them are told as allergens; read the pack, and name it after what is in it.", missing);
+        }
+
         notes.Find("food.allergensRead", Severity.Note, "ingredients",
             sheet.Ingredients is null
                 ? "No ingredient list: allergens are unknown, not absent. Read the pack."
@@ -135,6 +140,14 @@ public static class FoodMakeups
             words.Count == 0 ? null : string.Join(", ", words.Select(hit => hit.Word).Distinct()));
         return words;
     }
+
+    private static IEnumerable<string> NutsOf(IEnumerable<IngredientHit> words) => words
+        .Where(hit => !hit.MayContainOnly && hit.Kind is IngredientKind.TreeNut or IngredientKind.TreeNutUsOnly or IngredientKind.NutNoLongerUs or IngredientKind.Peanut)
+        .Select(hit => hit.Word);
+
+    /// <summary>"almond butter" and "almond": the first word is the nut's, whatever was made of it; "nut" alone may be any.</summary>
+    private static bool IsSameNut(string one, string other) =>
+        one.Split(' ')[0] == other.Split(' ')[0] || one.Split(' ')[0] is "nut" or "mixed" or "tree";
 
     private static MadeUpFood Done(FoodMakeup makeup, FoodAssume assume, MakeupNotes notes, FoodComposition composition)
     {

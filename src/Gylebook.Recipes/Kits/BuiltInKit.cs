@@ -1,5 +1,7 @@
 using Gylebook.Recipes.Data;
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Kits;
 
@@ -10,4 +12,14 @@ public static class BuiltInKit
 
     /// <summary>The kit.</summary>
     public static Kit LanternShed => Shed.Value;
+
+    /// <summary>What others' mashes reach, until a brewer has measured their own.</summary>
+    public static StartingValue UsualConversion => StartingValues.Of("kit.conversion");
+
+    /// <summary>A kit to begin one's own with: the built-in vessels, and no better a mash than is usual.</summary>
+    public static Kit New(string name) => LanternShed with
+    {
+        Name = name,
+        Conversion = new(Fraction.FromRatio(UsualConversion.Value), Invariant($"{100 * UsualConversion.Value:0.#} %")),
+    };
 }

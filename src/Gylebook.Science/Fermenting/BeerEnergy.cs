@@ -14,7 +14,7 @@ namespace Gylebook.Science.Fermenting;
 /// gravity for density: 0.2 % high for 100 mL. The two methods differ by about 1 %.</para>
 /// <para>Notes: ash of 0.1 g/100 g is the usual figure where none was measured; it stands for protein and ash
 /// together where carbohydrate is asked for, so carbohydrate is an upper figure: an ordinary beer holds 0.4 to 0.5 g
-/// of protein. Sugar or lactose added later must be in RE. Not a substitute for the analysis a label needs by law.</para>
+/// of protein. Less extract than that leaves none, not less than none. Sugar or lactose added later must be in RE. Not a substitute for the analysis a label needs by law.</para>
 /// </remarks>
 public static class BeerEnergy
 {
@@ -27,7 +27,7 @@ public static class BeerEnergy
     /// <summary>Energy by the brewer's method, kcal/100 g.</summary>
     public static double KilocaloriesPer100Grams(
         double alcoholPercentByMass, double realPlato, double ash = UsualAshGramsPer100Grams) =>
-        (6.9 * alcoholPercentByMass) + (4 * (realPlato - ash));
+        (6.9 * alcoholPercentByMass) + (4 * Math.Max(0, realPlato - ash));
 
     /// <summary>Energy by the brewer's method, kcal/100 mL.</summary>
     public static double KilocaloriesPer100Millilitres(
@@ -54,7 +54,7 @@ public static class BeerEnergy
     /// <summary>Carbohydrate in g/100 mL: real extract less protein and ash, by difference.</summary>
     public static double CarbohydrateGramsPer100Millilitres(
         double realPlato, double gravity, double proteinAndAsh = UsualAshGramsPer100Grams) =>
-        (realPlato - proteinAndAsh) * SucroseSolution.KilogramsPerLitreOfGravity(gravity);
+        Math.Max(0, realPlato - proteinAndAsh) * SucroseSolution.KilogramsPerLitreOfGravity(gravity);
 
     /// <summary>Energy by the brewer's method, kcal/100 mL.</summary>
     public static double KilocaloriesPer100Millilitres(

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gylebook.Engine.Readouts;
+using Gylebook.Forecast.Foods;
 using Gylebook.Forecast.Report.Labels;
 using Gylebook.Science.Foods.Doses;
 using Spectre.Console;
@@ -22,7 +23,9 @@ internal static class LabelText
             console.Write(Effects(report));
             foreach (FoodAtPlace place in report.Places)
             {
-                console.MarkupLineInterpolated($"Fat, {place.At}: {place.Effect.Fat.Light.ToString().ToLowerInvariant()}. {place.Effect.Fat.Message} ({place.Effect.Fat.Source})");
+                FatAdvice fat = place.Effect.Fat;
+                string said = fat.Cautions.Any() ? "See the cautions." : $"{fat.Message} ({fat.Source})";
+                console.MarkupLineInterpolated($"Fat, {place.At}: {fat.Light.ToString().ToLowerInvariant()}. {said}");
             }
         }
 

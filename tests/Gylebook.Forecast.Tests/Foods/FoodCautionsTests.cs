@@ -48,6 +48,33 @@ public class FoodCautionsTests
     public void Where_there_is_no_hazard_none_is_told(string id, double kilograms, string at, string code) =>
         Assert.DoesNotContain(Cautions(id, kilograms, at), caution => caution.Code == code);
 
+    [Theory]
+    [InlineData("honey", true, false)]
+    [InlineData("peanut-flour-defatted", false, true)]
+    [InlineData("maltodextrin", false, true)]
+    [InlineData("coffee-brewed-from-grounds", false, false)]
+    public void Honey_sinks_and_powders_clot(string id, bool syrup, bool powder)
+    {
+        IEnumerable<string> codes = Cautions(id, 0.6, "knock-out").Select(c => c.Code);
+        Assert.Equal(syrup, codes.Contains("boilover.syrup"));
+        Assert.Equal(powder, codes.Contains("boilover.powder"));
+    }
+
+    /// <summary>1 L more foam for each 10 g/L of powder (common practice); a kettle that has room for the wort and 2 L has it for 2 kg of honey and not of flour.</summary>
+    [Theory]
+    [InlineData("honey", false)]
+    [InlineData("peanut-flour-defatted", true)]
+    public void The_powder_rule_of_headspace_is_for_powders(string id, bool told)
+    {
+        Recipe plain = RecipeFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/plain-bitter.json"))).Value!;
+        Recipe dosed = plain with { Ingredients = [.. plain.Ingredients, Typed.Line(IngredientKind.Food, id, 2, AdditionPoint.KnockOut)] };
+        BrewForecast Forecast(Kit kit) => Forecaster.Forecast(dosed, kit, _ => null, "headspace");
+        double boiling = 1.04 * Forecast(Kits.Lossless).Headline.Single(h => h.Name == "copperUpLitres").Band!.Likely;
+        double usable = (boiling + 2) / 0.9;
+        Kit tight = Kits.Lossless with { Kettle = Kits.Lossless.Kettle with { Usable = Typed.Litres(usable) } };
+        Assert.Equal(told, Forecast(tight).Findings.Any(f => f.Code == "kettle.headspace"));
+    }
+
     // A third of the kettle empty is half the wort again: common practice, kettle of 1.5 times the wort.
     [Fact]
     public void Headspace_is_told_in_litres() => Assert.Contains(

@@ -129,4 +129,16 @@ public sealed class BitternessTests
         Assert.True(many.Number("bitterness") < 3.5 * some);
         Assert.Contains(many.Cautions, c => c.Code == "bitterness.solubility");
     }
+
+    /// <summary>More than 240 mg/L of alpha acid do not all dissolve, whichever model is shown; the table of time and gravity counts them all, and warns.</summary>
+    [Theory]
+    [InlineData(200, BitternessModel.TimeGravity, Severity.Warning)]
+    [InlineData(200, BitternessModel.Isomerisation, Severity.Note)]
+    [InlineData(50, BitternessModel.TimeGravity, null)]
+    [InlineData(50, BitternessModel.Isomerisation, null)]
+    public void More_alpha_acid_than_dissolves_is_told_by_either_model(double grams, BitternessModel model, Severity? severity)
+    {
+        BrewForecast told = Bitters.With(Bitters.Hop(grams, AdditionPoint.Boil, 60)).Forecast(new ForecastRequest { Bitterness = model });
+        Assert.Equal(severity, told.Cautions.SingleOrDefault(c => c.Code == "bitterness.solubility")?.Severity);
+    }
 }

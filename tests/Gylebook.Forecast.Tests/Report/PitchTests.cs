@@ -95,6 +95,36 @@ public sealed class PitchTests
         Assert.Contains(lager.Cautions, c => c.Code == "oxygen.fire");
     }
 
+    /// <summary>20 kg of fruit bring the same sugar at the pitch as at knock-out; the kit loses nothing between the two.</summary>
+    [Theory]
+    [InlineData("cherries-red", 20)]
+    [InlineData("honey", 2)]
+    public void What_goes_in_at_the_pitch_is_counted_as_what_goes_in_at_knock_out(string food, double kilograms)
+    {
+        double Cells(AdditionPoint at, double count = 0) =>
+            Bitters.With(Typed.Line(IngredientKind.Food, food, kilograms, at, count)).Forecast().Pitch!.CellsNeededBillions;
+        double none = Bitters.With().Forecast().Pitch!.CellsNeededBillions;
+        Near.Equal(Cells(AdditionPoint.KnockOut), Cells(AdditionPoint.Pitch), 0.01 * Cells(AdditionPoint.KnockOut));
+        Near.Equal(Cells(AdditionPoint.Pitch), Cells(AdditionPoint.Ferment, 3), 0.01 * Cells(AdditionPoint.Pitch));
+        Assert.True(Cells(AdditionPoint.Pitch) > 1.2 * none);
+    }
+
+    /// <summary>
+    /// 150 mg/L of free amino nitrogen are wanted at 12 °P (O'Connor-Cox and Ingledew 1989, second hand), and the richest malt wort holds 250
+    /// there (from memory): so from 60 % of malt on it may be enough. 4 kg of pale malt bring about 3.1 kg of extract, 3 kg of it with a tenth unconverted.
+    /// </summary>
+    [Theory]
+    [InlineData(0, 4, null)]
+    [InlineData(1.5, 4, null)]
+    [InlineData(3, 4, Severity.Note)]
+    [InlineData(3, 0, Severity.Warning)]
+    public void Sugar_in_the_place_of_malt_is_told_to_lack_nitrogen(double sugar, double malt, Severity? severity)
+    {
+        Recipe recipe = Bitters.With(Typed.Line(IngredientKind.Sugar, "white sugar", sugar, AdditionPoint.Boil, 10));
+        recipe = malt > 0 ? recipe : recipe with { Mash = null, Liquor = null, Ingredients = [.. recipe.Ingredients.Skip(1)] };
+        Assert.Equal(severity, recipe.Forecast().Cautions.SingleOrDefault(c => c.Code == "pitch.nitrogen")?.Severity);
+    }
+
     [Fact]
     public void A_strong_beer_asks_much_of_its_yeast()
     {

@@ -44,7 +44,9 @@ internal static class Tours
             ],
         },
         // A draw, not the median: this yeast leaves some of every sugar that a yeast may leave.
-        ("yeast.saison.maltose", 0.9), ("yeast.saison.maltotriose", 0.8), ("yeast.saison.dextrin", 0.3));
+        ("yeast.saison.maltose", 0.9), ("yeast.saison.maltotriose", 0.8), ("yeast.saison.dextrin", 0.3),
+        // It tires on the second day of fruit and sugar, so that something of all it takes is left.
+        ("yeast.saison.tires", 3));
 
     private static Tour BagTour() => Of(new Recipe
     {

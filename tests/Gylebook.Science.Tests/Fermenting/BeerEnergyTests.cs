@@ -78,6 +78,18 @@ public class BeerEnergyTests
         Near.Equal(5, BeerEnergy.LabelKilojoules(0, 0.3), 0.5);
     }
 
+    /// <summary>A beer of sugar alone can end with less extract than the usual ash and protein: it holds no carbohydrate, and not less than none.</summary>
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(0.03)]
+    [InlineData(0)]
+    [InlineData(-0.2)]
+    public void Limits_less_extract_than_ash_is_no_carbohydrate(double real)
+    {
+        Assert.Equal(0, BeerEnergy.CarbohydrateGramsPer100Millilitres(real, 0.99));
+        Near.Equal(6.9 * 5, BeerEnergy.KilocaloriesPer100Grams(5, real), 1e-12);
+    }
+
     [Fact]
     public void Water_feeds_nobody()
     {

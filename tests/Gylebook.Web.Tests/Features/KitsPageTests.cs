@@ -1,4 +1,5 @@
 using Bunit;
+using Gylebook.Recipes.Interchange;
 using Gylebook.Store;
 using Gylebook.Web.Demo;
 using Gylebook.Web.Features.Kits;
@@ -30,6 +31,7 @@ public sealed class KitsPageTests : GylebookTestContext
         IRenderedComponent<KitsPage> page = RenderMetric<KitsPage>();
         page.FindAll("button").Single(button => button.TextContent == "New kit").Click();
         Sheet kit = Assert.Single(await Book.Kits.ListAsync(cancellation: Cancellation));
+        Assert.Equal("90 %", KitFile.Read(kit.Document).Value!.Conversion.Text);
         page.WaitForAssertion(() => Assert.EndsWith(PageUrls.Kit(kit.Id), Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal));
     }
 

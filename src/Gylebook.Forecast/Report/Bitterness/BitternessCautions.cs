@@ -19,9 +19,10 @@ internal static class BitternessCautions
     public static IEnumerable<Caution> Of(BrewPlan brew, RunOutcome figures)
     {
         List<PlannedLine> hops = [.. brew.Lines.Where(l => l.Line.Kind == IngredientKind.Hop)];
-        return brew.Plan!.Bitterness == BitternessModel.TimeGravity
-            ? [.. TimeGravity(hops, figures), .. Range(brew, hops, figures), .. Height(brew, hops), .. DryHops(hops, figures)]
-            : [.. Kinetics(brew, hops, figures), .. DryHops(hops, figures)];
+        bool table = brew.Plan!.Bitterness == BitternessModel.TimeGravity;
+        return table
+            ? [.. TimeGravity(hops, figures), .. Range(brew, hops, figures), .. Height(brew, hops), .. Solubility(hops, figures, table), .. DryHops(hops, figures)]
+            : [.. Kinetics(brew, hops), .. Solubility(hops, figures, table), .. DryHops(hops, figures)];
     }
 
     private static IEnumerable<Caution> TimeGravity(List<PlannedLine> hops, RunOutcome figures)
@@ -55,7 +56,7 @@ internal static class BitternessCautions
         }
     }
 
-    private static IEnumerable<Caution> Kinetics(BrewPlan brew, List<PlannedLine> hops, RunOutcome figures)
+    private static IEnumerable<Caution> Kinetics(BrewPlan brew, List<PlannedLine> hops)
     {
         if (brew.Recipe.Stand is { } stand && !IsomerisationKinetics.IsWithinPublishedRange(stand.Temperature.Value.Celsius) && hops.Exists(l => l.Line.At.Point <= AdditionPoint.Stand))
         {
@@ -66,14 +67,27 @@ internal static class BitternessCautions
         {
             yield return new("bitterness.mashHops", Severity.Note, Stage.Mash, "How much of the mash hops' alpha acid reaches the boil is known from one brewery only: a fifth.", "Justus 2018, MBAA TQ 55(3):67-74");
         }
+    }
 
+    /// <summary>More alpha acid than dissolves: the kinetics stop there, the table of time and gravity does not know it.</summary>
+    private static IEnumerable<Caution> Solubility(List<PlannedLine> hops, RunOutcome figures, bool table)
+    {
         double litres = figures[BeerReadouts.KnockOutLitres];
         double added = hops.Where(l => l.Line.At.Point is > AdditionPoint.Mash and <= AdditionPoint.Stand).Sum(l => l.Kilograms * l.Alpha * 1e6);
-        if (litres > 0 && added / litres > AlphaAcidSolubility.AllDissolvesUpTo)
+        if (!(litres > 0) || added / litres <= AlphaAcidSolubility.AllDissolvesUpTo)
         {
-            string beyond = AlphaAcidSolubility.IsWithinPublishedRange(added / litres) ? "" : " Nobody has measured so much.";
-            yield return new("bitterness.solubility", Severity.Note, Stage.Boil, Invariant($"{Number(added / litres, "0")} mg/L of alpha acid go in; above {AlphaAcidSolubility.AllDissolvesUpTo:0} they do not all dissolve, and more hops give little more bitterness.{beyond}"), "hobby literature, one experimenter");
+            yield break;
         }
+
+        string beyond = AlphaAcidSolubility.IsWithinPublishedRange(added / litres) ? "" : " Nobody has measured so much.";
+        string dissolved = Number(AlphaAcidSolubility.Dissolved(added / litres), "0"), other = Number(figures[BeerReadouts.OtherBitterness], "0");
+        string counts = table
+            ? $"The time-and-gravity table does not know it, and counts them all: its number is too high. Isomerisation kinetics, which know it, come to {other} IBU."
+            : $"{dissolved} are counted.";
+        yield return new(
+            "bitterness.solubility", table ? Severity.Warning : Severity.Note, Stage.Boil,
+            Invariant($"{Number(added / litres, "0")} mg/L of alpha acid go in; above {AlphaAcidSolubility.AllDissolvesUpTo:0} they do not all dissolve, and more hops give little more bitterness. {counts}{beyond}"),
+            "hobby literature, one experimenter");
     }
 
     private static IEnumerable<Caution> DryHops(List<PlannedLine> hops, RunOutcome figures)

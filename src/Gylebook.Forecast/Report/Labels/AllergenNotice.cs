@@ -12,7 +12,14 @@ namespace Gylebook.Forecast.Report.Labels;
 /// <param name="StatementUs">Ready to print, US.</param>
 /// <param name="StatementEu">Ready to print, EU.</param>
 public sealed record AllergenOutlook(
-    IReadOnlyList<string> Us, IReadOnlyList<string> Eu, string StatementUs, string StatementEu);
+    IReadOnlyList<string> Us, IReadOnlyList<string> Eu, string StatementUs, string StatementEu)
+{
+    /// <summary>Those of the US list that a "may contain" line names alone.</summary>
+    public required IReadOnlyList<string> MayContainUs { get; init; }
+
+    /// <summary>Those of the EU list that a "may contain" line names alone.</summary>
+    public required IReadOnlyList<string> MayContainEu { get; init; }
+}
 
 /// <summary>What must be told of allergens, from everything that goes in: malt, sugar, food, fining.</summary>
 internal static class AllergenNotice
@@ -25,7 +32,7 @@ internal static class AllergenNotice
     {
         AllergenStatement us = Allergens.State(AllergenList.UsNine, hits);
         AllergenStatement eu = Allergens.State(AllergenList.EuFourteen, hits);
-        return new AllergenOutlook(us.Contains, eu.Contains, us.Text, eu.Text);
+        return new AllergenOutlook(us.Contains, eu.Contains, us.Text, eu.Text) { MayContainUs = us.MayContain, MayContainEu = eu.MayContain };
     }
 
     private static IReadOnlyList<IngredientHit> WordsOf(PlannedLine line) => line switch

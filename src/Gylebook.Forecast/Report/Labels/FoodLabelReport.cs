@@ -108,7 +108,7 @@ public sealed record FoodAtPlace(string At, FoodEffect Effect, IReadOnlyList<Cau
             {
                 if (FoodTrial.Of(food, dose) is { } effect)
                 {
-                    return [new(Words.Of(dose.At), effect, FoodCautions.Of(makeup, dose))];
+                    return [new(Words.Of(dose.At), effect, [.. FoodCautions.Of(makeup, dose), .. effect.Fat.Cautions])];
                 }
 
                 findings.Add(DoseCheck.NothingLeft(dose));

@@ -1,11 +1,13 @@
 using Gylebook.Engine.State;
 using System.Globalization;
 using Gylebook.Engine.Readouts;
+using Gylebook.Forecast.Foods;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Fermenting;
+using Gylebook.Science.Liquids;
 
 namespace Gylebook.Forecast.Report.Pitching;
 
@@ -15,8 +17,12 @@ internal static class YeastCautions
     private const double AirGives = 8;
 
     /// <summary>All of them.</summary>
-    public static IEnumerable<Caution> Of(BrewPlan brew, RunOutcome figures, PitchAdvice? pitch) =>
-        pitch is null ? [] : [.. Told(brew), .. Cells(pitch), .. Strength(brew, figures), .. Handling(pitch), .. Harvest(pitch)];
+    public static IEnumerable<Caution> Of(BrewPlan brew, RunOutcome figures, PitchAdvice? pitch, TiringYeast? tiring) => pitch is null
+        ? []
+        : [
+            .. Told(brew), .. Cells(pitch), .. Nitrogen(brew, figures), .. Tolerance(brew, figures, tiring), .. Strength(figures), .. Handling(pitch),
+            .. Harvest(pitch), .. Stray(brew, figures, tiring),
+        ];
 
     private static IEnumerable<Caution> Told(BrewPlan brew) =>
         from line in brew.Lines
@@ -41,19 +47,75 @@ internal static class YeastCautions
         }
     }
 
-    private static IEnumerable<Caution> Strength(BrewPlan brew, RunOutcome figures)
+    /// <summary>Free amino nitrogen that yeast wants, mg/L at 12 °P: O'Connor-Cox and Ingledew 1989, second hand; and the most that a wort all of malt holds there, from memory.</summary>
+    private const double NitrogenWanted = 150, NitrogenOfMaltAtMost = 250, NitrogenAtPlato = 12;
+
+    /// <summary>Sugar and honey bring next to no nitrogen: told where even the richest malt could not make up for it.</summary>
+    private static IEnumerable<Caution> Nitrogen(BrewPlan brew, RunOutcome figures)
     {
-        double alcohol = figures[BeerReadouts.AlcoholByVolume];
+        List<PlannedLine> fed = [.. brew.Lines.Where(line => line.Line.At.Point <= AdditionPoint.Ferment)];
+        double all = fed.Sum(ExtractOf), malt = fed.Where(line => line.Makeup[Component.MaltBuffer] > 0).Sum(ExtractOf);
+        if (!(all > 0) || malt / all * NitrogenOfMaltAtMost >= NitrogenWanted)
+        {
+            yield break;
+        }
+
+        double times = SucroseSolution.PlatoAt(figures[BeerReadouts.OriginalGravity]) / NitrogenAtPlato;
+        string wants = Number(NitrogenWanted * times, "mg/L", "0"), has = Number(malt / all * NitrogenOfMaltAtMost * times, "mg/L", "0");
+        string foods = brew.Lines.Any(line => line.Food is not null) ? " What foods bring is not counted." : "";
+        yield return new(
+            "pitch.nitrogen", malt > 0 ? Severity.Note : Severity.Warning, Place.Pitch,
+            $"Malt brings {Number(100 * malt / all, "%", "0")} of what goes in. Sugar and honey hold next to no nitrogen, on which yeast grows: about {wants} of free amino nitrogen are wanted here, and the malt brings {has} at most.{foods} Without it a fermentation sticks and smells. Give yeast nutrient by its maker's dose, and oxygen; grow no starter on sugar.",
+            "O'Connor-Cox and Ingledew 1989, second hand: 150 mg/L at 12 °P; malt worts to 250 mg/L, from memory");
+    }
+
+    private static double ExtractOf(PlannedLine line) => line.Makeup.ExtractMass + line.Makeup[Component.Starch];
+
+    /// <summary>Says what the headline's bounds are between.</summary>
+    private static IEnumerable<Caution> Tolerance(BrewPlan brew, RunOutcome figures, TiringYeast? tiring)
+    {
+        double would = (tiring?.Never ?? figures)[BeerReadouts.AlcoholByVolume];
         foreach (PlannedLine line in brew.Lines.Where(l => l.Yeast is not null).DistinctBy(l => l.Yeast!.Id))
         {
             UsualRange tires = line.Yeast!.AlcoholTolerance;
-            if (alcohol > tires.Low)
+            if (would > tires.Low)
             {
-                Severity severity = alcohol > tires.High ? Severity.Warning : Severity.Note;
-                yield return new("yeast.tolerance", severity, Stage.Ferment, $"{line.Name} tires between {Number(tires.Low, "")}and {Number(tires.High, "%")} of alcohol; this beer would come to {Number(alcohol, "%")}. It may stop early, and wake again in the package.", "data/yeasts.csv, from memory");
+                string bounds = tiring is null ? "" : $" Gravity and alcohol are told as bounds: from a yeast that stops at {Number(tires.Low, "%")} to one that never does.";
+                yield return new(
+                    "yeast.tolerance", would > tires.High ? Severity.Warning : Severity.Note, Stage.Ferment,
+                    $"{line.Name} tires between {Number(tires.Low, "")}and {Number(tires.High, "%")} of alcohol; fermented out this beer would come to {Number(would, "%")}, and {Number(figures[BeerReadouts.AlcoholByVolume], "%")} is counted.{bounds} It may stop early, and wake again in the package. Pitch more, give oxygen, feed sugars late, or take a yeast that bears more.",
+                    "data/yeasts.csv, from memory");
             }
         }
+    }
 
+    /// <summary>Sugar that every brewer's yeast takes and this one has left, in glass.</summary>
+    private static IEnumerable<Caution> Stray(BrewPlan brew, RunOutcome figures, TiringYeast? tiring)
+    {
+        List<PlannedLine> leaves = [.. brew.Lines.Where(l => l.Yeast is { MaltoseShare.Ratio: < 1 })];
+        double likely = figures[PackageReadouts.StrayVolumes];
+        double volumes = Math.Max(likely, tiring?.Early[PackageReadouts.StrayVolumes] ?? 0);
+        if (BrewPlanner.IsGassed(brew.Recipe, brew.Kit) || (leaves.Count == 0 && tiring is null) || volumes < WorthAWord)
+        {
+            yield break;
+        }
+
+        string how = leaves.Count > 0
+            ? $"{leaves[0].Name} leaves sugar that any other yeast eats: a few cells, from the air, the hose or a fruit,"
+            : "A yeast that tired leaves sugar. Awake again, or joined by another, it";
+        double primed = figures[BeerReadouts.CarbonationVolumes];
+        double limit = BrewPlanner.PackageOf(brew.Recipe, brew.Kit)?.MaxVolumes?.Value.Volumes ?? YeastHazards.BottleLimit;
+        yield return new(
+            "bottle.strayYeast", likely + primed > limit ? Severity.Error : Severity.Warning, Stage.Package,
+            $"{how} could make up to {Number(volumes, "volumes")} more in the bottle, {Number(volumes + primed, "in all")}; it is made for {Number(limit, "volumes")}. Glass bursts, weeks later too. Keep this beer in a keg, cold, under a relief valve; bottles want pasteurising by a practised hand, or a fermentation that ends.",
+            "stoichiometry of the sugars it leaves; limit of bottles by the kit, else " + Words.Trade);
+    }
+
+    /// <summary>Volumes of gas from which a word is worth saying: what a tenth of a point makes. Our choice.</summary>
+    private const double WorthAWord = 0.05;
+
+    private static IEnumerable<Caution> Strength(RunOutcome figures)
+    {
         if (figures[BeerReadouts.OriginalGravity] > PitchAdvice.StrongGravity)
         {
             yield return new("yeast.strongWort", Severity.Note, Place.Pitch, $"Wort above {PitchAdvice.StrongGravity.ToString("0.000", CultureInfo.InvariantCulture)} is hard on yeast: pitch a third more, give more oxygen, and feed sugars late.", Words.Trade);
@@ -84,5 +146,5 @@ internal static class YeastCautions
         ? []
         : [new("yeast.harvest", Severity.Note, Stage.Rack, $"Better not pitch this beer's yeast again: {string.Join("; ", pitch.HarvestDoubts)}.", Words.Trade)];
 
-    private static string Number(double value, string unit) => Invariant($"{value:0.#} {unit}");
+    private static string Number(double value, string unit, string format = "0.#") => $"{value.ToString(format, CultureInfo.InvariantCulture)} {unit}";
 }

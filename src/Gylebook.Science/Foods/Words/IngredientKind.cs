@@ -126,6 +126,9 @@ public enum IngredientKind
     /// <summary>Kernels of stone fruit: cyanide.</summary>
     StoneFruitKernel,
 
+    /// <summary>Raisins, grapes, macadamia: they can kill dogs.</summary>
+    PoisonsDogs,
+
     /// <summary>Grapefruit: changes how some medicines act.</summary>
     Grapefruit,
 }

@@ -48,9 +48,9 @@ public static class FoodSearch
     public static FoodLine LineOf(Sheet sheet)
     {
         FoodSheet? food = Gylebook.Recipes.Interchange.FoodFile.Read(sheet.Document).Value;
-        IReadOnlyList<string> allergens = food?.Ingredients is null
-            ? []
-            : Allergens.State(AllergenList.EuFourteen, [.. IngredientWords.In(food.Ingredients)]).Contains;
+        IReadOnlyList<string> allergens = food is not null && FoodMakeups.From(food).Makeup is { } makeup
+            ? Allergens.State(AllergenList.EuFourteen, [.. makeup.Words]).Contains
+            : [];
         return new FoodLine(sheet.Name, food?.Family ?? "cannot be read", allergens, PageUrls.OwnFood(sheet.Id), true);
     }
 

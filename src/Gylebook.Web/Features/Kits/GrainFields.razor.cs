@@ -1,7 +1,9 @@
 using Gylebook.Engine.State;
 using Gylebook.Forecast;
 using Gylebook.Recipes;
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
+using Gylebook.Science.Liquids;
 using Gylebook.Science.Quantities;
 using Microsoft.AspNetCore.Components;
 
@@ -20,6 +22,18 @@ public sealed partial class GrainFields
 
     private static Tun UsualTun => new(
         Typed<VolumeAt20C>("30 L"), Typed<VolumeAt20C>("0.5 L"), Typed<HeatCapacity>("4 kJ/K"), Typed<SpecificVolume>("0.9 L/kg"));
+
+    private static StartingValue Usual => BuiltInKit.UsualConversion;
+
+    private string Percent(double share) => Shown is { } shown ? $"{shown.Number(100 * share, 0)}{Pictures.Shown.Space}%" : "";
+
+    /// <summary>Gravity of the first wort of pale malt (80 % of its dry matter, 4 % water) with four times its weight of liquor, at that conversion: a Congress mash's balance at another thickness.</summary>
+    private string FirstWort(double conversion)
+    {
+        const double Extract = 0.80 * 0.96, Water = 4 + 0.04;
+        double dissolved = conversion * Extract;
+        return Shown?.Gravity(SucroseSolution.GravityAt(100 * dissolved / (Water + dissolved))) ?? "";
+    }
 
     private Task ToggleBag(ChangeEventArgs change) => Put(Kit with { Bag = change.Value is true ? UsualBag : null });
 

@@ -49,7 +49,7 @@ public sealed partial class KitsPage
 
     private async Task NewAsync()
     {
-        Guid id = await Book.Kits.CreateAsync(KitFile.Write(BuiltInKit.LanternShed with { Name = FreeName.Of("My kit", _kits) }));
+        Guid id = await Book.Kits.CreateAsync(KitFile.Write(BuiltInKit.New(FreeName.Of("My kit", _kits))));
         Navigation.NavigateTo(PageUrls.Kit(id));
     }
 

@@ -135,7 +135,8 @@ public sealed partial class RecipePage : IAsyncDisposable
         _water = new RecipeWater(Book, Id);
         await _water.LookAsync();
         Put(new RecipeDesk(draft, kit.Kit, foods.Find, Shown, _water.Plan, RecipeQuery.Read(Bitterness, Style), new ReckoningDoor(Log)));
-        if (_desk!.IsUnreadable && await LastReadable.OfAsync(Book, Id) is { } earlier)
+        _desk!.HoldAgainst((await Book.Versions.ListAsync(Id)).FirstOrDefault(version => !version.IsDamaged));
+        if (_desk.IsUnreadable && await LastReadable.OfAsync(Book, Id) is { } earlier)
         {
             _desk.Recall(earlier);
         }

@@ -65,6 +65,7 @@ public sealed partial class VersionsPanel
         await Book.Versions.KeepAsync(Desk.Draft.Id, string.IsNullOrWhiteSpace(_note) ? null : _note.Trim());
         _note = "";
         await LoadAsync();
+        Desk.HoldAgainst(Whole.FirstOrDefault());
     }
 
     private async Task RestoreAsync(RecipeVersion version)

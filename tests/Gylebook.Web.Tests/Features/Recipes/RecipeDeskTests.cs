@@ -65,6 +65,16 @@ public sealed class RecipeDeskTests : GylebookTestContext
     }
 
     [Fact]
+    public async Task A_package_that_grows_over_its_weights_is_told_at_its_field_against_the_version_kept_last()
+    {
+        RecipeDesk desk = await DeskAsync();
+        desk.HoldAgainst(await Book.Versions.KeepAsync(desk.Draft.Id, cancellation: Xunit.TestContext.Current.CancellationToken));
+        Assert.DoesNotContain(desk.Findings, f => f.Code == "gravity.moved");
+        desk.Preview("package.volume", "26 L");
+        Assert.Contains("version 1 was", Assert.Single(desk.At("package.volume"), f => f.Code == "gravity.moved").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_another_tab_saves_while_somebody_types_takes_nothing_typed_out_of_the_numbers()
     {
         RecipeDesk desk = await DeskAsync();

@@ -24,6 +24,18 @@ public sealed class RecipePageTests : GylebookTestContext
         Assert.Contains("scalds", page.Find("[data-stage=Mash] .caution").TextContent, StringComparison.Ordinal);
     }
 
+    /// <summary>The demo's flour may hold sesame, as its pack says: so may the beer.</summary>
+    [Fact]
+    public async Task What_a_pack_may_contain_is_on_the_page_of_the_beer()
+    {
+        await Demo.LanternShed.MoveInAsync(Book, Xunit.TestContext.Current.CancellationToken);
+        Guid id = (await Book.Recipes.ListAsync("Hedgerow Brown", Xunit.TestContext.Current.CancellationToken)).Single().Id;
+        (IRenderedComponent<RecipePage> page, _) = await PageAsync(id);
+        string told = page.Find("[data-headline=allergens]").TextContent;
+        Assert.Contains("may contain sesame", told, StringComparison.Ordinal);
+        Assert.Contains("May contain: Sesame.", told, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_key_reckons_a_pause_saves_and_undo_takes_back()
     {

@@ -16,7 +16,7 @@ public sealed class StagePlacesTests
     private static readonly Kit[] Kits = [.. Samples("kits").Select(path => KitFile.Read(File.ReadAllText(path)).Value!)];
     private static readonly WaterPlan?[] Waters = [null, .. Samples("water").Select(path => WaterFile.Read(File.ReadAllText(path)).Value!)];
 
-    private static readonly Dictionary<string, FoodMakeup> Foods = Samples("recipes/foods").Select(path => FoodFile.Read(File.ReadAllText(path)).Value!)
+    private static readonly Dictionary<string, FoodMakeup> Foods = Samples("recipes/foods").Concat(Samples("recipes/edges/foods")).Select(path => FoodFile.Read(File.ReadAllText(path)).Value!)
         .ToDictionary(food => food.Id, food => FoodMakeups.From(food).Makeup!);
 
     public static TheoryData<string> Recipes() => [.. Samples("recipes").Concat(Samples("recipes/edges")).Select(path => Path.GetRelativePath(RepositoryFile.PathOf("samples"), path))];

@@ -52,8 +52,8 @@ internal static class AnswerWords
         };
     }
 
-    /// <summary>Fat as a light, in words.</summary>
-    public static string Light(FatAdvice advice) => $"{advice.Light}. {advice.Message} ({advice.Source})";
+    /// <summary>Fat as a light, in words; what must be told stands with the cautions.</summary>
+    public static string Light(FatAdvice advice) => $"{advice.Light}. {(advice.Cautions.Any() ? "See below, at the pour." : $"{advice.Message} ({advice.Source})")}";
 
     /// <summary>Three figures that count are more than anyone knows of a food.</summary>
     public static string Number(double value, Shown shown) => shown.Number(value, Math.Abs(value) switch { >= 100 => 0, >= 10 => 1, >= 1 => 2, 0 => 0, _ => 3 });

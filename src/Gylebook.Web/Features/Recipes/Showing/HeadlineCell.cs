@@ -1,5 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Report.Beer;
+using Gylebook.Forecast.Report.Labels;
 using Gylebook.Pictures;
 
 namespace Gylebook.Web.Features.Recipes.Showing;
@@ -42,10 +43,7 @@ public sealed record HeadlineCell(string Name, string Label, string Value)
             Cell(outlook, "packagedLitres", package is null ? "Packaged" : $"In {Plural(package.In)}", shown.Litres, 0, null) is { } litres
                 ? litres with { Note = PackageWords(package, shown) }
                 : null,
-            new HeadlineCell("allergens", "Contains", outlook.Forecast.Allergens.Eu.Count == 0 ? "nothing on the lists" : string.Join(", ", outlook.Forecast.Allergens.Eu))
-            {
-                Note = "by what the tables and sheets say; the pack decides",
-            },
+            Allergens(outlook.Forecast.Allergens),
             Cell(outlook, "energyKcalPer100ml", "Energy", kcal => $"{shown.Number(kcal, 0)}{Pictures.Shown.Space}kcal", 0, 120) is { } energy
                 ? energy with { Note = "in 100 mL" }
                 : null,
@@ -54,6 +52,17 @@ public sealed record HeadlineCell(string Name, string Label, string Value)
             Cell(outlook, "beerPh", "pH of the beer, at 20 °C", ph => shown.Number(ph, 1), 3, 5),
         ];
         return [.. cells.OfType<HeadlineCell>()];
+    }
+
+    /// <summary>By the EU list, with what may only be there; the US statement stands below it, since the lists differ.</summary>
+    private static HeadlineCell Allergens(AllergenOutlook allergens)
+    {
+        string contains = allergens.Eu.Count == 0 ? "nothing on the lists" : string.Join(", ", allergens.Eu);
+        string may = allergens.MayContainEu.Count == 0 ? "" : $"; may contain {string.Join(", ", allergens.MayContainEu)}";
+        return new HeadlineCell("allergens", "Contains", contains + may)
+        {
+            Note = $"by the EU's list; by that of the US: {allergens.StatementUs} As the tables and sheets say; the pack decides",
+        };
     }
 
     private static HeadlineCell? Cell(RecipeOutlook outlook, string name, string label, Func<double, string> words, double from, double? to)

@@ -6,6 +6,7 @@ using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Liquors;
+using Gylebook.Store;
 using Gylebook.Web.Features.Recipes.Drafting;
 using Gylebook.Web.Reading;
 using Gylebook.Web.Widgets.Fields;
@@ -158,6 +159,16 @@ public sealed class RecipeDesk : IFieldDesk
     /// <summary>The address of this page as it is looked at, with that panel open; null for none.</summary>
     public string Address(string? panel) => PageUrls.RecipeAs(
         Draft.Id, panel, Asked.Bitterness == ForecastRequest.Usual.Bitterness ? null : Words.Of(Asked.Bitterness), Asked.Style?.Id);
+
+    /// <summary>Holds the recipe against the version that was kept last; null when none was.</summary>
+    public void HoldAgainst(RecipeVersion? kept)
+    {
+        (Recipe, string)? held = kept is not null && RecipeDraft.Of(kept.Document).Recipe is { } recipe ? (recipe, Invariant($"version {kept.Number}")) : null;
+        if (held is not null || _around.Kept is not null)
+        {
+            LookWith(_around with { Kept = held });
+        }
+    }
 
     /// <summary>Shows what a recipe that could be read once came to, until this one can be read.</summary>
     public void Recall(Recipe earlier) => _view.Recall(earlier, _around);

@@ -16,8 +16,23 @@ namespace Gylebook.Web.Features.Recipes.Showing;
 /// <param name="Asked">What the reader asks for besides: a model of bitterness, a style.</param>
 internal sealed record RecipeSurroundings(Kit Kit, Func<string, FoodMakeup?> Foods, Shown Shown, WaterPlan? Water, ForecastRequest Asked)
 {
+    /// <summary>The version that was kept last, and what it is called; null when none was.</summary>
+    public (Recipe Recipe, string Name)? Kept { get; init; }
+
     /// <summary>What comes of a recipe there.</summary>
-    public RecipeOutlook OutlookOf(Recipe recipe) => RecipeOutlook.Of(recipe, Kit, Foods, Shown.Units, Water, Asked);
+    public RecipeOutlook OutlookOf(Recipe recipe)
+    {
+        RecipeOutlook outlook = RecipeOutlook.Of(recipe, Kit, Foods, Shown.Units, Water, Asked);
+        return Kept is not (Recipe kept, string name)
+            ? outlook
+            : outlook with
+            {
+                Forecast = outlook.Forecast with
+                {
+                    Findings = [.. outlook.Forecast.Findings, .. KeptCheck.Findings(recipe, outlook.Forecast, kept, name, Kit, Foods)],
+                },
+            };
+    }
 
     /// <summary>A recipe and all that its numbers hang on, as text, for whoever has to mend a reckoning.</summary>
     public string Told(string recipe) => $"{recipe}\n{KitFile.Write(Kit)}\n{Water}\n{Asked}";
