@@ -85,6 +85,26 @@ public sealed partial class RunSvgTests
         });
     }
 
+    /// <summary>What happens on the way into a stage stands under that stage's name, as it stands in its row of the table.</summary>
+    [Theory]
+    [InlineData("hedgerow-brown.json")]
+    [InlineData("plain-bitter.json")]
+    public void Picture_and_table_put_an_event_at_the_same_stage(string recipe)
+    {
+        RunPicture picture = RunPicture.Of(SampleForecasts.Of(recipe));
+        Assert.All(Both(picture), svg =>
+        {
+            List<(string Words, double Y)> drawn = [.. XDocument.Parse(svg).Descendants().Where(e => e.Name.LocalName == "text")
+                .Select(e => (e.Value, double.Parse(e.Attribute("y")!.Value, System.Globalization.CultureInfo.InvariantCulture)))];
+            double At(string words) => drawn.First(d => d.Words.Contains(words, StringComparison.Ordinal)).Y;
+            for (int i = 0; i < picture.Trunk.Count; i++)
+            {
+                double from = At(picture.Trunk[i].Name), to = i + 1 < picture.Trunk.Count ? At(picture.Trunk[i + 1].Name) : double.MaxValue;
+                Assert.All(picture.Trunk[i].Losses, loss => Assert.InRange(At("− " + loss.Name), from, to));
+            }
+        });
+    }
+
     [Fact]
     public void Hostile_and_endless_names_change_nothing_about_that()
     {

@@ -3,7 +3,6 @@ namespace Gylebook.Pictures.Drawing;
 /// <summary>Finds a place for everything: the drawing grows downwards, so that no words ever meet.</summary>
 internal sealed class RunLayout(RunPicture picture, RunFrame frame)
 {
-    private const double LeadIn = 22;
     private const double LeastStep = 30;
     private const double LeastWidth = 2;
     private const double ThickestStroke = 26;
@@ -21,17 +20,16 @@ internal sealed class RunLayout(RunPicture picture, RunFrame frame)
     public void Place()
     {
         double line = 4;
-        double below = line;
         foreach (RunLevel level in Found())
         {
-            double bottom = PlaceWords(level, below, line + LeastStep - 14);
-            level.Y = Math.Round(Math.Max(line + (Levels.Count == 0 ? LeadIn : LeastStep), bottom));
+            level.Top = line;
+            double below = line + 22 + (Type.Line * RunText.LinesUnder(picture, frame, level));
+            level.Y = Math.Round(Math.Max(line + LeastStep, PlaceWords(level, below, line + LeastStep - 14)));
             line = level.Y;
-            below = level.Y + 22 + (Type.Line * RunText.LinesUnder(picture, frame, level));
             Levels.Add(level);
         }
 
-        Height = Math.Round(below + 4);
+        Height = Math.Round(line + 4);
     }
 
     private IEnumerable<RunLevel> Found()

@@ -15,7 +15,10 @@ internal sealed class RunLevel
     /// <summary>Middle and width of each ribbon, in the order of the steps.</summary>
     public required IReadOnlyList<(double Centre, double Width)> Ribbons { get; init; }
 
-    /// <summary>Height of the stage's line.</summary>
+    /// <summary>Where the way into the stage begins: its name stands there, over all that happens on the way.</summary>
+    public double Top { get; set; }
+
+    /// <summary>Height of the stage's line, where it is reached.</summary>
     public double Y { get; set; }
 
     /// <summary>Words on the way into the stage, each with its baseline.</summary>

@@ -2,7 +2,7 @@ using static Gylebook.Pictures.Drawing.SvgPen;
 
 namespace Gylebook.Pictures.Drawing;
 
-/// <summary>Writes the words of a stage: its name and litres on the line, what it says below, what happened above.</summary>
+/// <summary>Writes the words of a stage: its name and litres, what it says of them, and what happens on the way into it.</summary>
 internal sealed class RunText(RunPicture picture, RunFrame frame, SvgPen pen)
 {
     /// <summary>Writes all words of a stage.</summary>
@@ -26,7 +26,7 @@ internal sealed class RunText(RunPicture picture, RunFrame frame, SvgPen pen)
 
     private void DrawStage(RunLevel level)
     {
-        double y = level.Y + 17;
+        double y = level.Top + 17;
         Said first = Said.Of(picture, frame, level, level.Steps[0]);
         double room = frame.TextRoom - (level.Parted ? 0 : TextRoom.WidthOf(first.Litres, Type.Small) + 8);
         string name = TextRoom.Elided(level.Name, Type.Name, room);
