@@ -19,6 +19,7 @@ internal static class CautionWords
         ["pressure"] = "pressure",
         ["bottle"] = "sugar in the bottle",
         ["starch"] = "starch left over",
+        ["starch.cookFirst"] = "cook it first",
         ["food.raw"] = "raw food",
         ["food.lowAcid"] = "low-acid food",
         ["preservative"] = "preservative",

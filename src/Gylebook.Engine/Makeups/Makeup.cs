@@ -71,11 +71,21 @@ public sealed class MaltMakeup(MaltFamily family, double kilograms) : Makeup
     /// <summary>Where its diastatic power stands, degrees Lintner.</summary>
     public required Slot DiastaticPower { get; init; }
 
+    /// <summary>Raw grain that the mash itself must open; null for what malting, flaking or cooking has opened, or the mash opens as malt.</summary>
+    public GrainOpening? Opening { get; init; }
+
     /// <inheritdoc/>
     public override void Fill(Draw draw, MaltExtracts extracts, out Wort all)
     {
         ArgumentNullException.ThrowIfNull(extracts);
         extracts.OfOneKilogram(family, draw[Extract], draw[Moisture], draw[Colour], out all);
+        if (Opening is { } grain)
+        {
+            double closed = all[Component.Starch] * (1 - grain.ShareAt(draw));
+            all[Component.Starch] -= closed;
+            all[Component.RawStarch] += closed;
+        }
+
         all.Multiply(kilograms);
     }
 }

@@ -20,7 +20,7 @@ public sealed class MaltExtracts
     /// <summary>Colours of the caramel malts whose loss of attenuation was measured, °L.</summary>
     private const double LightCaramel = 10, AmberCaramel = 40, DarkCaramel = 120;
 
-    private OfExtract _base, _lightCaramel, _amberCaramel, _darkCaramel, _dextrin, _roast;
+    private OfExtract _base, _raw, _lightCaramel, _amberCaramel, _darkCaramel, _dextrin, _roast;
 
     /// <summary>Shares of a kilogram that is yet to be filled in.</summary>
     public MaltExtracts()
@@ -45,6 +45,7 @@ public sealed class MaltExtracts
     {
         CongressSplit = StarchSplit.At(100 * draw[Known.CongressLimit], draw);
         _base = Unscaled(MaltFamily.Base, draw[Known.OwnFermentableOfBase], draw);
+        _raw = Unscaled(MaltFamily.Raw, draw[Known.OwnFermentableOfBase], draw);
         _lightCaramel = Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfLightCaramel], draw);
         _amberCaramel = Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfAmberCaramel], draw);
         _darkCaramel = Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfDarkCaramel], draw);
@@ -82,6 +83,7 @@ public sealed class MaltExtracts
     private OfExtract KindOf(MaltFamily family, double lovibond) => family switch
     {
         MaltFamily.Base => _base,
+        MaltFamily.Raw => _raw,
         MaltFamily.Caramel => CaramelOf(lovibond),
         MaltFamily.Dextrin => _dextrin,
         MaltFamily.Roast => _roast,
@@ -104,7 +106,7 @@ public sealed class MaltExtracts
         double own = CarbohydrateOf(draw) * OwnSugarOf(family, draw);
         double fermentable = own * ownFermentable;
         parts[Component.Dextrin] = own - fermentable;
-        if (family == MaltFamily.Base)
+        if (family is MaltFamily.Base or MaltFamily.Raw)
         {
             parts[Component.Sucrose] = fermentable;
         }
@@ -134,6 +136,7 @@ public sealed class MaltExtracts
     private static double OwnSugarOf(MaltFamily family, Draw draw) => family switch
     {
         MaltFamily.Base => draw[Known.OwnSugarOfBase],
+        MaltFamily.Raw => draw[Known.OwnSugarOfRaw],
         MaltFamily.Caramel or MaltFamily.Dextrin => draw[Known.OwnSugarOfCaramel],
         MaltFamily.Roast => draw[Known.OwnSugarOfRoast],
         _ => throw new ArgumentOutOfRangeException(nameof(family), family, "No such family."),

@@ -108,6 +108,12 @@ public enum Known
     /// <summary>Sugar that a base malt brings ready made, of its carbohydrate.</summary>
     OwnSugarOfBase,
 
+    /// <summary>The same of unmalted grain.</summary>
+    OwnSugarOfRaw,
+
+    /// <summary>Where in the published span of its temperatures raw grain's starch opens: 0 all at the top, 1 all at the bottom.</summary>
+    RawGrainOpens,
+
     /// <summary>The same of caramel and dextrin malt.</summary>
     OwnSugarOfCaramel,
 

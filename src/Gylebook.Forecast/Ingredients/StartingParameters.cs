@@ -38,6 +38,8 @@ internal static class StartingParameters
         (Known.MaltCoagulable, "malt.coagulable"),
         (Known.MaltMinerals, "malt.minerals"),
         (Known.OwnSugarOfBase, "malt.ownSugar.base"),
+        (Known.OwnSugarOfRaw, "malt.ownSugar.raw"),
+        (Known.RawGrainOpens, "mash.rawGrainOpens"),
         (Known.OwnSugarOfCaramel, "malt.ownSugar.caramel"),
         (Known.OwnSugarOfRoast, "malt.ownSugar.roast"),
         (Known.OwnFermentableOfBase, "malt.ownFermentable.base"),

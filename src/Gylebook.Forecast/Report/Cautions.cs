@@ -42,6 +42,7 @@ internal static class Cautions
         .. Packaging(brew, record, figures),
         .. Models(brew, figures),
         .. MashCautions.Of(brew),
+        .. StarchCautions.Of(brew, figures),
         .. IonsOf(figures, water is not null),
         .. water?.Cautions ?? [],
         new("alcohol", Severity.Note, "pour", "Beer is for adults. Home production and sale are ruled by local law.", "local law"),

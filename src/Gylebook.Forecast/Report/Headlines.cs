@@ -1,6 +1,4 @@
-using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
-using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Planning;
@@ -35,7 +33,7 @@ public static class Headlines
     /// <summary>The headline of a run.</summary>
     internal static IReadOnlyList<Headline> Of(BrewPlan brew, RunOutcome run, WaterOutcome? water, PhReport ph)
     {
-        RunOutcome? none = MashCautions.ConversionIsABound(brew) ? WithoutConversion(run) : null;
+        List<RunOutcome> others = [.. StarchEnds.Of(brew, run)];
         return [.. Order.Select(line => line with
         {
             Band = line.Name switch
@@ -43,27 +41,17 @@ public static class Headlines
                 MashPh => water?.MashPh,
                 WortPh => ph.Wort,
                 BeerPh => ph.Beer,
-                _ => ReadOff.TryGetValue(line.Name, out Readout? readout) && IsKnown(brew, readout, water) ? Between(run, none, readout) : null,
+                _ => ReadOff.TryGetValue(line.Name, out Readout? readout) && IsKnown(brew, readout, water) ? Between(run, others, readout) : null,
             },
         })];
     }
 
-    /// <summary>A point; or bounds, where the mash may convert anything from nothing to what the run counts.</summary>
-    private static Band Between(RunOutcome run, RunOutcome? none, Readout readout)
+    /// <summary>A point; or bounds, where the mash may make more or less sugar than the run counts.</summary>
+    private static Band Between(RunOutcome run, List<RunOutcome> others, Readout readout)
     {
-        double likely = run[readout], other = none?[readout] ?? likely;
-        return none is null || !double.IsFinite(other)
-            ? Band.Point(likely, readout.Unit)
-            : new(Math.Min(likely, other), likely, Math.Max(likely, other), readout.Unit, BandKind.Bounds);
-    }
-
-    /// <summary>The same brew, were no starch converted at all; null when it cannot be run.</summary>
-    private static RunOutcome? WithoutConversion(RunOutcome run)
-    {
-        double[] draw = [.. run.Draw];
-        draw[(int)Known.Conversion] = 0;
-        RunTrace trace = new(run.Plan);
-        return Run.Through(run.Plan, draw, trace) ? new RunOutcome(run.Plan, draw, trace) : null;
+        double likely = run[readout];
+        List<double> all = [.. others.Select(other => other[readout]).Where(double.IsFinite), likely];
+        return all.Count == 1 ? Band.Point(likely, readout.Unit) : new(all.Min(), likely, all.Max(), readout.Unit, BandKind.Bounds);
     }
 
     private static Headline Of(Readout readout) => new(readout.Id, readout.Title, readout.Decimals, null);

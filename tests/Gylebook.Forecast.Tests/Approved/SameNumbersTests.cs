@@ -57,7 +57,7 @@ public sealed class SameNumbersTests
 
     private static IEnumerable<string> Files(string folder) => Directory
         .EnumerateFiles(RepositoryFile.PathOf(folder), "*.json", SearchOption.AllDirectories)
-        .Where(file => !file.Contains($"{Path.DirectorySeparatorChar}foods{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
+        .Where(file => !Path.GetRelativePath(RepositoryFile.PathOf(folder), file).StartsWith("foods", StringComparison.Ordinal))
         .Order(StringComparer.Ordinal);
 
     private static void Tell(StringBuilder all, string name, Recipe recipe, Kit kit, string? water)
