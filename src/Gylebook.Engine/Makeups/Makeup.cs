@@ -92,8 +92,9 @@ public sealed class MaltMakeup(MaltFamily family, double kilograms) : Makeup
 
 /// <summary>Hops: matter that never dissolves, water, and what dissolves.</summary>
 /// <param name="staysInKettle">Whether they are whole and boiled, and so stay behind.</param>
+/// <param name="isCold">Whether they go in after the boil and the cooling: dry hops raise pH.</param>
 /// <param name="kilograms">How much.</param>
-public sealed class HopMakeup(bool staysInKettle, double kilograms) : Makeup
+public sealed class HopMakeup(bool staysInKettle, bool isCold, double kilograms) : Makeup
 {
     /// <inheritdoc/>
     public override void Fill(Draw draw, MaltExtracts extracts, out Wort all)
@@ -102,6 +103,7 @@ public sealed class HopMakeup(bool staysInKettle, double kilograms) : Makeup
         all[staysInKettle ? Component.SpentHops : Component.HopMatter] = draw[Known.HopSolids];
         all[Component.Water] = draw[Known.HopWater];
         all[Component.Dextrin] = draw[Known.HopSoluble];
+        all[Component.PairedBase] = isCold ? 1000 * draw[Known.DryHopBase] : 0;
         all.Multiply(kilograms);
     }
 }

@@ -183,6 +183,33 @@ public enum Known
     /// <summary>Buffering of the mash, mEq/(kg of malt·pH).</summary>
     MashBuffering,
 
+    /// <summary>Buffering of beer, mEq/(kg of malt·pH).</summary>
+    BeerBuffering,
+
+    /// <summary>Base that dry hops bring, mEq/g.</summary>
+    DryHopBase,
+
+    /// <summary>Potassium that malt brings into a wort of 12 °P, mg/L; so are the ions that follow.</summary>
+    MaltPotassium,
+
+    /// <summary>Magnesium.</summary>
+    MaltMagnesium,
+
+    /// <summary>Calcium.</summary>
+    MaltCalcium,
+
+    /// <summary>Sodium.</summary>
+    MaltSodium,
+
+    /// <summary>Phosphorus, as the element.</summary>
+    MaltPhosphorus,
+
+    /// <summary>Chloride.</summary>
+    MaltChloride,
+
+    /// <summary>Sulphate.</summary>
+    MaltSulphate,
+
     /// <summary>pH of a top-fermented beer to which no acid was added.</summary>
     PhOfTopFermented,
 

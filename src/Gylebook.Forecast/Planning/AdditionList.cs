@@ -75,7 +75,7 @@ internal sealed class AdditionList(ParameterList parameters, double warmestRest)
     {
         { Malt: { } malt } => MaltOf(line, malt),
         { Food: { } food } => FoodOf(line, food),
-        { Line.Kind: IngredientKind.Hop } => new HopMakeup(line.StaysInKettle, line.Kilograms),
+        { Line.Kind: IngredientKind.Hop } => new HopMakeup(line.StaysInKettle, line.Line.At.Point >= AdditionPoint.Pitch, line.Kilograms),
         { Sugar: { IsMaltExtract: true } sugar } => new ExtractMakeup(line.Makeup, 1 - sugar.Water, line.Kilograms),
         _ => new PlainMakeup(line.Makeup),
     };

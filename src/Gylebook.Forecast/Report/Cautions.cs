@@ -112,6 +112,11 @@ internal static class Cautions
             yield return FoodCautions.FermenterFoam(line.Name, DoseOf(brew, line, figures));
         }
 
+        foreach (PlannedLine line in brew.Lines.Where(l => l.Sugar is { Id: "honey" } && l.Line.At.Point >= AdditionPoint.Pitch))
+        {
+            yield return FoodCautions.RawHoney(line.Name, line.Line.At);
+        }
+
         yield return new("co2.room", Severity.Warning, "ferment", "Fermentation fills low and closed rooms with carbon dioxide. Ventilate, and never work alone in a pit or a chest.", "exposure limit 5 000 ppm over 8 h (OSHA PEL)");
     }
 
@@ -148,11 +153,11 @@ internal static class Cautions
     {
         if (knowsLiquor)
         {
-            yield return new("ions.lowerBound", Severity.Note, "package", "Ions are those of liquor, salts and acids, and sodium and potassium also of foods whose label or analysis states them: malt brings its own on top, in a 12 °P wort about 550 mg/L of potassium, 100 of magnesium, 35 of calcium, 30 of sodium.", "Holzmann and Piendl, as cited in trade literature");
+            yield return new("ions.malt", Severity.Note, "package", "Ions in the glass are those of liquor, salts, acids and foods, and what malt brings: from published worts and beers, in which some liquor is counted too. What break, hops and yeast take away is not known, and of whole fruit all is counted as given up.", "docs/science/liquor.md");
         }
         else if (figures[BeerReadouts.Sodium] > 0)
         {
-            yield return new("sodium.lowerBound", Severity.Note, "package", "Sodium from foods and salts only: your liquor's own comes on top. A water plan tells it.", "mass balance");
+            yield return new("sodium.lowerBound", Severity.Note, "package", "Sodium from foods and salts only: your liquor's own and malt's come on top. A water plan tells them.", "mass balance");
         }
     }
 
