@@ -112,11 +112,6 @@ internal static class Cautions
             yield return FoodCautions.FermenterFoam(line.Name, DoseOf(brew, line, figures));
         }
 
-        foreach (PlannedLine line in brew.Lines.Where(l => l.Sugar is { Id: "honey" } && l.Line.At.Point >= AdditionPoint.Pitch))
-        {
-            yield return FoodCautions.RawHoney(line.Name, line.Line.At);
-        }
-
         yield return new("co2.room", Severity.Warning, "ferment", "Fermentation fills low and closed rooms with carbon dioxide. Ventilate, and never work alone in a pit or a chest.", "exposure limit 5 000 ppm over 8 h (OSHA PEL)");
     }
 
