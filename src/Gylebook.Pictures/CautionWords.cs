@@ -24,6 +24,7 @@ internal static class CautionWords
         ["food.lowAcid"] = "low-acid food",
         ["preservative"] = "preservative",
         ["honey"] = "raw honey",
+        ["plant"] = "know the plant",
         ["pits"] = "kernels and stones",
         ["caffeine"] = "caffeine",
         ["coumarin"] = "coumarin",

@@ -29,6 +29,7 @@ public static class FoodCautions
         .. AtPlace(food, dose),
         .. YeastHazards.Of(food, dose),
         .. HealthHazards.Of(food, dose),
+        .. PlantHazards.Of(food, dose),
     ];
 
     /// <summary>Powder or sugar into hot wort.</summary>
@@ -59,7 +60,7 @@ public static class FoodCautions
     /// <summary>Raw honey into cold wort or beer: it carries an enzyme.</summary>
     /// <param name="name">What goes in.</param>
     /// <param name="at">Where.</param>
-    public static Caution RawHoney(string name, AdditionTime at) => new(
+    private static Caution RawHoney(string name, AdditionTime at) => new(
         "honey.diastase", Severity.Warning, Words.Of(at),
         $"{name}: raw honey carries diastase, about as much as malt flour (9 to 37 units against 24), and here nothing stops it. It can turn dextrin into sugar, so the beer may end drier than counted, and in the package make more gas. Ten minutes of boiling stop it; packed honey was often heated, and a label does not say.",
         "trade literature on honey and malt flour");

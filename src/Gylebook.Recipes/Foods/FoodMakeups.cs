@@ -37,6 +37,11 @@ public static class FoodMakeups
             notes.Find("food.suspect", Severity.Warning, "composition",
                 "The published figures contradict each other or another table; prefer a label or another food.", food.Provenance.Source);
         }
+        if (food.Composition is { Water: null, Carbohydrate: null })
+        {
+            notes.Find("food.noFigures", Severity.Warning, "composition",
+                $"Nobody's figures for it were within reach: it is reckoned as {food.Family.Name} usually are. Write a food sheet with what your label says.", food.Name);
+        }
         var makeup = Make(food.Id, food.Name, food.Composition, food.Family, notes) with
         {
             Stimulant = Stimulants.Of(food.Name),
