@@ -1,6 +1,5 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Stages;
-using Gylebook.Engine.State;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report.Beer;

@@ -58,8 +58,10 @@ public static class FoodMakeups
         var notes = new MakeupNotes(sheet.Id);
         var family = Family(sheet, notes);
         var bounds = sheet.Label is { } panel ? LabelBounds.From(panel.AsPrinted(), mode) : null;
-        var label = bounds is null ? null : LabelReading.Read(sheet.Label!, bounds, family, notes);
-        var known = sheet.Composition is { } composition ? composition.OrElse(label ?? new()) : label;
+        // No label prints acid or pH: a sheet that bears the id of a row of the tables has that row's.
+        var besides = new FoodComposition { Acids = FoodAcidTable.Find(sheet.Id), Ph = FoodPhTable.Find(sheet.Id) };
+        var label = bounds is null ? null : LabelReading.Read(sheet.Label!, bounds, family, notes).OrElse(besides);
+        var known = sheet.Composition is { } composition ? composition.OrElse(label ?? besides) : label;
         if (known is not ({ Carbohydrate: not null } or { Water: not null }))
         {
             notes.Find("food.nothingKnown", Severity.Error, "label",

@@ -29,6 +29,23 @@ public class FoodMakeupsTests
         Assert.DoesNotContain(FoodMakeups.From(FoodTable.Find("raspberries").Match!).Findings, found => found.Code == "food.noFigures");
     }
 
+    // No label prints acid: the brewer's own lemon juice keeps the citric acid and the pH of the table's.
+    [Fact]
+    public void A_sheet_with_the_id_of_a_row_keeps_that_rows_acids()
+    {
+        FoodSheet sheet = new()
+        {
+            Id = "lemon-juice",
+            Name = "lemon juice from a bottle",
+            Family = "sour-juice",
+            Composition = new FoodComposition { Water = 91, Carbohydrate = 8, Source = "made up for the test" },
+        };
+        var made = FoodMakeups.From(sheet).Makeup!;
+        Assert.Equal(FoodAcidTable.Find("lemon-juice")!.Total / 100, made.Acids, 1e-9);
+        Assert.Equal(2.4, made.OwnPh!.Likely);
+        Assert.Equal(0, FoodMakeups.From(sheet with { Id = "another" }).Makeup!.Acids);
+    }
+
     // JP8: 2.9 g of sorbitol in 100 g of pear, 0.6 of apple; a stone fruit's 0.3 to 0.7. Stones are for stone fruit alone.
     [Fact]
     public void Pome_fruit_is_not_stone_fruit()
