@@ -1,7 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Ingredients;
-using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Tests.Report;
 using Gylebook.Recipes;

@@ -1,4 +1,3 @@
-using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
@@ -6,7 +5,6 @@ using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
-using Gylebook.Recipes.Interchange;
 using Gylebook.Science.Acidity;
 using Gylebook.Science.Water;
 using Gylebook.Tests.Shared;
