@@ -17,7 +17,7 @@ internal sealed record Brew(string Name, Recipe Recipe, Kit Kit, IReadOnlyList<s
 internal static class RandomBrews
 {
     /// <summary>How many are drawn: each of the 53 families is dealt 60 times or more.</summary>
-    public const int Count = 1760;
+    public const int Count = 2200;
 
     private static readonly AdditionPoint[] Points = Enum.GetValues<AdditionPoint>();
 

@@ -18,7 +18,7 @@ namespace Gylebook.Engine.Makeups;
 public sealed class FoodInPlace(SlotBlock figures, bool starchIsOpen, FoodPlace place, double kilograms) : Makeup
 {
     /// <summary>How many figures describe a food.</summary>
-    public const int FigureCount = (int)FoodFigure.Potassium + 1;
+    public const int FigureCount = (int)FoodFigure.AcidScale + 1;
 
     /// <inheritdoc/>
     public override void Fill(Draw draw, MaltExtracts extracts, out Wort all)
@@ -26,6 +26,9 @@ public sealed class FoodInPlace(SlotBlock figures, bool starchIsOpen, FoodPlace 
         OfOneKilogram(draw.Of(figures, FigureCount), starchIsOpen, place, out all);
         all.Multiply(kilograms);
     }
+
+    /// <summary>Puts another value of one of its figures into a draw.</summary>
+    public void Put(FoodFigure figure, double value, Span<double> into) => into[figures.First + (int)figure] = value;
 
     /// <summary>Puts other figures of this food into a draw.</summary>
     public void Draw(ReadOnlySpan<double> drawn, Span<double> into) => drawn.CopyTo(into.Slice(figures.First, FigureCount));
@@ -53,8 +56,30 @@ public sealed class FoodInPlace(SlotBlock figures, bool starchIsOpen, FoodPlace 
         one[StarchAs(starchIsOpen, place)] += starch - trapped;
         one[Component.Sodium] = figures[(int)FoodFigure.Sodium];
         one[Component.Potassium] = figures[(int)FoodFigure.Potassium];
+        one[Component.FoodCalcium] = figures[(int)FoodFigure.Calcium];
+        one[Component.FoodMagnesium] = figures[(int)FoodFigure.Magnesium];
+        one[Component.Phosphorus] = figures[(int)FoodFigure.Phosphorus];
+        one[Component.Chloride] = figures[(int)FoodFigure.Chloride];
+        Sour(ref one, figures[(int)FoodFigure.AcidScale], figures[(int)FoodFigure.OwnPh]);
         one[Component.SettledHold] = settles * figures[(int)FoodFigure.SettledHold];
         one[Component.BagHold] = place == FoodPlace.Mash ? insoluble * figures[(int)FoodFigure.BagHold] : 0;
+    }
+
+    /// <summary>More or less acid than is likely gives way to water; the base that is paired with it anchors it at the food's own pH.</summary>
+    private static void Sour(ref Wort one, double scale, double ownPh)
+    {
+        double acid = 0;
+        for (Component each = Component.LacticAcid; each <= Component.QuinicAcid; each++)
+        {
+            acid += one[each];
+            one[each] *= scale;
+        }
+
+        if (acid > 0)
+        {
+            one[Component.Water] -= (scale - 1) * acid;
+            one[Component.PairedBase] = AcidsCarried.PairedBaseAt(one, ownPh);
+        }
     }
 
     private static Component StarchAs(bool open, FoodPlace place) => place switch
@@ -69,6 +94,8 @@ public sealed class FoodInPlace(SlotBlock figures, bool starchIsOpen, FoodPlace 
         (FoodFigure.Water, Component.Water), (FoodFigure.Sucrose, Component.Sucrose), (FoodFigure.Glucose, Component.Glucose), (FoodFigure.Fructose, Component.Fructose),
         (FoodFigure.Maltose, Component.Maltose), (FoodFigure.Lactose, Component.Lactose), (FoodFigure.Polyols, Component.Polyols),
         (FoodFigure.Dextrin, Component.Dextrin), (FoodFigure.SolubleProtein, Component.Protein),
+        (FoodFigure.Lactic, Component.LacticAcid), (FoodFigure.Acetic, Component.AceticAcid), (FoodFigure.Citric, Component.CitricAcid),
+        (FoodFigure.Malic, Component.MalicAcid), (FoodFigure.Tartaric, Component.TartaricAcid), (FoodFigure.Quinic, Component.QuinicAcid),
         (FoodFigure.Minerals, Component.Minerals), (FoodFigure.Ethanol, Component.Ethanol), (FoodFigure.Fat, Component.Fat),
     ];
 }
@@ -122,6 +149,24 @@ public enum FoodFigure
     /// <summary>Ethanol.</summary>
     Ethanol,
 
+    /// <summary>Lactic acid, with what of it is salt; so are the acids that follow.</summary>
+    Lactic,
+
+    /// <summary>Acetic acid.</summary>
+    Acetic,
+
+    /// <summary>Citric acid.</summary>
+    Citric,
+
+    /// <summary>Malic acid.</summary>
+    Malic,
+
+    /// <summary>Tartaric acid.</summary>
+    Tartaric,
+
+    /// <summary>Quinic acid and its like.</summary>
+    Quinic,
+
     /// <summary>Fat.</summary>
     Fat,
 
@@ -145,4 +190,22 @@ public enum FoodFigure
 
     /// <summary>Potassium, mg/kg; its mass is part of the minerals.</summary>
     Potassium,
+
+    /// <summary>Calcium that dissolves, mg/kg; its mass is part of the minerals.</summary>
+    Calcium,
+
+    /// <summary>Magnesium that dissolves, mg/kg.</summary>
+    Magnesium,
+
+    /// <summary>Phosphorus that dissolves, mg/kg of the element.</summary>
+    Phosphorus,
+
+    /// <summary>Chloride, mg/kg.</summary>
+    Chloride,
+
+    /// <summary>pH of the food itself; of no account where it has no acid.</summary>
+    OwnPh,
+
+    /// <summary>All its acids, as a share of what is likely.</summary>
+    AcidScale,
 }

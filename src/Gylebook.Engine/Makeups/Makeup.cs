@@ -71,19 +71,30 @@ public sealed class MaltMakeup(MaltFamily family, double kilograms) : Makeup
     /// <summary>Where its diastatic power stands, degrees Lintner.</summary>
     public required Slot DiastaticPower { get; init; }
 
+    /// <summary>Raw grain that the mash itself must open; null for what malting, flaking or cooking has opened, or the mash opens as malt.</summary>
+    public GrainOpening? Opening { get; init; }
+
     /// <inheritdoc/>
     public override void Fill(Draw draw, MaltExtracts extracts, out Wort all)
     {
         ArgumentNullException.ThrowIfNull(extracts);
         extracts.OfOneKilogram(family, draw[Extract], draw[Moisture], draw[Colour], out all);
+        if (Opening is { } grain)
+        {
+            double closed = all[Component.Starch] * (1 - grain.ShareAt(draw));
+            all[Component.Starch] -= closed;
+            all[Component.RawStarch] += closed;
+        }
+
         all.Multiply(kilograms);
     }
 }
 
 /// <summary>Hops: matter that never dissolves, water, and what dissolves.</summary>
 /// <param name="staysInKettle">Whether they are whole and boiled, and so stay behind.</param>
+/// <param name="isCold">Whether they go in after the boil and the cooling: dry hops raise pH.</param>
 /// <param name="kilograms">How much.</param>
-public sealed class HopMakeup(bool staysInKettle, double kilograms) : Makeup
+public sealed class HopMakeup(bool staysInKettle, bool isCold, double kilograms) : Makeup
 {
     /// <inheritdoc/>
     public override void Fill(Draw draw, MaltExtracts extracts, out Wort all)
@@ -92,5 +103,6 @@ public sealed class HopMakeup(bool staysInKettle, double kilograms) : Makeup
         all[staysInKettle ? Component.SpentHops : Component.HopMatter] = draw[Known.HopSolids] * kilograms;
         all[Component.Water] = draw[Known.HopWater] * kilograms;
         all[Component.Dextrin] = draw[Known.HopSoluble] * kilograms;
+        all[Component.PairedBase] = isCold ? 1000 * draw[Known.DryHopBase] * kilograms : 0;
     }
 }

@@ -20,14 +20,14 @@ public sealed class MaltExtracts
     /// <summary>Colours of the caramel malts whose loss of attenuation was measured, °L.</summary>
     private const double LightCaramel = 10, AmberCaramel = 40, DarkCaramel = 120;
 
-    private readonly bool _hasBase, _hasCaramel, _hasDextrin, _hasRoast;
-    private OfExtract _base, _lightCaramel, _amberCaramel, _darkCaramel, _dextrin, _roast;
+    private readonly bool _hasBase, _hasRaw, _hasCaramel, _hasDextrin, _hasRoast;
+    private OfExtract _base, _raw, _lightCaramel, _amberCaramel, _darkCaramel, _dextrin, _roast;
 
     /// <summary>Room for the families that a plan has.</summary>
     public MaltExtracts(IReadOnlyCollection<MaltFamily> families)
     {
         ArgumentNullException.ThrowIfNull(families);
-        (_hasBase, _hasCaramel) = (families.Contains(MaltFamily.Base), families.Contains(MaltFamily.Caramel));
+        (_hasBase, _hasRaw, _hasCaramel) = (families.Contains(MaltFamily.Base), families.Contains(MaltFamily.Raw), families.Contains(MaltFamily.Caramel));
         (_hasDextrin, _hasRoast) = (families.Contains(MaltFamily.Dextrin), families.Contains(MaltFamily.Roast));
     }
 
@@ -52,6 +52,11 @@ public sealed class MaltExtracts
         if (_hasBase)
         {
             Unscaled(MaltFamily.Base, draw[Known.OwnFermentableOfBase], draw, out _base);
+        }
+
+        if (_hasRaw)
+        {
+            Unscaled(MaltFamily.Raw, draw[Known.OwnFermentableOfBase], draw, out _raw);
         }
 
         if (_hasCaramel)
@@ -115,6 +120,7 @@ public sealed class MaltExtracts
         switch (family)
         {
             case MaltFamily.Base: return ref _base;
+            case MaltFamily.Raw: return ref _raw;
             case MaltFamily.Dextrin: return ref _dextrin;
             case MaltFamily.Roast: return ref _roast;
             default: throw new ArgumentOutOfRangeException(nameof(family), family, "No such family.");
@@ -146,7 +152,7 @@ public sealed class MaltExtracts
         double own = CarbohydrateOf(draw) * OwnSugarOf(family, draw);
         double fermentable = own * ownFermentable;
         parts[Component.Dextrin] = own - fermentable;
-        if (family == MaltFamily.Base)
+        if (family is MaltFamily.Base or MaltFamily.Raw)
         {
             parts[Component.Sucrose] = fermentable;
         }
@@ -183,6 +189,7 @@ public sealed class MaltExtracts
     private static double OwnSugarOf(MaltFamily family, Draw draw) => family switch
     {
         MaltFamily.Base => draw[Known.OwnSugarOfBase],
+        MaltFamily.Raw => draw[Known.OwnSugarOfRaw],
         MaltFamily.Caramel or MaltFamily.Dextrin => draw[Known.OwnSugarOfCaramel],
         MaltFamily.Roast => draw[Known.OwnSugarOfRoast],
         _ => throw new ArgumentOutOfRangeException(nameof(family), family, "No such family."),

@@ -108,6 +108,12 @@ public enum Known
     /// <summary>Sugar that a base malt brings ready made, of its carbohydrate.</summary>
     OwnSugarOfBase,
 
+    /// <summary>The same of unmalted grain.</summary>
+    OwnSugarOfRaw,
+
+    /// <summary>Where in the published span of its temperatures raw grain's starch opens: 0 all at the top, 1 all at the bottom.</summary>
+    RawGrainOpens,
+
     /// <summary>The same of caramel and dextrin malt.</summary>
     OwnSugarOfCaramel,
 
@@ -176,6 +182,33 @@ public enum Known
 
     /// <summary>Buffering of the mash, mEq/(kg of malt·pH).</summary>
     MashBuffering,
+
+    /// <summary>Buffering of beer, mEq/(kg of malt·pH).</summary>
+    BeerBuffering,
+
+    /// <summary>Base that dry hops bring, mEq/g.</summary>
+    DryHopBase,
+
+    /// <summary>Potassium that malt brings into a wort of 12 °P, mg/L; so are the ions that follow.</summary>
+    MaltPotassium,
+
+    /// <summary>Magnesium.</summary>
+    MaltMagnesium,
+
+    /// <summary>Calcium.</summary>
+    MaltCalcium,
+
+    /// <summary>Sodium.</summary>
+    MaltSodium,
+
+    /// <summary>Phosphorus, as the element.</summary>
+    MaltPhosphorus,
+
+    /// <summary>Chloride.</summary>
+    MaltChloride,
+
+    /// <summary>Sulphate.</summary>
+    MaltSulphate,
 
     /// <summary>pH of a top-fermented beer to which no acid was added.</summary>
     PhOfTopFermented,

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Makeups;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
 using Gylebook.Science.Boiling;
@@ -185,7 +186,23 @@ public static class BeerReadouts
     {
         ref readonly Wort wort = ref run.Wort(run.Trace.Has(Stage.Rinse) ? Stage.Rinse : Stage.Lift);
         double grist = run.Plan.Mash.GristKilograms;
-        return grist > 0 && run.Trace.Has(Stage.Lift) ? 100 * (wort.ExtractMass - wort.LiquorExtractMass) / grist : 0;
+        return grist > 0 && run.Trace.Has(Stage.Lift) ? 100 * (wort.ExtractMass - wort.LiquorExtractMass + OfMashedFoods(run, wort)) / grist : 0;
+    }
+
+    /// <summary>Ions and acids that mashed foods brought are extract of the grist; they run off in the share that malt's buffering does.</summary>
+    private static double OfMashedFoods(in RunView run, in Wort wort)
+    {
+        double brought = 0;
+        foreach (Addition addition in run.Plan.Additions)
+        {
+            if (addition.Place.Stage == Stage.Mash && run.Plan.Makeups[addition.Makeup] is FoodInPlace)
+            {
+                brought += run.Trace.Makeup(addition.Makeup).LiquorExtractMass * addition.Share;
+            }
+        }
+
+        double malt = run.Wort(Stage.Mash)[Component.MaltBuffer];
+        return malt > 0 ? brought * wort[Component.MaltBuffer] / malt : brought;
     }
 
     private static double EnergyOf(in RunView run, int portion)

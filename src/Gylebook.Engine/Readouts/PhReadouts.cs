@@ -76,7 +76,7 @@ public static class PhReadouts
         MaltWort malt = MaltWort.Of(run.Plan, run.Draw, run.Trace);
         return IsSoured(run)
             ? Since(run, beer, run.Draw[Known.PhOfOrdinaryWort] - run.Draw[usual], malt)
-            : From(beer, run.Draw, run.Draw[usual] + malt.Shift, malt, 0);
+            : From(beer, run.Draw[Known.BeerBuffering], run.Draw[usual] + malt.Shift, malt, 0);
     }
 
     private static readonly Component[] Sourable = [.. Reactions.Sourable];
@@ -95,7 +95,7 @@ public static class PhReadouts
         double boiled = run.Plan.Acidity.IsBoiled ? 1 : 0;
         return IsSoured(run)
             ? Since(run, wort, boiled * run.Draw[Known.PhBoilDropOfSourWort], malt)
-            : From(wort, run.Draw, malt.Ph, malt, boiled * run.Draw[Known.PhBoilDrop]);
+            : From(wort, run.Draw[Known.WortBuffering], malt.Ph, malt, boiled * run.Draw[Known.PhBoilDrop]);
     }
 
     private static double BeerOf(in RunView run)
@@ -112,9 +112,9 @@ public static class PhReadouts
     }
 
     /// <summary>pH from a pH of the mash's wort, or of the beer it makes, with what the mash's load counts for in it.</summary>
-    private static double From(in Wort wort, Draw draw, double anchor, in MaltWort malt, double drop)
+    private static double From(in Wort wort, double buffering, double anchor, in MaltWort malt, double drop)
     {
-        double buffering = draw[Known.WortBuffering], kilograms = wort[Component.MaltBuffer];
+        double kilograms = wort[Component.MaltBuffer];
         return IsPh(anchor) ? Balanced(wort, buffering, anchor, (drop * buffering * kilograms) - malt.Counted(anchor, kilograms)) : double.NaN;
     }
 
@@ -134,7 +134,7 @@ public static class PhReadouts
     {
         double target = run.Plan.Sourings[0].TargetPh;
         bool ranOut = RanOut(run);
-        return LacticMade.Of(run) > 0 && !ranOut ? target : Math.Min(ranOut ? double.MaxValue : target, From(soured, run.Draw, malt.Ph, malt, 0));
+        return LacticMade.Of(run) > 0 && !ranOut ? target : Math.Min(ranOut ? double.MaxValue : target, From(soured, run.Draw[Known.WortBuffering], malt.Ph, malt, 0));
     }
 
     /// <summary>So much acid or alkali in the mash that its pH lies beyond the scale leaves nothing to count from.</summary>

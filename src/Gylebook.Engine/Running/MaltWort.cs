@@ -1,3 +1,4 @@
+using Gylebook.Engine.Makeups;
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
@@ -50,6 +51,12 @@ public readonly record struct MaltWort
             ref readonly Wort makeup = ref trace.Makeup(addition.Makeup);
             if (addition.Place.Stage == Stage.Mash)
             {
+                // A plan's mash pH knows nothing of the acids of foods: in its wort they are still to be counted.
+                if (acidity.MashPh is not null && plan.Makeups[addition.Makeup] is FoodInPlace)
+                {
+                    continue;
+                }
+
                 mashed.Add(makeup);
             }
             else

@@ -50,6 +50,12 @@ public sealed record MashStep(MaltMakeup[] Malts, double GristKilograms, RestCou
         double wanted = EnoughDiastaticPower * starch / StarchOfPaleMalt;
         return wanted > power ? power / wanted : 1;
     }
+
+    /// <summary>Starch that the rests open and no enzyme is left for, kg; what a kit's conversion leaves behind is not in it.</summary>
+    /// <param name="draw">The draw.</param>
+    /// <param name="starch">Starch that can open, the malts' and the foods', kg.</param>
+    public double OpenAndLeft(Draw draw, double starch) =>
+        starch * Rests.PlannedOpenShare * (1 - (EnzymeShare(draw, starch) * Rests.PlannedAlphaShare));
 }
 
 /// <summary>Starch becomes sugar and dextrin, and takes its water from the liquor.</summary>

@@ -72,6 +72,9 @@ public sealed class RestCourse
     /// <summary>Share of the starch that alpha-amylase lasts for, at most, in rests as warm as they were meant.</summary>
     public double PlannedAlphaShare => AlphaShare(0);
 
+    /// <summary>The warmest rest, °C; an ordinary mash's where none is written down.</summary>
+    public double WarmestCelsius => _rests.Length > 0 ? _rests.Max(rest => rest.Celsius) : OrdinaryRest;
+
     /// <summary>The rest that makes most of the wort; the warmest when none makes any.</summary>
     public double ConvertingCelsius
     {
@@ -84,7 +87,7 @@ public sealed class RestCourse
                 (most, celsius) = does > most ? (does, rest.Celsius) : (most, celsius);
             }
 
-            return most > 0 ? celsius : _rests.Length > 0 ? _rests.Max(rest => rest.Celsius) : OrdinaryRest;
+            return most > 0 ? celsius : WarmestCelsius;
         }
     }
 

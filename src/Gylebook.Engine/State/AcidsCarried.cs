@@ -15,6 +15,7 @@ public static class AcidsCarried
         [Acids.Malic] = Component.MalicAcid,
         [Acids.Tartaric] = Component.TartaricAcid,
         [Acids.Phosphoric] = Component.PhosphoricAcid,
+        [Acids.Quinic] = Component.QuinicAcid,
     };
 
     /// <summary>pH at which a strong acid's protons are counted: sulphuric acid has given up both of its by then.</summary>
@@ -40,9 +41,15 @@ public static class AcidsCarried
         Millimoles(wort, Component.MalicAcid, Acids.Malic),
         Millimoles(wort, Component.TartaricAcid, Acids.Tartaric),
         Millimoles(wort, Component.PhosphoricAcid, Acids.Phosphoric),
+        Millimoles(wort, Component.QuinicAcid, Acids.Quinic),
         wort[Component.StrongAcid],
         ResidualMilliequivalents(wort),
+        wort[Component.PairedBase],
         wort.LiquidMass > 0 ? wort.Litres : 0);
+
+    /// <summary>mEq of base that a food brings with its acids: as much as they give up at its own pH.</summary>
+    internal static double PairedBaseAt(in Wort food, double ownPh) =>
+        (Of(food) with { Strong = 0, Alkalinity = 0, PairedBase = 0 }).AnchoredAt(ownPh).PairedBase;
 
     /// <summary>Kilograms that a millimole weighs.</summary>
     internal static double KilogramsOf(Acid acid) => acid.MolarMass / 1e6;

@@ -63,6 +63,9 @@ public enum Component
     /// <summary>Phosphoric acid.</summary>
     PhosphoricAcid,
 
+    /// <summary>Quinic acid and its like.</summary>
+    QuinicAcid,
+
     /// <summary>Ethanol.</summary>
     Ethanol,
 
@@ -123,6 +126,15 @@ public enum Component
     /// <summary>Chloride that liquor, salts and acids brought, milligrams.</summary>
     Chloride,
 
+    /// <summary>Calcium that foods brought, milligrams: bound in their own acids, it drops no pH.</summary>
+    FoodCalcium,
+
+    /// <summary>Magnesium that foods brought, milligrams.</summary>
+    FoodMagnesium,
+
+    /// <summary>Phosphorus that foods brought, milligrams of the element.</summary>
+    Phosphorus,
+
     /// <summary>Alkalinity that liquor and salts brought, milligrams as bicarbonate; acids use it up without lessening this tally.</summary>
     Bicarbonate,
 
@@ -143,6 +155,9 @@ public enum Component
 
     /// <summary>Protons that strong acids brought, milliequivalents; their anions and mass are counted elsewhere.</summary>
     StrongAcid,
+
+    /// <summary>Base that foods and dry hops brought, milliequivalents: what of their acids' protons was taken before they went in.</summary>
+    PairedBase,
 }
 
 /// <summary>Where a component goes when a portion is parted.</summary>

@@ -20,7 +20,7 @@ public readonly record struct ComponentRow(
 public static class Components
 {
     /// <summary>How many there are.</summary>
-    public const int Count = (int)Component.StrongAcid + 1;
+    public const int Count = (int)Component.PairedBase + 1;
 
     /// <summary>Room for them in whole vectors of up to eight.</summary>
     internal const int Room = (Count + 7) / 8 * 8;
@@ -53,6 +53,7 @@ public static class Components
         new(Component.MalicAcid, "malic acid", "kg", Phase.Liquid, true, 0.62),
         new(Component.TartaricAcid, "tartaric acid", "kg", Phase.Liquid, true, 0.55),
         new(Component.PhosphoricAcid, "phosphoric acid", "kg", Phase.Liquid, true, 0.49),
+        new(Component.QuinicAcid, "quinic acid", "kg", Phase.Liquid, true, 0.6),
         new(Component.Ethanol, "ethanol", "kg", Phase.Liquid, false, 0),
         new(Component.CarbonDioxide, "carbon dioxide", "kg", Phase.Liquid, false, 0),
         new(Component.Grain, "grain", "kg", Phase.Grain, true, 0),
@@ -73,6 +74,9 @@ public static class Components
         new(Component.Potassium, "potassium", "mg", Phase.Liquid, true, 0),
         new(Component.Sulphate, "sulphate", "mg", Phase.Liquid, true, 0),
         new(Component.Chloride, "chloride", "mg", Phase.Liquid, true, 0),
+        new(Component.FoodCalcium, "calcium of foods", "mg", Phase.Liquid, true, 0),
+        new(Component.FoodMagnesium, "magnesium of foods", "mg", Phase.Liquid, true, 0),
+        new(Component.Phosphorus, "phosphorus of foods", "mg", Phase.Liquid, true, 0),
         new(Component.Bicarbonate, "alkalinity brought, as bicarbonate", "mg", Phase.Liquid, true, 0),
         new(Component.SettledHold, "settled hold", "kg", Phase.Food, true, 0),
         new(Component.BagHold, "bag hold", "kg", Phase.Food, true, 0),
@@ -80,6 +84,7 @@ public static class Components
         new(Component.IsoAlphaAcid, "iso-alpha acid", "mg", Phase.Liquid, false, 0),
         new(Component.MaltBuffer, "malt that buffers", "kg of malt", Phase.Liquid, true, 0),
         new(Component.StrongAcid, "protons of strong acids", "mEq", Phase.Liquid, true, 0),
+        new(Component.PairedBase, "base of foods and dry hops", "mEq", Phase.Liquid, true, 0),
     ];
 
     /// <summary>1 for what goes where the clear liquid goes; room for whole vectors.</summary>
@@ -102,7 +107,7 @@ public static class Components
     /// <summary>The part of that which salts, acids and liquor brought: read off their tracers, and so no extract of the grist.</summary>
     internal static readonly double[] LiquorExtractWeights = [.. Table.Select(row =>
         IsIonTracer(row.Component) ? SucroseEquivalent(Component.Minerals) / 1e6
-        : row.Component is >= Component.LacticAcid and <= Component.PhosphoricAcid ? SucroseEquivalent(row.Component) : 0)];
+        : row.Component is >= Component.LacticAcid and <= Component.QuinicAcid ? SucroseEquivalent(row.Component) : 0)];
 
     /// <summary>The part of that which salts brought: it reads as extract, and feeds nobody.</summary>
     internal static readonly double[] SaltExtractWeights = [.. Table.Select(row =>

@@ -29,6 +29,7 @@ public static class FoodCautions
         .. AtPlace(food, dose),
         .. YeastHazards.Of(food, dose),
         .. HealthHazards.Of(food, dose),
+        .. PlantHazards.Of(food, dose),
     ];
 
     /// <summary>Powder that clots and foams in a boil: flours, grounds, dry sugars.</summary>
@@ -68,6 +69,14 @@ public static class FoodCautions
             Words.Trade);
     }
 
+    /// <summary>Raw honey into cold wort or beer: it carries an enzyme.</summary>
+    /// <param name="name">What goes in.</param>
+    /// <param name="at">Where.</param>
+    private static Caution RawHoney(string name, AdditionTime at) => new(
+        "honey.diastase", Severity.Warning, at.ToPlace(),
+        $"{name}: raw honey carries diastase, about as much as malt flour (9 to 37 units against 24), and here nothing stops it. It can turn dextrin into sugar, so the beer may end drier than counted, and in the package make more gas. Ten minutes of boiling stop it; packed honey was often heated, and a label does not say.",
+        "trade literature on honey and malt flour");
+
     /// <summary>Starch that hangs in the beer.</summary>
     /// <param name="gramsPerLitre">How much of it.</param>
     public static Caution StarchLater(double gramsPerLitre) => new(
@@ -105,6 +114,11 @@ public static class FoodCautions
                 "food.lowAcid", Severity.Warning, dose.At.ToPlace(),
                 $"{food.Name}: it is low in acid. Never keep it wet and sealed at room temperature. Make it the same day, or keep it at 4 °C for a week at most; add it only to beer below pH 4.6 that holds alcohol.",
                 "Clostridium botulinum grows above pH 4.6 and water activity 0.85: university extension food-safety sheets");
+        }
+
+        if (point >= AdditionPoint.Pitch && food.FamilyId == "honey")
+        {
+            yield return RawHoney(food.Name, dose.At);
         }
 
         Wort placed = FoodFigures.Placed(food, dose.Amount.Kilograms, point);

@@ -82,8 +82,11 @@ public sealed record FoodEffect
     /// <summary>Potassium, mg/L; null when nothing states the food's potassium.</summary>
     public Band? PotassiumMgPerL { get; init; }
 
-    /// <summary>Acids, g/L: no table here holds them.</summary>
+    /// <summary>Acids with their salts, g/L; null where no table here has both them and the food's pH.</summary>
     public Band? AcidsGramsPerLitre { get; init; }
+
+    /// <summary>Change of the beer's pH; null where the acids are not known.</summary>
+    public Band? BeerPh { get; init; }
 
     /// <summary>Water it brings, litres.</summary>
     public Band? WaterLitres { get; init; }

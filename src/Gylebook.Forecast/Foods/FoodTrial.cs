@@ -106,6 +106,8 @@ public static class FoodTrial
             ProteinGramsPerLitre = Band(t => t.ProteinGramsPerLitre, "g/L"),
             SodiumMgPerL = Band(t => t.SodiumMgPerL, "mg/L"),
             PotassiumMgPerL = Band(t => t.PotassiumMgPerL, "mg/L"),
+            AcidsGramsPerLitre = Band(t => t.AcidsGramsPerLitre, "g/L"),
+            BeerPh = Band(t => t.BeerPh, "pH"),
             WaterLitres = Band(t => batches * t.WaterLitres, "L"),
             EthanolGrams = Band(t => batches * t.EthanolGrams, "g"),
             AlcoholByVolume = Band(t => t.AlcoholByVolume, "% vol"),

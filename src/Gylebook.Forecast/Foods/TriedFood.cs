@@ -58,6 +58,10 @@ internal readonly record struct TriedFood
 
     public double PotassiumMgPerL { get; private init; }
 
+    public double AcidsGramsPerLitre { get; private init; }
+
+    public double BeerPh { get; private init; }
+
     public double WaterLitres { get; private init; }
 
     public double EthanolGrams { get; private init; }
@@ -109,6 +113,8 @@ internal readonly record struct TriedFood
             ProteinGramsPerLitre = 1000 * makeup[Component.Protein] / litres,
             SodiumMgPerL = with[BeerReadouts.Sodium] - plain[BeerReadouts.Sodium],
             PotassiumMgPerL = IonTracers.MilligramsPerLitre(with.At(Stage.Pour), Ion.Potassium) - IonTracers.MilligramsPerLitre(plain.At(Stage.Pour), Ion.Potassium),
+            AcidsGramsPerLitre = food.Acids > 0 ? 1000 * food.Acids * dose.Amount.Kilograms / litres : double.NaN,
+            BeerPh = food.Acids > 0 ? with[PhReadouts.BeerPh] - plain[PhReadouts.BeerPh] : double.NaN,
             WaterLitres = makeup[Component.Water] / Wort.WaterKilogramsPerLitre,
             EthanolGrams = 1000 * makeup[Component.Ethanol],
             AlcoholByVolume = with[BeerReadouts.AlcoholByVolume] - plain[BeerReadouts.AlcoholByVolume],

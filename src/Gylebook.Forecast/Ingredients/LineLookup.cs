@@ -128,7 +128,7 @@ internal static class LineLookup
 
         (double alpha, Provenance from) = HopLot.AlphaOf(line, cultivar);
         PlannedLine hop = new(number, line, line.As ?? cultivar?.Name ?? line.Of, 1) { Alpha = alpha, AlphaFrom = from, Cultivar = cultivar };
-        new HopMakeup(hop.StaysInKettle, 1).Fill(StartingParameters.Medians, StartingParameters.Extracts, out Wort one);
+        new HopMakeup(hop.StaysInKettle, line.At.Point >= AdditionPoint.Pitch, 1).Fill(StartingParameters.Medians, StartingParameters.Extracts, out Wort one);
         return Weighed(line, path, one, findings) is double kg ? hop with { Kilograms = kg, Makeup = Makeup.Times(one, kg) } : null;
     }
 

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
@@ -62,7 +63,15 @@ public static class WaterJson
     {
         WriteIons(pen, "mash", ions.Mash);
         WriteIons(pen, "kettle", ions.Kettle);
-        WriteIons(pen, "glass", ions.Glass);
+        pen.Block("glass", () =>
+        {
+            foreach ((Ion ion, Band band) in ions.Glass)
+            {
+                ForecastJson.WriteBand(pen, Words.Of(ion), band);
+            }
+
+            ForecastJson.WriteBand(pen, "phosphorus", ions.Phosphorus);
+        });
     }
 
     private static void WriteReading(JsonPen pen, MashReadingReport reading)

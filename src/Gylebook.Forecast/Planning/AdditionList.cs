@@ -11,7 +11,9 @@ using Gylebook.Science.Mashing;
 namespace Gylebook.Forecast.Planning;
 
 /// <summary>What goes in, row by row: each with the line behind it, what it is made of for any draw, and its alpha acid.</summary>
-internal sealed class AdditionList(ParameterList parameters)
+/// <param name="parameters">Where its figures are put down.</param>
+/// <param name="warmestRest">How warm the mash gets, °C, to open raw grain.</param>
+internal sealed class AdditionList(ParameterList parameters, double warmestRest)
 {
     private static readonly Parameter MashHops = StartingParameters.Of("bitterness.mashHops");
     private static readonly Parameter Pellets = StartingParameters.Of("bitterness.pellet");
@@ -73,7 +75,7 @@ internal sealed class AdditionList(ParameterList parameters)
     {
         { Malt: { } malt } => MaltOf(line, malt),
         { Food: { } food } => FoodOf(line, food),
-        { Line.Kind: IngredientKind.Hop } => new HopMakeup(line.StaysInKettle, line.Kilograms),
+        { Line.Kind: IngredientKind.Hop } => new HopMakeup(line.StaysInKettle, line.Line.At.Point >= AdditionPoint.Pitch, line.Kilograms),
         { Sugar: { IsMaltExtract: true } sugar } => new ExtractMakeup(line.Makeup, 1 - sugar.Water, line.Kilograms),
         _ => new PlainMakeup(line.Makeup),
     };
@@ -89,6 +91,7 @@ internal sealed class AdditionList(ParameterList parameters)
             Moisture = parameters.Of(certificate[1]),
             Colour = colour == table ? parameters.Of(certificate[2]) : parameters.Lot(StartingParameters.New($"malt.{malt.Id}.ownColour", colour, "°L", Provenance.Entered)),
             DiastaticPower = parameters.Of(certificate[3]),
+            Opening = malt.OpensAt is { } span ? new GrainOpening(span.Low.Celsius, span.High.Celsius, warmestRest) : null,
         };
     }
 
@@ -127,10 +130,9 @@ internal static class MaltCertificates
     /// <summary>Extract, moisture, colour, diastatic power.</summary>
     public static Parameter[] Of(Malt malt) => Known.GetOrAdd(malt, static its =>
     {
-        // Raw grain has no enzyme of its own; its extract is less sure than a malt's. Dextrin malt is as wide as caramel malt.
+        // Raw grain's extract is less sure than a malt's. Dextrin malt is as wide as caramel malt.
         string kind = its.Family switch
         {
-            MaltFamily.Base when its.DiastaticPower == 0 => "raw",
             MaltFamily.Dextrin => "caramel",
             var family => family.ToString().ToLowerInvariant(),
         };

@@ -23,7 +23,7 @@ internal sealed class StepList(
     public List<Step> Steps { get; } = [];
 
     /// <summary>What goes in.</summary>
-    public AdditionList Additions { get; } = new(parameters);
+    public AdditionList Additions { get; } = new(parameters, RunParameters.RestsOf(recipe).WarmestCelsius);
 
     public List<SourStep> Sourings { get; } = [];
 

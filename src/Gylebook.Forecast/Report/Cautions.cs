@@ -44,6 +44,7 @@ internal static class Cautions
         .. FatAdvice.For(figures[BeerReadouts.Fat]).Cautions,
         .. Models(brew, figures),
         .. MashCautions.Of(brew),
+        .. StarchCautions.Of(brew, figures),
         .. IonsOf(figures, water is not null),
         .. water?.Cautions ?? [],
         new("alcohol", Severity.Note, Stage.Pour, "Beer is for adults. Home production and sale are ruled by local law.", "local law"),
@@ -149,11 +150,11 @@ internal static class Cautions
     {
         if (knowsLiquor)
         {
-            yield return new("ions.lowerBound", Severity.Note, Stage.Package, "Ions are those of liquor, salts and acids, and sodium and potassium also of foods whose label or analysis states them: malt brings its own on top, in a 12 °P wort about 550 mg/L of potassium, 100 of magnesium, 35 of calcium, 30 of sodium.", "Holzmann and Piendl, as cited in trade literature");
+            yield return new("ions.malt", Severity.Note, Stage.Package, "Ions in the glass are those of liquor, salts, acids and foods, and what malt brings: from published worts and beers, in which some liquor is counted too. What break, hops and yeast take away is not known, and of whole fruit all is counted as given up.", "docs/science/liquor.md");
         }
         else if (figures[BeerReadouts.Sodium] > 0)
         {
-            yield return new("sodium.lowerBound", Severity.Note, Stage.Package, "Sodium from foods and salts only: your liquor's own comes on top. A water plan tells it.", "mass balance");
+            yield return new("sodium.lowerBound", Severity.Note, Stage.Package, "Sodium from foods and salts only: your liquor's own and malt's come on top. A water plan tells them.", "mass balance");
         }
     }
 

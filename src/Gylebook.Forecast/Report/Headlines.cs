@@ -1,6 +1,4 @@
-using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
-using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Planning;
@@ -36,8 +34,7 @@ public static class Headlines
     /// <summary>The headline of a run.</summary>
     internal static IReadOnlyList<Headline> Of(BrewPlan brew, RunOutcome run, TiringYeast? tiring, WaterOutcome? water, PhReport ph)
     {
-        RunOutcome? none = MashCautions.ConversionIsABound(brew) ? WithoutConversion(run) : null;
-        List<RunOutcome> ends = [.. new[] { none, tiring?.Early, tiring?.Never }.OfType<RunOutcome>()];
+        List<RunOutcome> ends = [.. StarchEnds.Of(brew, run), .. new[] { tiring?.Early, tiring?.Never }.OfType<RunOutcome>()];
         return [.. Order.Select(line => line with
         {
             Band = line.Name switch
@@ -50,7 +47,7 @@ public static class Headlines
         })];
     }
 
-    /// <summary>A point; or bounds, where the mash may convert anything from nothing to what the run counts, or the yeast may tire.</summary>
+    /// <summary>A point; or bounds, where the mash may make more or less sugar than the run counts, or the yeast may tire.</summary>
     private static Band Between(RunOutcome run, List<RunOutcome> ends, Readout readout)
     {
         double likely = run[readout];
@@ -58,15 +55,6 @@ public static class Headlines
         return told.TrueForAll(value => value == likely)
             ? Band.Point(likely, readout.Unit)
             : new(told.Min(), likely, told.Max(), readout.Unit, BandKind.Bounds);
-    }
-
-    /// <summary>The same brew, were no starch converted at all; null when it cannot be run.</summary>
-    private static RunOutcome? WithoutConversion(RunOutcome run)
-    {
-        double[] draw = [.. run.Draw];
-        draw[(int)Known.Conversion] = 0;
-        RunTrace trace = new(run.Plan);
-        return Run.Through(run.Plan, draw, trace) ? new RunOutcome(run.Plan, draw, trace) : null;
     }
 
     private static Headline Of(Readout readout) => new(readout.Id, readout.Title, readout.Decimals, null);

@@ -5,6 +5,7 @@ using Gylebook.Forecast.Foods;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report.Beer;
+using Gylebook.Forecast.Report.Mashing;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
@@ -24,7 +25,7 @@ internal static class VesselCheck
         .. Package(brew, figures),
         .. Keg(brew, package),
         .. Yeast(brew),
-        .. Enzyme(brew),
+        .. Enzyme(figures),
     ];
 
     private static IEnumerable<Finding> Mash(BrewPlan brew, IReadOnlyList<StageRow> stages)
@@ -139,10 +140,9 @@ internal static class VesselCheck
         }
     }
 
-    private static IEnumerable<Finding> Enzyme(BrewPlan brew)
+    private static IEnumerable<Finding> Enzyme(RunOutcome run)
     {
-        double starch = brew.Lines.Where(l => l.Line.At.Point == AdditionPoint.Mash).Sum(l => l.Makeup[Component.Starch]);
-        double share = brew.Plan!.Mash.EnzymeShare(brew.Plan.Medians, starch);
+        double share = run.Plan.Mash.EnzymeShare(run.Draw, StarchCautions.MashedStarch(run));
         if (share < 1)
         {
             string has = Number(share * MashStep.EnoughDiastaticPower, "°Lintner");

@@ -5,8 +5,9 @@ namespace Gylebook.Recipes.Foods;
 /// <param name="Polyols">Sugar alcohols.</param>
 /// <param name="Fibre">Dietary fibre.</param>
 /// <param name="Starch">Starch.</param>
-/// <param name="Other">What is none of these: oligosaccharides, dextrins, pectin, acids, undeclared fibre.</param>
-internal readonly record struct CarbohydrateParts(SugarKinds Sugars, double Polyols, double Fibre, double Starch, double Other)
+/// <param name="Acid">Acids, as far as the others leave room for them.</param>
+/// <param name="Other">What is none of these: oligosaccharides, dextrins, pectin, undeclared fibre.</param>
+internal readonly record struct CarbohydrateParts(SugarKinds Sugars, double Polyols, double Fibre, double Starch, double Acid, double Other)
 {
     /// <summary>A cut is worth a look from this on, g/100 g, when it is also more than a tenth of the figure: analyses differ by less.</summary>
     private const double WorthALook = 0.5;
@@ -14,9 +15,10 @@ internal readonly record struct CarbohydrateParts(SugarKinds Sugars, double Poly
     /// <summary>Parts the carbohydrate: what is stated first, then what the family usually has.</summary>
     /// <param name="food">What is known.</param>
     /// <param name="carbohydrate">All carbohydrate, fibre and sugar alcohols included.</param>
+    /// <param name="acid">Acids that are counted on their own; tables count them as carbohydrate.</param>
     /// <param name="family">Whose habits to borrow.</param>
     /// <param name="notes">Takes down what was borrowed and found.</param>
-    public static CarbohydrateParts Of(FoodComposition food, double carbohydrate, FoodFamily family, MakeupNotes notes)
+    public static CarbohydrateParts Of(FoodComposition food, double carbohydrate, double acid, FoodFamily family, MakeupNotes notes)
     {
         var polyols = Math.Min(carbohydrate, food.Polyols ?? notes.Borrow("sugarAlcohols", 0, "g/100 g", family));
         var sugars = Sugar(food, carbohydrate, carbohydrate - polyols, family, notes);
@@ -25,11 +27,12 @@ internal readonly record struct CarbohydrateParts(SugarKinds Sugars, double Poly
             ?? notes.Borrow("fibre", Math.Min(room, carbohydrate * family.FibreOfCarbohydrate), "g/100 g", family);
         Fits("fibre", fibre, room, notes);
         fibre = Math.Min(fibre, room);
-        var residue = room - fibre;
+        acid = Math.Min(acid, room - fibre);
+        var residue = room - fibre - acid;
         var starch = food.Starch ?? notes.Borrow("starch", residue * family.StarchShare, "g/100 g", family);
         Fits("starch", starch, residue, notes);
         starch = Math.Min(starch, residue);
-        return new CarbohydrateParts(sugars, polyols, fibre, starch, residue - starch);
+        return new CarbohydrateParts(sugars, polyols, fibre, starch, acid, residue - starch);
     }
 
     private static SugarKinds Sugar(

@@ -54,11 +54,39 @@ public sealed record FoodComposition
     /// <summary>Potassium, mg/100 g.</summary>
     public double? PotassiumMilligrams { get; init; }
 
+    /// <summary>Calcium, mg/100 g.</summary>
+    public double? CalciumMilligrams { get; init; }
+
+    /// <summary>Magnesium, mg/100 g.</summary>
+    public double? MagnesiumMilligrams { get; init; }
+
+    /// <summary>Phosphorus, mg/100 g of the element.</summary>
+    public double? PhosphorusMilligrams { get; init; }
+
+    /// <summary>Chloride, mg/100 g.</summary>
+    public double? ChlorideMilligrams { get; init; }
+
+    /// <summary>Acids with their salts; null where nobody measured them.</summary>
+    public FoodAcids? Acids { get; init; }
+
+    /// <summary>pH of the food as it is; null where nobody measured it.</summary>
+    public FoodPh? Ph { get; init; }
+
     /// <summary>Energy, kcal/100 g; only ever a check on the rest.</summary>
     public double? EnergyKilocalories { get; init; }
 
     /// <summary>Who says so; null when unsaid.</summary>
     public string? Source { get; init; }
+
+    /// <summary>The same with those minerals.</summary>
+    internal FoodComposition With(FoodMinerals? minerals) => minerals is null ? this : this with
+    {
+        PotassiumMilligrams = minerals.Potassium,
+        CalciumMilligrams = minerals.Calcium,
+        MagnesiumMilligrams = minerals.Magnesium,
+        PhosphorusMilligrams = minerals.Phosphorus,
+        ChlorideMilligrams = minerals.Chloride,
+    };
 
     /// <summary>These figures, and where there are none, those of another.</summary>
     public FoodComposition OrElse(FoodComposition other) => this with
@@ -80,6 +108,12 @@ public sealed record FoodComposition
         Ethanol = Ethanol ?? other.Ethanol,
         SodiumMilligrams = SodiumMilligrams ?? other.SodiumMilligrams,
         PotassiumMilligrams = PotassiumMilligrams ?? other.PotassiumMilligrams,
+        CalciumMilligrams = CalciumMilligrams ?? other.CalciumMilligrams,
+        MagnesiumMilligrams = MagnesiumMilligrams ?? other.MagnesiumMilligrams,
+        PhosphorusMilligrams = PhosphorusMilligrams ?? other.PhosphorusMilligrams,
+        ChlorideMilligrams = ChlorideMilligrams ?? other.ChlorideMilligrams,
+        Acids = Acids ?? other.Acids,
+        Ph = Ph ?? other.Ph,
         EnergyKilocalories = EnergyKilocalories ?? other.EnergyKilocalories,
         Source = Source ?? other.Source,
     };

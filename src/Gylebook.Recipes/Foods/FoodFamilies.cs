@@ -4,6 +4,22 @@ using Gylebook.Science.Data;
 
 namespace Gylebook.Recipes.Foods;
 
+/// <summary>Which way a food moves the pH of beer.</summary>
+public enum PhPull
+{
+    /// <summary>Hardly at all.</summary>
+    None,
+
+    /// <summary>Down: it is more sour than beer.</summary>
+    Lowers,
+
+    /// <summary>Up: it is less sour than beer, and its salts take acid up.</summary>
+    Raises,
+
+    /// <summary>One way or the other.</summary>
+    Either,
+}
+
 /// <summary>Foods that behave alike, and what they usually do with what no label says.</summary>
 public sealed record FoodFamily
 {
@@ -46,8 +62,8 @@ public sealed record FoodFamily
     /// <summary>Whether its starch is cooked already or gelatinises at or below 65 °C.</summary>
     public required bool StarchIsOpen { get; init; }
 
-    /// <summary>Whether foods of the kind bring acid of their own, or may. From memory.</summary>
-    public required bool BringsAcid { get; init; }
+    /// <summary>Which way foods of the kind move the pH of a beer near 4.3.</summary>
+    public required PhPull BeerPh { get; init; }
 
     /// <summary>Whether foods of the kind may stand above pH 4.6, where <i>Clostridium botulinum</i> can grow. From memory.</summary>
     public required bool IsLowAcid { get; init; }
@@ -113,7 +129,9 @@ public static class FoodFamilies
             row.Number("sucrose"), row.Number("glucose"), row.Number("fructose"), row.Number("maltose"), row.Number("lactose"),
             row.Number("dextrin")),
         StarchIsOpen = row.Yes("starchIsOpen"),
-        BringsAcid = row.Yes("bringsAcid"),
+        BeerPh = Enum.TryParse(row.Required("beerPh"), ignoreCase: true, out PhPull pull) && Enum.IsDefined(pull)
+            ? pull
+            : throw row.Wrong("beerPh", $"is not none, lowers, raises or either: {row.Required("beerPh")}"),
         IsLowAcid = row.Yes("isLowAcid"),
         HasStones = row.Yes("hasStones"),
         FibreOfCarbohydrate = row.Number("fibreOfCarbohydrate"),

@@ -61,6 +61,33 @@ public sealed record FoodMakeup
     /// <summary>Ethanol.</summary>
     public double Ethanol { get; init; }
 
+    /// <summary>Lactic acid, with what of it is salt; so are the acids that follow.</summary>
+    public double Lactic { get; init; }
+
+    /// <summary>Acetic acid.</summary>
+    public double Acetic { get; init; }
+
+    /// <summary>Citric acid.</summary>
+    public double Citric { get; init; }
+
+    /// <summary>Malic acid.</summary>
+    public double Malic { get; init; }
+
+    /// <summary>Tartaric acid.</summary>
+    public double Tartaric { get; init; }
+
+    /// <summary>Quinic acid and its like.</summary>
+    public double Quinic { get; init; }
+
+    /// <summary>All its acids.</summary>
+    public double Acids => Lactic + Acetic + Citric + Malic + Tartaric + Quinic;
+
+    /// <summary>How little and how much acid there may be, as a share of these.</summary>
+    public (double Low, double High) AcidEnds { get; init; } = (1, 1);
+
+    /// <summary>pH of the food as it is; null where it is not known.</summary>
+    public FoodPh? OwnPh { get; init; }
+
     /// <summary>Fat.</summary>
     public double Fat { get; init; }
 
@@ -72,6 +99,18 @@ public sealed record FoodMakeup
 
     /// <summary>Potassium, mg per kg; its mass is part of the minerals.</summary>
     public double PotassiumMilligramsPerKilogram { get; init; }
+
+    /// <summary>Calcium that dissolves, mg per kg; its mass is part of the minerals.</summary>
+    public double CalciumMilligramsPerKilogram { get; init; }
+
+    /// <summary>Magnesium that dissolves, mg per kg.</summary>
+    public double MagnesiumMilligramsPerKilogram { get; init; }
+
+    /// <summary>Phosphorus that dissolves, mg per kg of the element.</summary>
+    public double PhosphorusMilligramsPerKilogram { get; init; }
+
+    /// <summary>Chloride, mg per kg.</summary>
+    public double ChlorideMilligramsPerKilogram { get; init; }
 
     /// <summary>Share of the starch that settles with the insolubles when no mash converts it; the rest hangs as haze.</summary>
     public double StarchThatSettles { get; init; }

@@ -24,12 +24,10 @@ public sealed record MadeUpFood(FoodMakeup? Makeup, IReadOnlyList<Finding> Findi
 /// Symbols, kg/kg: insoluble = protein·(1 − s_p) + fibre·f_ins + ash·f_ash + other·r; s_p, f_ins, f_ash, r from the family.
 /// Source: the split is our own estimate; see <c>docs/science/foods.md</c> for what it rests on.
 /// Valid for: any food with a family; weak for mixtures. Accuracy: insolubles ± 15 % for nut flours, worse elsewhere.
-/// Notes: minerals never weigh less than the salt their sodium stands for (2.5 times its mass) and their potassium.
+/// Notes: acids count as carbohydrate in every table, so they are taken out of it, unnamed matter first.
 /// </remarks>
 public static class FoodMakeups
 {
-    private const double SaltPerSodium = 2.5;
-
     /// <summary>The makeup of a row of the food table.</summary>
     public static MadeUpFood From(Food food)
     {
@@ -38,6 +36,11 @@ public static class FoodMakeups
         {
             notes.Find("food.suspect", Severity.Warning, "composition",
                 "The published figures contradict each other or another table; prefer a label or another food.", food.Provenance.Source);
+        }
+        if (food.Composition is { Water: null, Carbohydrate: null })
+        {
+            notes.Find("food.noFigures", Severity.Warning, "composition",
+                $"Nobody's figures for it were within reach: it is reckoned as {food.Family.Name} usually are. Write a food sheet with what your label says.", food.Name);
         }
         var makeup = Make(food.Id, food.Name, food.Composition, food.Family, notes) with
         {
@@ -55,8 +58,10 @@ public static class FoodMakeups
         var notes = new MakeupNotes(sheet.Id);
         var family = Family(sheet, notes);
         var bounds = sheet.Label is { } panel ? LabelBounds.From(panel.AsPrinted(), mode) : null;
-        var label = bounds is null ? null : LabelReading.Read(sheet.Label!, bounds, family, notes);
-        var known = sheet.Composition is { } composition ? composition.OrElse(label ?? new()) : label;
+        // No label prints acid or pH: a sheet that bears the id of a row of the tables has that row's.
+        var besides = new FoodComposition { Acids = FoodAcidTable.Find(sheet.Id), Ph = FoodPhTable.Find(sheet.Id) };
+        var label = bounds is null ? null : LabelReading.Read(sheet.Label!, bounds, family, notes).OrElse(besides);
+        var known = sheet.Composition is { } composition ? composition.OrElse(label ?? besides) : label;
         if (known is not ({ Carbohydrate: not null } or { Water: not null }))
         {
             notes.Find("food.nothingKnown", Severity.Error, "label",
@@ -159,14 +164,18 @@ public static class FoodMakeups
         string id, string name, FoodComposition food, FoodFamily family, MakeupNotes notes)
     {
         var main = Balanced.Fill(food, family, notes);
-        var parts = CarbohydrateParts.Of(food, main.Carbohydrate, family, notes);
-        var sodium = food.SodiumMilligrams ?? notes.Borrow("sodium", 0, "mg/100 g", family);
-        var potassium = food.PotassiumMilligrams ?? notes.Borrow("potassium", 0, "mg/100 g", family);
+        var acids = AcidsIn.Of(food, notes);
+        var parts = CarbohydrateParts.Of(food, main.Carbohydrate, acids.Grams, family, notes);
+        var ash = AshParts.Of(food, main.Ash, family, notes);
         var solubleProtein = main.Protein * notes.Borrow("solubleProtein", family.SolubleProtein, "1", family);
         var solidFibre = parts.Fibre * notes.Borrow("insolubleFibre", family.InsolubleFibre, "1", family);
-        var salt = Math.Min(main.Ash, ((SaltPerSodium * sodium) + potassium) / 1000);
-        var minerals = Math.Max(salt, main.Ash * (1 - notes.Borrow("insolubleAsh", family.InsolubleAsh, "1", family)));
         var solidOther = parts.Other * notes.Borrow("insolubleOther", family.InsolubleOther, "1", family);
+        var dextrin = parts.Sugars.Dextrin + parts.Fibre - solidFibre + parts.Other - solidOther;
+
+        // Where fibre and sugars leave no room for the acid it is counted in what else dissolves, and then in the water.
+        var fromDextrin = Math.Min(dextrin, acids.Grams - parts.Acid);
+        var fromWater = Math.Min(main.Water, acids.Grams - parts.Acid - fromDextrin);
+        acids = acids.Kept(parts.Acid + fromDextrin + fromWater);
         notes.Assume("starchIsOpen", family.StarchIsOpen ? "yes" : "no", $"family: {family.Name}");
         return new FoodMakeup
         {
@@ -174,7 +183,7 @@ public static class FoodMakeups
             Name = name,
             Family = family.Name,
             FamilyId = family.Id,
-            Water = main.Water / 100,
+            Water = (main.Water - fromWater) / 100,
             Sucrose = parts.Sugars.Sucrose / 100,
             Glucose = parts.Sugars.Glucose / 100,
             Fructose = parts.Sugars.Fructose / 100,
@@ -183,14 +192,26 @@ public static class FoodMakeups
             Polyols = parts.Polyols / 100,
             Starch = parts.Starch / 100,
             StarchIsOpen = family.StarchIsOpen,
-            Dextrin = (parts.Sugars.Dextrin + parts.Fibre - solidFibre + parts.Other - solidOther) / 100,
+            Dextrin = (dextrin - fromDextrin) / 100,
             SolubleProtein = solubleProtein / 100,
-            Minerals = minerals / 100,
+            Minerals = ash.Minerals / 100,
             Ethanol = main.Ethanol / 100,
+            Lactic = acids.Of(a => a.Lactic),
+            Acetic = acids.Of(a => a.Acetic),
+            Citric = acids.Of(a => a.Citric),
+            Malic = acids.Of(a => a.Malic),
+            Tartaric = acids.Of(a => a.Tartaric),
+            Quinic = acids.Of(a => a.Quinic),
+            AcidEnds = acids.Ends,
+            OwnPh = food.Ph,
             Fat = main.Fat / 100,
-            Insoluble = (main.Protein - solubleProtein + solidFibre + main.Ash - minerals + solidOther) / 100,
-            SodiumMilligramsPerKilogram = sodium * 10,
-            PotassiumMilligramsPerKilogram = potassium * 10,
+            Insoluble = (main.Protein - solubleProtein + solidFibre + main.Ash - ash.Minerals + solidOther) / 100,
+            SodiumMilligramsPerKilogram = ash.Sodium * 10,
+            PotassiumMilligramsPerKilogram = ash.Potassium * 10,
+            CalciumMilligramsPerKilogram = ash.Calcium * 10,
+            MagnesiumMilligramsPerKilogram = ash.Magnesium * 10,
+            PhosphorusMilligramsPerKilogram = ash.Phosphorus * 10,
+            ChlorideMilligramsPerKilogram = ash.Chloride * 10,
             StarchThatSettles = family.InsolubleOther,
             SettledHold = notes.BorrowRange("settledHold", family.SettledHold, family.SettledHoldLow, family.SettledHoldHigh, "kg/kg", family),
             SettledHoldLow = family.SettledHoldLow,

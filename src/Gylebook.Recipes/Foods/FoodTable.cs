@@ -44,11 +44,13 @@ public static class FoodTable
             Fructose = row.NumberOrNull("fructose_g"),
             Maltose = row.NumberOrNull("maltose_g"),
             Lactose = row.NumberOrNull("lactose_g"),
-            Polyols = row.NumberOrNull("polyols_g"),
+            Polyols = row.NumberOrNull("polyols_g") ?? FoodMineralTable.PolyolsOf(row.Required("id")),
             Ethanol = row.NumberOrNull("ethanol_g"),
             SodiumMilligrams = row.NumberOrNull("sodium_mg"),
+            Acids = FoodAcidTable.Find(row.Required("id")),
+            Ph = FoodPhTable.Find(row.Required("id")),
             Source = row.Required("source"),
-        },
+        }.With(FoodMineralTable.Find(row.Required("id"))),
         row.Words("allergens"),
         Provenance.Of(row));
 }

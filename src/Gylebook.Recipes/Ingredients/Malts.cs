@@ -17,7 +17,11 @@ namespace Gylebook.Recipes.Ingredients;
 /// <param name="Provenance">Where the row comes from.</param>
 public sealed record Malt(
     string Id, string Name, MaltFamily Family, Fraction ExtractFineDry, Fraction Moisture, MaltColour Colour,
-    double DiastaticPower, string Cereal, Provenance Provenance);
+    double DiastaticPower, string Cereal, Provenance Provenance)
+{
+    /// <summary>For raw grain, the temperatures at which its starch opens; null for malt, and for flakes, which heat has opened.</summary>
+    public (Temperature Low, Temperature High)? OpensAt { get; init; }
+}
 
 /// <summary>Malts and mashed grains, by generic type: <c>data/malts.csv</c>.</summary>
 public static class Malts
@@ -40,14 +44,22 @@ public static class Malts
         MaltColour.FromEbc(row.Number("colour")),
         row.Number("power"),
         row.Required("cereal"),
-        Provenance.Of(row));
+        Provenance.Of(row))
+    {
+        OpensAt = row.Yes("closed") ? Gelatinisation.Span(CerealOf(row)) : null,
+    };
+
+    private static Cereal CerealOf(CsvRow row) => Enum.TryParse(row.Required("cereal"), ignoreCase: true, out Cereal cereal)
+        ? cereal
+        : throw row.Wrong("cereal", $"has no temperature of gelatinisation: {row.Required("cereal")}");
 
     private static MaltFamily Family(CsvRow row) => row.Required("family") switch
     {
         "base" => MaltFamily.Base,
+        "raw" => MaltFamily.Raw,
         "caramel" => MaltFamily.Caramel,
         "dextrin" => MaltFamily.Dextrin,
         "roast" => MaltFamily.Roast,
-        var other => throw row.Wrong("family", $"is not base, caramel, dextrin or roast: {other}"),
+        var other => throw row.Wrong("family", $"is not base, raw, caramel, dextrin or roast: {other}"),
     };
 }

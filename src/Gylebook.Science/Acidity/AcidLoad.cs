@@ -9,22 +9,28 @@ namespace Gylebook.Science.Acidity;
 /// <param name="Malic">mmol of malic acid.</param>
 /// <param name="Tartaric">mmol of tartaric acid.</param>
 /// <param name="Phosphoric">mmol of phosphoric acid that was added; not the malt's own phosphate.</param>
+/// <param name="Quinic">mmol of quinic acid and its like.</param>
 /// <param name="Strong">mEq of protons that strong acids brought.</param>
 /// <param name="Alkalinity">mEq of residual alkalinity that liquor and salts brought: all of it is used up once CO2 is driven off, and
 /// calcium and magnesium set protons free against it.</param>
+/// <param name="PairedBase">mEq of base that came with the acids as their salt: what of their protons a food's own potassium has taken.</param>
 /// <param name="Litres">Litres of liquid they lie in.</param>
 public readonly record struct AcidLoad(
-    double Lactic, double Acetic, double Citric, double Malic, double Tartaric, double Phosphoric,
-    double Strong, double Alkalinity, double Litres)
+    double Lactic, double Acetic, double Citric, double Malic, double Tartaric, double Phosphoric, double Quinic,
+    double Strong, double Alkalinity, double PairedBase, double Litres)
 {
     /// <summary>Whether nothing is carried that moves a pH.</summary>
     public bool IsNothing => this == default(AcidLoad) with { Litres = Litres };
 
-    /// <summary>mEq of protons that the load has given to the wort at a pH, less its alkalinity: rises with pH, and with every acid.</summary>
+    /// <summary>mEq of protons that the load has given to the wort at a pH, less its alkalinity and paired base: rises with pH, and with every acid.</summary>
     public double Given(double ph) =>
-        Strong - Alkalinity
+        Strong - Alkalinity - PairedBase
         + Of(Lactic, Acids.Lactic, ph) + Of(Acetic, Acids.Acetic, ph) + Of(Citric, Acids.Citric, ph)
-        + Of(Malic, Acids.Malic, ph) + Of(Tartaric, Acids.Tartaric, ph) + Of(Phosphoric, Acids.Phosphoric, ph);
+        + Of(Malic, Acids.Malic, ph) + Of(Tartaric, Acids.Tartaric, ph) + Of(Phosphoric, Acids.Phosphoric, ph) + Of(Quinic, Acids.Quinic, ph);
+
+    /// <summary>The load as a food carries it whose own pH that is: acid and its salt together, so that at its own pH it neither gives nor takes.</summary>
+    /// <param name="ownPh">pH of the food itself.</param>
+    public AcidLoad AnchoredAt(double ownPh) => this with { PairedBase = PairedBase + Given(ownPh) };
 
     /// <summary>mEq of protons that are free in the liquid at a pH, less hydroxide: activity 1, pKw 14.</summary>
     public double Free(double ph) => 1000 * Litres * (Math.Pow(10, -ph) - Math.Pow(10, ph - 14));

@@ -3,8 +3,11 @@ namespace Gylebook.Science.Mashing;
 /// <summary>How a malt's laboratory extract is made up.</summary>
 public enum MaltFamily
 {
-    /// <summary>Pale malts and unmalted grains: mostly starch, some sugar of their own.</summary>
+    /// <summary>Pale malts: mostly starch, some sugar of their own.</summary>
     Base,
+
+    /// <summary>Unmalted grain, raw or flaked: starch, next to no sugar of its own, and no enzyme.</summary>
+    Raw,
 
     /// <summary>Caramel malts: stewed, all extract already sugar and dextrin.</summary>
     Caramel,

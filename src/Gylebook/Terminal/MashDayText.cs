@@ -1,3 +1,4 @@
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Mashing;
@@ -20,9 +21,15 @@ internal static class MashDayText
     public static IEnumerable<string> Ions(BrewForecast forecast)
     {
         foreach ((string place, IReadOnlyDictionary<Ion, double> ions) in forecast.Ions is { } known
-            ? new[] { ("mash", known.Mash), ("kettle", known.Kettle), ("glass", known.Glass) } : [])
+            ? new[] { ("mash", known.Mash), ("kettle", known.Kettle) } : [])
         {
             yield return $"{place}: {string.Join(", ", ions.Select(ion => Invariant($"{Words.Of(ion.Key)} {ion.Value:0}")))} mg/L";
+        }
+
+        if (forecast.Ions is { } table)
+        {
+            IEnumerable<(string Name, Band Band)> glass = [.. table.Glass.Select(ion => (Words.Of(ion.Key), ion.Value)), ("phosphorus", table.Phosphorus)];
+            yield return $"glass, malt's own with them: {string.Join(", ", glass.Select(ion => Invariant($"{ion.Name} {ion.Band.Likely:0} ({ion.Band.Low:0} to {ion.Band.High:0})")))} mg/L";
         }
     }
 

@@ -57,7 +57,7 @@ public sealed class SameNumbersTests
 
     private static IEnumerable<string> Files(string folder) => Directory
         .EnumerateFiles(RepositoryFile.PathOf(folder), "*.json", SearchOption.AllDirectories)
-        .Where(file => !file.Contains($"{Path.DirectorySeparatorChar}foods{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
+        .Where(file => Path.GetFileName(Path.GetDirectoryName(file)) != "foods")
         .Order(StringComparer.Ordinal);
 
     private static void Tell(StringBuilder all, string name, Recipe recipe, Kit kit, string? water)
@@ -82,7 +82,8 @@ public sealed class SameNumbersTests
         numbers.AddRange([told.Pitch?.CellsNeededBillions, told.Pitch?.CellsBillions, told.Pitch?.CellsLowBillions, told.Pitch?.CellsHighBillions, told.Pitch?.OxygenMgPerL]);
         if (told.Ions is { } ions)
         {
-            numbers.AddRange(new[] { ions.Mash, ions.Kettle, ions.Glass }.SelectMany(place => place.OrderBy(pair => pair.Key).Select(pair => (double?)pair.Value)));
+            numbers.AddRange(new[] { ions.Mash, ions.Kettle }.SelectMany(place => place.OrderBy(pair => pair.Key).Select(pair => (double?)pair.Value)));
+            numbers.AddRange(ions.Glass.OrderBy(pair => pair.Key).Select(pair => pair.Value).Append(ions.Phosphorus).SelectMany(band => new double?[] { band.Low, band.Likely, band.High }));
         }
 
         // One digest of the bits for a line, and the headline in digits so that a reader sees what moved.

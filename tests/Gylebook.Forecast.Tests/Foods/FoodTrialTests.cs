@@ -24,7 +24,10 @@ public class FoodTrialTests(ITestOutputHelper output)
         Assert.InRange(effect.GravityPoints!.Likely, -2.6, -1.2);
         Assert.Equal(2 * 0.8575 / 0.998234, effect.WaterLitres!.Likely, 1e-9);
         Assert.Null(effect.ColourSrm);
-        Assert.Null(effect.PotassiumMgPerL);
+        // NDB 09302: 151 mg/100 g, 3 020 mg in 2 kg, in the beer of 20 L and the fruit's own 1.7 L of water.
+        Assert.InRange(effect.PotassiumMgPerL!.Likely, 3020 / 22.5, 3020 / 21.0);
+        // CIQUAL 1.9, Belitz 2.1 g/100 g.
+        Assert.Equal(2 * 20.0 / 20, effect.AcidsGramsPerLitre!.Likely, 0.01);
     }
 
     [Theory]

@@ -3,7 +3,6 @@ using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Liquors;
@@ -209,19 +208,6 @@ public sealed class AcidityTests
         Finding finding = Assert.Single(Forecast(Plain with { Souring = Typed.Souring(culture, 40, 3.4) }).Findings, f => f.Code == code);
         Assert.Equal(where, finding.Where);
         Assert.False(string.IsNullOrEmpty(finding.Value) || string.IsNullOrEmpty(finding.Limit));
-    }
-
-    /// <summary>A fruit is named, and only once; a cereal and a nut are not.</summary>
-    [Fact]
-    public void Foods_that_bring_acid_are_named_as_not_counted_and_no_others()
-    {
-        Recipe fruited = With(With(Plain, IngredientKind.Food, "raspberries-raw", 2, AdditionPoint.Ferment), IngredientKind.Food, "raspberries-raw", 1, AdditionPoint.Package);
-        Recipe both = With(With(fruited, IngredientKind.Food, "corn-flakes-low-sodium", 0.5, AdditionPoint.Mash), IngredientKind.Food, "peanut-flour-defatted", 0.5, AdditionPoint.KnockOut);
-        Caution told = Assert.Single(Forecast(both).Cautions, c => c.Code == "ph.foodAcids");
-        Assert.Contains("that of " + FoodTable.Find("raspberries-raw").Match!.Name + " is not counted", told.Message, StringComparison.Ordinal);
-        Recipe cereal = With(Plain, IngredientKind.Food, "corn-flakes-low-sodium", 0.5, AdditionPoint.Mash);
-        Assert.DoesNotContain(Forecast(cereal).Cautions, c => c.Code == "ph.foodAcids");
-        Assert.Contains(Forecast(cereal).Cautions, c => c.Code == "ph.width");
     }
 
     private static WaterPlan HardWell => WaterFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/water/hard-well.json"))).Value!;

@@ -29,7 +29,7 @@ public class ReferenceTablesTests
     [Fact]
     public void All_tables_travel_in_the_assembly() => Assert.Equal(
         [
-            "finings.csv", "food-families.csv", "foods-stimulants.csv", "foods.csv", "hops.csv", "ingredient-words.csv", "lactic-cultures.csv",
+            "finings.csv", "food-acids.csv", "food-families.csv", "food-minerals.csv", "food-ph.csv", "food-polyols.csv", "foods-stimulants.csv", "foods.csv", "hops.csv", "ingredient-words.csv", "lactic-cultures.csv",
             "malt-titration.csv", "malts.csv", "priors.csv", "starting-values.csv", "style-statistics.csv", "sugars.csv", "water-balances.csv", "yeasts.csv",
         ],
         Files.Select(row => row.Data).Order(StringComparer.Ordinal));
@@ -97,7 +97,7 @@ public class ReferenceTablesTests
     }
 
     [Fact]
-    public void Every_family_says_whether_it_brings_acid_is_low_in_it_or_has_stones_and_is_read_as_it_says()
+    public void Every_family_says_which_way_it_moves_pH_whether_it_is_low_in_acid_or_has_stones_and_is_read_as_it_says()
     {
         var rows = ReferenceData.Table("food-families.csv").Rows;
         Assert.Equal(rows.Select(row => row.Required("id")), FoodFamilies.All.Select(family => family.Id));
@@ -105,21 +105,41 @@ public class ReferenceTablesTests
         {
             var family = FoodFamilies.Of(row.Required("id"));
             Assert.Equal(
-                (row.Required("bringsAcid") == "yes", row.Required("isLowAcid") == "yes", row.Required("hasStones") == "yes"),
-                (family.BringsAcid, family.IsLowAcid, family.HasStones));
+                (row.Required("beerPh"), row.Required("isLowAcid") == "yes", row.Required("hasStones") == "yes"),
+                (family.BeerPh.ToString().ToLowerInvariant(), family.IsLowAcid, family.HasStones));
         });
     }
 
-    // From memory, as the columns: fruit is sour, coffee and milk bring a little and stay low in it, grain and nuts bring none.
+    // FDA list of pH: fruit below beer's 4.3; dates 6.2, banana 4.5, coffee 4.85, milk 6.4, molasses 4.9, pumpkin 4.8 and more, above it.
     [Theory]
-    [InlineData("berries", true, false)]
-    [InlineData("tamarind", true, false)]
-    [InlineData("brewed-coffee", true, true)]
-    [InlineData("milk-fresh", true, true)]
-    [InlineData("vegetable", true, true)]
-    [InlineData("baked-cereal", false, true)]
-    [InlineData("nuts", false, true)]
-    [InlineData("sugar", false, false)]
-    public void Fruit_brings_acid_and_cereal_is_low_in_it(string family, bool bringsAcid, bool isLow) =>
-        Assert.Equal((bringsAcid, isLow), (FoodFamilies.Of(family).BringsAcid, FoodFamilies.Of(family).IsLowAcid));
+    [InlineData("berries", PhPull.Lowers, false)]
+    [InlineData("tamarind", PhPull.Lowers, false)]
+    [InlineData("dates", PhPull.Raises, true)]
+    [InlineData("banana", PhPull.Raises, true)]
+    [InlineData("brewed-coffee", PhPull.Raises, true)]
+    [InlineData("ground-coffee", PhPull.Raises, true)]
+    [InlineData("milk", PhPull.Raises, true)]
+    [InlineData("molasses", PhPull.Raises, false)]
+    [InlineData("cocoa-powder", PhPull.Raises, true)]
+    [InlineData("vegetable", PhPull.Raises, true)]
+    [InlineData("dried-fruit", PhPull.Either, false)]
+    [InlineData("baked-cereal", PhPull.None, true)]
+    [InlineData("sugar", PhPull.None, false)]
+    public void A_family_moves_pH_the_way_its_own_pH_lies(string family, PhPull pull, bool isLow) =>
+        Assert.Equal((pull, isLow), (FoodFamilies.Of(family).BeerPh, FoodFamilies.Of(family).IsLowAcid));
+
+    [Theory]
+    [InlineData("food-acids.csv")]
+    [InlineData("food-minerals.csv")]
+    [InlineData("food-ph.csv")]
+    [InlineData("food-polyols.csv")]
+    public void What_foods_hold_besides_is_of_foods_in_the_table_and_says_its_licence(string file) => Assert.All(ReferenceData.Table(file).Rows, row =>
+    {
+        Assert.Contains(FoodTable.All, food => food.Id == row.Required("food"));
+        Assert.NotEmpty(row.Required("licence"));
+    });
+
+    [Fact]
+    public void A_foods_pH_lies_between_its_ends() => Assert.All(FoodTable.All.Select(food => food.Composition.Ph).OfType<FoodPh>(), ph =>
+        Assert.True(ph.Low <= ph.Likely && ph.Likely <= ph.High && ph.Low >= 2 && ph.High <= 8));
 }

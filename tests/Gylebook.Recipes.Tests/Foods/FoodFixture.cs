@@ -10,7 +10,7 @@ internal static class FoodFixture
     public static double[] Parts(FoodMakeup food) =>
     [
         food.Water, food.Sucrose, food.Glucose, food.Fructose, food.Maltose, food.Lactose, food.Polyols, food.Starch, food.Dextrin,
-        food.SolubleProtein, food.Minerals, food.Ethanol, food.Fat, food.Insoluble,
+        food.SolubleProtein, food.Minerals, food.Ethanol, food.Acids, food.Fat, food.Insoluble,
     ];
 
     public static double Sugars(FoodMakeup food) => food.Sucrose + food.Glucose + food.Fructose + food.Maltose + food.Lactose;

@@ -11,7 +11,51 @@ public class FoodMakeupsTests
     public static TheoryData<string> Ids => [.. FoodTable.All.Select(food => food.Id)];
 
     [Fact]
-    public void The_table_has_all_its_foods() => Assert.Equal(177, FoodTable.All.Count);
+    public void The_table_has_all_its_foods() => Assert.Equal(229, FoodTable.All.Count);
+
+    // No source within reach has figures of these: the row says so, and its family answers until a label does.
+    [Theory]
+    [InlineData("apple", "pome-fruit")]
+    [InlineData("hibiscus", "flower-sour")]
+    [InlineData("oak-chips", "wood")]
+    [InlineData("bread-wheat", "bread")]
+    [InlineData("tea-black", "tea-leaf")]
+    public void A_row_without_figures_says_so_and_is_reckoned_as_its_family(string id, string family)
+    {
+        var made = FoodMakeups.From(FoodTable.Find(id).Match!);
+        Assert.Contains(made.Findings, found => found.Code == "food.noFigures" && found.Severity == Severity.Warning);
+        Assert.Equal(family, made.Makeup!.FamilyId);
+        Assert.Equal(FoodFamilies.Of(family).Moisture / 100, made.Makeup.Water, 0.07);
+        Assert.DoesNotContain(FoodMakeups.From(FoodTable.Find("raspberries").Match!).Findings, found => found.Code == "food.noFigures");
+    }
+
+    // No label prints acid: the brewer's own lemon juice keeps the citric acid and the pH of the table's.
+    [Fact]
+    public void A_sheet_with_the_id_of_a_row_keeps_that_rows_acids()
+    {
+        FoodSheet sheet = new()
+        {
+            Id = "lemon-juice",
+            Name = "lemon juice from a bottle",
+            Family = "sour-juice",
+            Composition = new FoodComposition { Water = 91, Carbohydrate = 8, Source = "made up for the test" },
+        };
+        var made = FoodMakeups.From(sheet).Makeup!;
+        Assert.Equal(FoodAcidTable.Find("lemon-juice")!.Total / 100, made.Acids, 1e-9);
+        Assert.Equal(2.4, made.OwnPh!.Likely);
+        Assert.Equal(0, FoodMakeups.From(sheet with { Id = "another" }).Makeup!.Acids);
+    }
+
+    // JP8: 2.9 g of sorbitol in 100 g of pear, 0.6 of apple; a stone fruit's 0.3 to 0.7. Stones are for stone fruit alone.
+    [Fact]
+    public void Pome_fruit_is_not_stone_fruit()
+    {
+        var (pear, plum) = (OfTable("pear"), OfTable("plum"));
+        Assert.Equal(0.029, pear.Polyols, 1e-9);
+        Assert.True(pear.Fructose > pear.Glucose + pear.Sucrose && plum.Sucrose > plum.Fructose);
+        Assert.False(FoodFamilies.Of(pear.FamilyId).HasStones);
+        Assert.True(FoodFamilies.Of(plum.FamilyId).HasStones);
+    }
 
     [Theory]
     [MemberData(nameof(Ids))]

@@ -23,11 +23,24 @@ public class ReferenceRowsTests
     }
 
     [Fact]
-    public void Unmalted_grain_is_of_the_base_family_and_brings_no_enzyme()
+    public void Unmalted_grain_is_a_family_of_its_own_and_brings_no_enzyme()
     {
         var unmalted = Malts.All.Where(malt => malt.Id.EndsWith("-flakes", StringComparison.Ordinal) || malt.Id.StartsWith("raw-", StringComparison.Ordinal)).ToList();
         Assert.NotEmpty(unmalted);
-        Assert.All(unmalted, malt => Assert.Equal((MaltFamily.Base, 0.0), (malt.Family, malt.DiastaticPower)));
+        Assert.All(unmalted, malt => Assert.Equal((MaltFamily.Raw, 0.0), (malt.Family, malt.DiastaticPower)));
+    }
+
+    // Flaking has opened the starch; raw grain opens where the table of gelatinisation says.
+    [Theory]
+    [InlineData("wheat flakes", null, null)]
+    [InlineData("raw wheat", 52.0, 64.0)]
+    [InlineData("raw barley", 60.0, 65.0)]
+    [InlineData("raw rye", 55.0, 70.0)]
+    [InlineData("pale ale malt", null, null)]
+    public void Raw_grain_alone_has_a_temperature_at_which_it_opens(string name, double? low, double? high)
+    {
+        var span = Malts.Find(name).Match!.OpensAt;
+        Assert.Equal((low, high), (span?.Low.Celsius, span?.High.Celsius));
     }
 
     [Fact]

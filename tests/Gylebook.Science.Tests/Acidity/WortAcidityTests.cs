@@ -8,7 +8,7 @@ namespace Gylebook.Science.Tests.Acidity;
 
 public sealed class WortAcidityTests
 {
-    private static readonly AcidLoad None = new(0, 0, 0, 0, 0, 0, 0, 0, 0);
+    private static readonly AcidLoad None = default;
 
     private static readonly Gen<AcidLoad> Any =
         from lactic in Gen.Double[0, 200]
@@ -17,7 +17,7 @@ public sealed class WortAcidityTests
         from strong in Gen.Double[0, 30]
         from alkalinity in Gen.Double[0, 30]
         from litres in Gen.Double[0.5, 10]
-        select new AcidLoad(lactic, 0, citric, malic, 0, 0, strong, alkalinity, litres);
+        select new AcidLoad(lactic, 0, citric, malic, 0, 0, 0, strong, alkalinity, 0, litres);
 
     /// <summary>Known, by hand: at pH = pKa = 3.86 half a lactic acid's protons are off, so 10 mEq/pH from 5 wants 11.4 / 0.5 mmol.</summary>
     [Fact]

@@ -53,9 +53,10 @@ public sealed record CompositionRow(
     {
         string[] lines = [.. File.ReadLines(RepositoryFile("data/foods.csv")).Where(line => !line.StartsWith('#'))];
         List<string> names = Cells(lines[0]);
-        return [.. lines.Skip(1).Select(line =>
+
+        // Produce of which nobody's figures were within reach has a row without any: it has no label to print.
+        return [.. lines.Skip(1).Select(Cells).Where(cells => cells[names.IndexOf("water_g")].Length > 0).Select(cells =>
         {
-            List<string> cells = Cells(line);
             double? Cell(string name) => cells[names.IndexOf(name)] is { Length: > 0 } text
                 ? double.Parse(text, CultureInfo.InvariantCulture)
                 : null;

@@ -4,7 +4,6 @@ using Gylebook.Engine.State;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Foods;
 
 namespace Gylebook.Forecast.Report.Acidity;
 
@@ -58,13 +57,12 @@ internal static class AcidityCautions
             yield break;
         }
 
-        (double Low, double High) wort = StartingParameters.EndsOf(Known.WortBuffering), mash = StartingParameters.EndsOf(Known.MashBuffering);
+        (double Low, double High) buffering = StartingParameters.EndsOf(Known.BeerBuffering);
         string beer = ph.Beer is { } band ? Invariant($"Beer of pH {band.Low:0.0} to {band.High:0.0}") : "The pH";
-        yield return new("ph.width", Severity.Note, Stage.Pour, Invariant($"{beer} is the range of ordinary beers, or the souring's end, moved by acids added, at {wort.Low:0} to {mash.High:0} mEq/(kg of malt·pH). It knows neither this grist's colour nor this yeast's ways. Where pH keeps people safe, measure it."), "docs/science/beer-ph.md");
-        List<string> foods = [.. brew.Lines.Where(l => l.Food is { } food && FoodFamilies.Of(food.FamilyId).BringsAcid).Select(l => l.Name).Distinct()];
-        if (foods.Count > 0)
+        yield return new("ph.width", Severity.Note, Stage.Pour, Invariant($"{beer} is the range of ordinary beers, or the souring's end, moved by the acids, foods and dry hops added, at {buffering.Low:0} to {buffering.High:0} mEq/(kg of malt·pH). It knows neither this grist's colour nor this yeast's ways. Where pH keeps people safe, measure it."), "docs/science/beer-ph.md");
+        foreach (Caution caution in FoodAcidCautions.Of(brew))
         {
-            yield return new("ph.foodAcids", Severity.Note, Stage.Pour, $"No table here knows the acid of foods: that of {string.Join(", ", foods)} is not counted, and it can bring pH below the low end.", "no published acids for these foods");
+            yield return caution;
         }
     }
 }

@@ -12,7 +12,7 @@ namespace Gylebook.Forecast.Report.Acidity;
 internal sealed record PhReport(Band? Wort, Band? Beer)
 {
     /// <summary>Reads them off a run.</summary>
-    public static PhReport Of(BrewPlan brew, RunOutcome run) => new(BandOf(run, PhReadouts.WortPh, WortBounds(brew, run)), BeerOf(brew, run));
+    public static PhReport Of(BrewPlan brew, RunOutcome run) => new(BandOf(brew, run, PhReadouts.WortPh, WortBounds(brew, run)), BeerOf(brew, run));
 
     /// <summary>The boil lowers the pH by anything up to what is in print; whether it lowers that of sour wort, only the low end counts.</summary>
     private static Bounds WortBounds(BrewPlan brew, RunOutcome run)
@@ -44,7 +44,10 @@ internal sealed record PhReport(Band? Wort, Band? Beer)
         // A soured beer falls with its yeast by no more than an ordinary one does, and perhaps not at all.
         double most = IsSoured(run) ? StartingParameters.Medians[(int)Known.PhOfOrdinaryWort] : ends.High;
         Readout its = PhReadouts.BeerPh with { Of = (in r) => PhReadouts.BeerOf(r, portion) };
-        return BandOf(run, its, Malted(brew, run, (usual, ends.Low), (usual, most)).Between(Known.WortBuffering, Wide(IsSoured(run))));
+        Bounds bounds = Malted(brew, run, (usual, ends.Low), (usual, most));
+        return BandOf(brew, run, its, IsSoured(run)
+            ? bounds.Between(Known.WortBuffering, Wide(sour: true))
+            : bounds.Between(Known.BeerBuffering, StartingParameters.EndsOf(Known.BeerBuffering)));
     }
 
     /// <summary>The wort of the malt, low or high, together with what goes with it.</summary>
@@ -69,9 +72,10 @@ internal sealed record PhReport(Band? Wort, Band? Beer)
     private static bool IsSoured(RunOutcome run) => run.Trace.Has(Stage.Sour) && PhReadouts.IsBuffered(run.Trace.Wort(Stage.Sour));
 
     /// <summary>Nothing is told where so much acid or alkali went in that no pH balances it.</summary>
-    private static Band? BandOf(RunOutcome run, Readout readout, Bounds bounds)
+    private static Band? BandOf(BrewPlan brew, RunOutcome run, Readout readout, Bounds bounds)
     {
-        (double low, double high) = bounds.Of(run, readout);
+        AcidEnds ends = AcidEnds.Of(brew, run, readout);
+        double low = bounds.Of(ends.Sourest, readout).Low, high = bounds.Of(ends.Mildest, readout).High;
         double likely = run[readout];
         return double.IsFinite(low + likely + high) ? new Band(low, likely, high, PhReadouts.Unit, BandKind.Bounds) : null;
     }

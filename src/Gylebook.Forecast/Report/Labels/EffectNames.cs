@@ -34,6 +34,7 @@ public static class EffectNames
         ("sodiumMgPerL", effect?.SodiumMgPerL),
         ("potassiumMgPerL", effect?.PotassiumMgPerL),
         ("acidsGramsPerLitre", effect?.AcidsGramsPerLitre),
+        ("beerPhChange", effect?.BeerPh),
         ("waterLitres", effect?.WaterLitres),
         ("ethanolGrams", effect?.EthanolGrams),
         ("colourSrm", effect?.ColourSrm),

@@ -3,6 +3,7 @@ using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Mashing;
 
 namespace Gylebook.Forecast.Report.Mashing;
@@ -19,7 +20,7 @@ internal static class MashCautions
     /// <summary>Litres of liquor for a kilogram of malt: thinner mashes than this were measured. Our choice, below the 2.5 that was.</summary>
     private const double ThickestMeasured = 2;
 
-    /// <summary>All of them; none without a mash.</summary>
+    /// <summary>All of them; none without starch in a mash.</summary>
     public static IEnumerable<Caution> Of(BrewPlan brew)
     {
         if (!IsMashed(brew))
@@ -50,7 +51,9 @@ internal static class MashCautions
     /// <summary>Whether nothing in print says how much this mash converts: its number is the most there can be.</summary>
     public static bool ConversionIsABound(BrewPlan brew) => IsMashed(brew) && SureMinutesOf(brew) < SureMinutes;
 
-    private static bool IsMashed(BrewPlan planned) => planned.Plan!.Mash.GristKilograms > 0 && planned.Recipe.Mash is { Rests.Count: > 0 };
+    /// <summary>Whether a mash has starch to convert: caramel and roasted malts alone have none.</summary>
+    private static bool IsMashed(BrewPlan planned) => planned.Plan!.Mash.GristKilograms > 0 && planned.Recipe.Mash is { Rests.Count: > 0 }
+        && planned.Lines.Any(line => line.Line.At.Point == AdditionPoint.Mash && line.Makeup[Component.Starch] > 0);
 
     private static double SureMinutesOf(BrewPlan brew) =>
         brew.Plan!.Mash.Rests.Rests.Where(rest => rest.Celsius is >= CoolestSure and <= HottestSure).Sum(rest => rest.Minutes);

@@ -72,7 +72,10 @@ public static class Acids
     /// <summary>Tartaric (L), pKa 2.98, 4.34.</summary>
     public static Acid Tartaric { get; } = new("tartaric", "tartaric acid", 150.086, 0, [2.98, 4.34], null, Mild);
 
-    /// <summary>All of them.</summary>
+    /// <summary>Quinic, pKa 3.46, from memory (3.4 to 3.6): of plums, kiwi fruit and coffee. Gluconic acid, 3.7, is counted with it. Nobody brews with the pure acid.</summary>
+    public static Acid Quinic { get; } = new("quinic", "quinic acid", 192.17, 0, [3.46], null, Mild);
+
+    /// <summary>Those that are sold to brewers.</summary>
     public static IReadOnlyList<Acid> All { get; } =
         [Lactic, Phosphoric, Hydrochloric, Sulphuric, Citric, Acetic, Malic, Tartaric];
 }

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Liquors;
 using Gylebook.Science.Water;
 using Gylebook.Web.Features.Liquors.Showing;
@@ -58,10 +59,17 @@ public sealed partial class IonLedger
 
             if (Outlook.Brew?.Ions?.Glass is { Count: > 0 } glass)
             {
-                yield return new("Glass", ion => glass.TryGetValue(ion, out double milligrams) ? milligrams : null, null);
+                yield return new("Glass", ion => glass.TryGetValue(ion, out Band? band) ? band.Likely : null, null);
             }
         }
     }
+
+    /// <summary>What the glass may hold, ion by ion: malt's own is as wide as published worts.</summary>
+    private string GlassBands => Outlook.Brew?.Ions is { } ions
+        ? string.Join(", ", ions.Glass.Select(row => $"{row.Key.ToString().ToLowerInvariant()} {Ends(row.Value)}").Append($"phosphorus {Ends(ions.Phosphorus)}"))
+        : "";
+
+    private string Ends(Band band) => $"{Desk.Shown.Number(band.Low, 0)} to {Desk.Shown.Number(band.High, 0)}";
 
     private static Column Of(string title, TreatedLiquor liquor) => new(title, ion => liquor.Ions[ion], null);
 

@@ -23,7 +23,8 @@ internal static class AnswerWords
         ["insolubleWithGrainGrams"] = "of that, out with the grain", ["sludgeLitres"] = "sludge it adds", ["sludgeInAllLitres"] = "sludge in all",
         ["beerLostLitres"] = "wort or beer held back", ["packagedLitres"] = "more or less to package", ["extraLiquorLitres"] = "liquor to make up for it",
         ["fatGramsPerLitre"] = "fat it brings", ["fatKeptMgPerL"] = "fat that stays", ["proteinGramsPerLitre"] = "protein that dissolves",
-        ["sodiumMgPerL"] = "sodium", ["potassiumMgPerL"] = "potassium", ["acidsGramsPerLitre"] = "acids", ["waterLitres"] = "water it brings",
+        ["sodiumMgPerL"] = "sodium", ["potassiumMgPerL"] = "potassium", ["acidsGramsPerLitre"] = "acids", ["beerPhChange"] = "pH of the beer",
+        ["waterLitres"] = "water it brings",
         ["ethanolGrams"] = "alcohol it brings itself", ["colourSrm"] = "colour",
     };
 
