@@ -23,17 +23,25 @@ public readonly record struct AcidLoad(
     public bool IsNothing => this == default(AcidLoad) with { Litres = Litres };
 
     /// <summary>mEq of protons that the load has given to the wort at a pH, less its alkalinity and paired base: rises with pH, and with every acid.</summary>
-    public double Given(double ph) =>
+    /// <exception cref="ArgumentOutOfRangeException">A pH outside 0 to 14.</exception>
+    public double Given(double ph) => GivenAt(Math.Pow(10, -Allowed.Ph.Check(ph)));
+
+    /// <summary>The same at an activity of protons, 10^−pH.</summary>
+    internal double GivenAt(double protons) =>
         Strong - Alkalinity - PairedBase
-        + Of(Lactic, Acids.Lactic, ph) + Of(Acetic, Acids.Acetic, ph) + Of(Citric, Acids.Citric, ph)
-        + Of(Malic, Acids.Malic, ph) + Of(Tartaric, Acids.Tartaric, ph) + Of(Phosphoric, Acids.Phosphoric, ph) + Of(Quinic, Acids.Quinic, ph);
+        + Of(Lactic, Acids.Lactic, protons) + Of(Acetic, Acids.Acetic, protons) + Of(Citric, Acids.Citric, protons)
+        + Of(Malic, Acids.Malic, protons) + Of(Tartaric, Acids.Tartaric, protons) + Of(Phosphoric, Acids.Phosphoric, protons)
+        + Of(Quinic, Acids.Quinic, protons);
 
     /// <summary>The load as a food carries it whose own pH that is: acid and its salt together, so that at its own pH it neither gives nor takes.</summary>
     /// <param name="ownPh">pH of the food itself.</param>
     public AcidLoad AnchoredAt(double ownPh) => this with { PairedBase = PairedBase + Given(ownPh) };
 
     /// <summary>mEq of protons that are free in the liquid at a pH, less hydroxide: activity 1, pKw 14.</summary>
-    public double Free(double ph) => 1000 * Litres * (Math.Pow(10, -ph) - Math.Pow(10, ph - 14));
+    public double Free(double ph) => FreeAt(Math.Pow(10, -ph));
 
-    private static double Of(double millimoles, Acid acid, double ph) => millimoles == 0 ? 0 : millimoles * acid.ProtonsGivenUp(ph);
+    /// <summary>The same at an activity of protons, 10^−pH.</summary>
+    internal double FreeAt(double protons) => 1000 * Litres * (protons - (1e-14 / protons));
+
+    private static double Of(double millimoles, Acid acid, double protons) => millimoles == 0 ? 0 : millimoles * acid.ProtonsGivenUpAt(protons);
 }

@@ -43,7 +43,11 @@ public static class WortAcidity
         double b = Buffering.Check(buffering);
         double a = Allowed.Ph.Check(anchor);
         double free = carried.Free(a);
-        return at => (b * (a - at)) + carried.Free(at) - free - carried.Given(at) - released;
+        return at =>
+        {
+            double protons = Math.Pow(10, -at);
+            return (b * (a - at)) + carried.FreeAt(protons) - free - carried.GivenAt(protons) - released;
+        };
     }
 
     /// <summary>mmol of lactic acid to bring it from the anchor to a target pH; none when the load has brought it there already.</summary>

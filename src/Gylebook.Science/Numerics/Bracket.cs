@@ -2,7 +2,8 @@ namespace Gylebook.Science.Numerics;
 
 /// <summary>Two ends with a root of a falling function between them.</summary>
 /// <remarks>
-/// <para>Source: bisection, from memory: the half that the sign points to holds the root; each halving gives one binary digit.</para>
+/// <para>Source: bisection, from memory: the half that the sign points to holds the root; each halving gives one binary digit. A root of a
+/// continuous function is found by interpolation inside the bracket.</para>
 /// <para>Valid for: a function above nought below its root and not above nought beyond it, continuous or not. Whoever has one that
 /// rises hands in its negative.</para>
 /// <para>Accuracy: the bracket's own width; halved until it can be halved no more, one step of a double.</para>
@@ -52,13 +53,57 @@ public readonly record struct Bracket
         return new Bracket { Low = low, High = high };
     }
 
-    /// <summary>The root to the last digit; false, and not a number, when the function has one sign from end to end.</summary>
+    /// <summary>The root of a continuous function to the last digit or two; false, and not a number, when it has one sign from end to end.</summary>
+    /// <remarks>
+    /// Inverse quadratic interpolation where the last three points allow it, else a halving: Chandrupatla 1997, Adv. Eng. Softw.
+    /// 28:145-149, from memory. About ten looks at the function where halvings alone take fifty.
+    /// </remarks>
     public bool TryRoot(Func<double, double> falling, out double root)
     {
         ArgumentNullException.ThrowIfNull(falling);
-        bool within = falling(Low) >= 0 && falling(High) <= 0;
-        root = within ? Halved(falling).Middle : double.NaN;
-        return within;
+        (double newest, double other) = (Low, High);
+        double atNewest = falling(newest), atOther = falling(other);
+        if (!(atNewest >= 0 && atOther <= 0))
+        {
+            root = double.NaN;
+            return false;
+        }
+
+        root = newest;
+        for (double along = 0.5; newest + (along * (other - newest)) is var at && at != newest && at != other;)
+        {
+            double value = falling(at);
+            (double before, double atBefore) = (newest, atNewest);
+            if (value > 0 != atNewest > 0)
+            {
+                (before, atBefore, other, atOther) = (other, atOther, newest, atNewest);
+            }
+
+            (newest, atNewest) = (at, value);
+            (root, double least) = Math.Abs(atOther) < Math.Abs(atNewest) ? (other, atOther) : (newest, atNewest);
+            double closest = LastDigits * Math.Abs(root) / Math.Abs(other - newest);
+            if (!(closest <= 0.5) || least == 0)
+            {
+                break;
+            }
+
+            along = Math.Clamp(Interpolated(newest, other, before, atNewest, atOther, atBefore), closest, 1 - closest);
+        }
+
+        return true;
+    }
+
+    /// <summary>Two steps of a double, relative to it.</summary>
+    private const double LastDigits = 4.5e-16;
+
+    /// <summary>How far from the newest point towards the other one a parabola through all three crosses nought; halfway where it cannot be trusted.</summary>
+    private static double Interpolated(double newest, double other, double before, double atNewest, double atOther, double atBefore)
+    {
+        double x = (newest - other) / (before - other), f = (atNewest - atOther) / (atBefore - atOther);
+        return f * f < x && (1 - f) * (1 - f) < 1 - x
+            ? (atNewest / (atOther - atNewest) * (atBefore / (atOther - atBefore)))
+                + ((before - newest) / (other - newest) * (atNewest / (atBefore - atNewest)) * (atOther / (atBefore - atOther)))
+            : 0.5;
     }
 
     /// <summary>The root to the last digit.</summary>

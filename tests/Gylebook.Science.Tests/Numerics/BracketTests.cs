@@ -13,6 +13,23 @@ public class BracketTests
         Assert.Equal((Math.Sqrt(5) - 1) / 2, new Bracket(0, 2).Root(x => 1 - x - (x * x), "ratio"), 2e-16);
     }
 
+    /// <summary>A line, a curve that grows tenfold with each unit, a step that is almost one. Halving takes 53 looks from 0 to 14.</summary>
+    [Fact]
+    public void Convergence_a_root_takes_few_looks()
+    {
+        (double Root, Func<double, double> Falling)[] curves =
+        [
+            (5.4, x => 5.4 - x), (4.2, x => Math.Pow(10, 4.2 - x) - 1), (3, x => Math.Tanh(40 * (3 - x))),
+        ];
+        Assert.All(curves, curve =>
+        {
+            int looks = 0;
+            double root = new Bracket(0, 14).Root(x => curve.Falling(x) + (0 * looks++), "root");
+            Assert.Equal(curve.Root, root, 1e-4);
+            Assert.InRange(looks, 1, 40);
+        });
+    }
+
     [Theory]
     [InlineData(1, 0.5)]
     [InlineData(10, 1.0 / 1024)]
