@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Fermenting;
 
 /// <summary>How far a wort has fermented, by strength.</summary>
@@ -20,16 +18,4 @@ public static class Attenuation
 
     /// <summary>Real attenuation from strengths in °P.</summary>
     public static double Real(double originalPlato, double realPlato) => (originalPlato - realPlato) / originalPlato;
-
-    /// <summary>Apparent attenuation.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">There was no extract at first.</exception>
-    public static double Apparent(ApparentExtract original, ApparentExtract present) =>
-        Apparent(SomeExtract(original), present.Plato);
-
-    /// <summary>Real attenuation.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">There was no extract at first.</exception>
-    public static double Real(ApparentExtract original, RealExtract present) =>
-        Real(SomeExtract(original), present.Plato);
-
-    private static double SomeExtract(ApparentExtract original) => Argument.MustBePositive(original.Plato, nameof(original));
 }

@@ -1,6 +1,5 @@
 using Gylebook.Science.Data;
 using Gylebook.Science.Numerics;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Mashing;
 
@@ -38,9 +37,6 @@ public static class AttenuationLimit
         double study = Series(celsius, StudyCelsius, StudyPercent), plateau = Series(celsius, PlateauCelsius, PlateauPercent);
         return study + (towardsPlateau * (plateau - study));
     }
-
-    /// <summary>Apparent limit of attenuation, half-way between the two series.</summary>
-    public static Fraction At(Temperature rest) => Fraction.FromPercent(ApparentPercentAt(rest.Celsius));
 
     /// <summary>Whether the study reaches this temperature.</summary>
     public static bool IsWithinPublishedRange(double celsius) => celsius is >= 65 and <= 80;
