@@ -126,7 +126,9 @@ internal static class RunParameters
 
     /// <summary>The rests of a recipe's mash; none without one.</summary>
     internal static RestCourse RestsOf(Recipe recipe) =>
-        new([.. (recipe.Mash?.Rests ?? []).Select(rest => new RestStep(rest.Temperature.Value.Celsius, rest.Time.Value.Minutes))]);
+        new(
+            [.. (recipe.Mash?.Rests ?? []).Select(rest => new RestStep(rest.Temperature.Value.Celsius, rest.Time.Value.Minutes))],
+            StartingParameters.Medians[(int)Known.TowardsPlateau]);
 
     /// <summary>Whether the mash stands in a tun.</summary>
     internal static bool UsesTun(Recipe recipe, Kit kit) => recipe.Mash?.Method == MashMethod.Tun && kit.Tun is not null;
