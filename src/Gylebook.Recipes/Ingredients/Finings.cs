@@ -17,7 +17,4 @@ public static class Finings
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<Fining> All => Rows.Value.All;
-
-    /// <summary>The one of that id or name, or the names that come nearest.</summary>
-    public static Found<Fining> Find(string idOrName) => Rows.Value.Find(idOrName);
 }
