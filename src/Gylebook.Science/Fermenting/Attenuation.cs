@@ -13,9 +13,12 @@ namespace Gylebook.Science.Fermenting;
 public static class Attenuation
 {
     /// <summary>Apparent attenuation from strengths in °P.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There was no extract at first.</exception>
     public static double Apparent(double originalPlato, double apparentPlato) =>
-        (originalPlato - apparentPlato) / originalPlato;
+        (Argument.MustBePositive(originalPlato) - apparentPlato) / originalPlato;
 
     /// <summary>Real attenuation from strengths in °P.</summary>
-    public static double Real(double originalPlato, double realPlato) => (originalPlato - realPlato) / originalPlato;
+    /// <exception cref="ArgumentOutOfRangeException">There was no extract at first.</exception>
+    public static double Real(double originalPlato, double realPlato) =>
+        (Argument.MustBePositive(originalPlato) - realPlato) / originalPlato;
 }

@@ -8,7 +8,7 @@ namespace Gylebook.Science.Liquids;
 /// <c>ip-standard-methods-1998</c>, Appendix G.</para>
 /// <para>Valid for: air-free water at 101.325 kPa, 0 to 100 °C.</para>
 /// <para>Accuracy: 0.006 kg/m³ as quoted there. It lies 0.0035 kg/m³ under the metrologists' formula at 20 °C.</para>
-/// <para>Notes: one formula from the mash liquor to the boil; nothing is checked in the <c>double</c> door.</para>
+/// <para>Notes: one formula from the mash liquor to the boil; nothing is checked.</para>
 /// </remarks>
 public static class WaterDensity
 {

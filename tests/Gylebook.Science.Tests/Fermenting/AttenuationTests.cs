@@ -19,4 +19,11 @@ public class AttenuationTests
     [Fact]
     public void A_dry_beer_is_attenuated_by_more_than_all() =>
         Assert.True(Attenuation.Apparent(12, -0.4) > 1);
+
+    [Fact]
+    public void Water_has_no_attenuation()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => Attenuation.Apparent(0, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Attenuation.Real(0, 0));
+    }
 }
