@@ -4,8 +4,8 @@ namespace Gylebook.Science;
 
 /// <summary>Refuses a number that a formula has no meaning for: a bug of the caller, never a brewer's entry.</summary>
 /// <remarks>
-/// For arguments of one formula. Where the limits have a name and a unit of their own and several places ask them, they are a
-/// <see cref="Quantities.QuantityLimits"/> with a <c>Check</c> of its own.
+/// For arguments of one formula, named as it names them. Limits with a name and a unit of their own are a
+/// <see cref="Quantities.QuantityLimits"/>: decision 0021. What is refused is refused here, by either.
 /// </remarks>
 internal static class Argument
 {
@@ -22,6 +22,11 @@ internal static class Argument
     public static double MustBePositive(double value, [CallerArgumentExpression(nameof(value))] string name = "") =>
         value > 0 && value <= double.MaxValue ? value : Refused(name, value, "must be a number above 0");
 
-    private static double Refused(string name, double value, string demand) =>
+    /// <summary>Refuses a value.</summary>
+    /// <param name="name">What it is the value of.</param>
+    /// <param name="value">The value.</param>
+    /// <param name="demand">What it must be, with the limits.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Always.</exception>
+    public static double Refused(string name, double value, string demand) =>
         throw new ArgumentOutOfRangeException(name, value, $"{name} {demand}.");
 }

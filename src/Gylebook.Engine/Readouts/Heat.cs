@@ -1,7 +1,6 @@
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
-using Gylebook.Science.Cooling;
 using Gylebook.Science.Mashing;
 
 namespace Gylebook.Engine.Readouts;

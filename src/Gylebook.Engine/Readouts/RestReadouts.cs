@@ -1,4 +1,3 @@
-using Gylebook.Engine.Running;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
 using Gylebook.Science.Cooling;

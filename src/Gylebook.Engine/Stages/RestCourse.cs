@@ -37,13 +37,17 @@ public sealed class RestCourse
         EnzymeLife.WorkMinutes(EnzymeLife.AlphaPerMinute(HottestMash), SeriesMinutes);
 
     private readonly RestStep[] _rests;
+    private readonly double _plannedTowards;
     private readonly double _plannedConverted;
 
     /// <summary>A row of rests.</summary>
-    public RestCourse(RestStep[] rests)
+    /// <param name="rests">The rests, in their order.</param>
+    /// <param name="towardsPlateau">Where <see cref="Known.TowardsPlateau"/> starts, 0 to 1.</param>
+    public RestCourse(RestStep[] rests, double towardsPlateau)
     {
         _rests = rests;
-        PlannedLimitPercent = LimitPercent(0, AttenuationLimit.HalfWay);
+        _plannedTowards = towardsPlateau;
+        PlannedLimitPercent = LimitPercent(0, towardsPlateau);
         _plannedConverted = OpenShare(0) * AlphaShare(0);
     }
 
@@ -57,7 +61,7 @@ public sealed class RestCourse
     public double LimitPercent(Draw draw)
     {
         double warmer = draw[Known.MashWarmer], towards = draw[Known.TowardsPlateau];
-        return warmer == 0 && towards == AttenuationLimit.HalfWay
+        return warmer == 0 && towards == _plannedTowards
             ? draw[Known.LimitOfAttenuation]
             : Math.Clamp(draw[Known.LimitOfAttenuation] + LimitPercent(warmer, towards) - PlannedLimitPercent, 0, 100);
     }

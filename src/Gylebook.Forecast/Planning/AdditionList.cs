@@ -91,7 +91,7 @@ internal sealed class AdditionList(ParameterList parameters, double warmestRest)
             Moisture = parameters.Of(certificate[1]),
             Colour = colour == table ? parameters.Of(certificate[2]) : parameters.Lot(StartingParameters.New($"malt.{malt.Id}.ownColour", colour, "°L", Provenance.Entered)),
             DiastaticPower = parameters.Of(certificate[3]),
-            Opening = malt.OpensAt is { } span ? new GrainOpening(span.Low.Celsius, span.High.Celsius, warmestRest) : null,
+            Opening = malt.OpensAt is { } span ? new GrainOpening(span.Low, span.High, warmestRest) : null,
         };
     }
 

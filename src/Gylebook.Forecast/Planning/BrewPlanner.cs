@@ -2,7 +2,6 @@ using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Running;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
-using Gylebook.Forecast.Cooling;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;

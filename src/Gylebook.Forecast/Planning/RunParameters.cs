@@ -34,9 +34,11 @@ internal static class RunParameters
     public static FermentStep Yeast(ParameterList parameters, Recipe recipe, Kit kit, IEnumerable<PlannedLine> yeasts)
     {
         double warmest = recipe.Ferment.Count == 0 ? 20 : recipe.Ferment.Max(r => r.Temperature.Value.Celsius);
+        Provenance table = ResidualCarbonDioxide.IsWithinPublishedRange(warmest)
+            ? new("residual table at the warmest rest, under the air of the kit's height", "seen")
+            : new("residual table carried on to the warmest rest by Weiss 1974, under the air of the kit's height", "computed");
         Slot gas = parameters.Of(StartingParameters.New(
-            "ferment.residualGas", ResidualCarbonDioxide.VolumesAt(warmest, BoilingPoint.PressureKilopascals(kit.MetresAboveSea)), "volumes",
-            new("residual table at the warmest rest, under the air of the kit's height", "seen")));
+            "ferment.residualGas", ResidualCarbonDioxide.VolumesAt(warmest, BoilingPoint.PressureKilopascals(kit.MetresAboveSea)), "volumes", table));
         List<PlannedLine> pitched = [.. yeasts];
         YeastStyle? yeast = pitched
             .OrderByDescending(l => l.Line.Attenuation is not null)
@@ -126,7 +128,9 @@ internal static class RunParameters
 
     /// <summary>The rests of a recipe's mash; none without one.</summary>
     internal static RestCourse RestsOf(Recipe recipe) =>
-        new([.. (recipe.Mash?.Rests ?? []).Select(rest => new RestStep(rest.Temperature.Value.Celsius, rest.Time.Value.Minutes))]);
+        new(
+            [.. (recipe.Mash?.Rests ?? []).Select(rest => new RestStep(rest.Temperature.Value.Celsius, rest.Time.Value.Minutes))],
+            StartingParameters.Medians[(int)Known.TowardsPlateau]);
 
     /// <summary>Whether the mash stands in a tun.</summary>
     internal static bool UsesTun(Recipe recipe, Kit kit) => recipe.Mash?.Method == MashMethod.Tun && kit.Tun is not null;

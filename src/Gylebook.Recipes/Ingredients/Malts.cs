@@ -19,8 +19,8 @@ public sealed record Malt(
     string Id, string Name, MaltFamily Family, Fraction ExtractFineDry, Fraction Moisture, MaltColour Colour,
     double DiastaticPower, string Cereal, Provenance Provenance)
 {
-    /// <summary>For raw grain, the temperatures at which its starch opens; null for malt, and for flakes, which heat has opened.</summary>
-    public (Temperature Low, Temperature High)? OpensAt { get; init; }
+    /// <summary>For raw grain, the temperatures at which its starch opens, °C; null for malt, and for flakes, which heat has opened.</summary>
+    public (double Low, double High)? OpensAt { get; init; }
 }
 
 /// <summary>Malts and mashed grains, by generic type: <c>data/malts.csv</c>.</summary>
@@ -46,7 +46,7 @@ public static class Malts
         row.Required("cereal"),
         Provenance.Of(row))
     {
-        OpensAt = row.Yes("closed") ? Gelatinisation.Span(CerealOf(row)) : null,
+        OpensAt = row.Yes("closed") ? Gelatinisation.SpanCelsius(CerealOf(row)) : null,
     };
 
     private static Cereal CerealOf(CsvRow row) => Enum.TryParse(row.Required("cereal"), ignoreCase: true, out Cereal cereal)

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Gylebook.Recipes.Data;
 using Gylebook.Science.Data;
 
@@ -24,15 +25,21 @@ public static class StartingValues
     private static readonly Lazy<Table<StartingValue>> Rows =
         new(() => new Table<StartingValue>(ReferenceData.Table("starting-values.csv"), Make));
 
+    private static readonly ConcurrentDictionary<string, bool> AskedFor = new(StringComparer.Ordinal);
+
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<StartingValue> All => Rows.Value.All;
 
-    /// <summary>The one of that id or name, or the names that come nearest.</summary>
-    public static Found<StartingValue> Find(string idOrName) => Rows.Value.Find(idOrName);
+    /// <summary>Ids asked for since the program started. A row that is never among them is a second copy, waiting to differ: a test looks.</summary>
+    public static IReadOnlyCollection<string> Asked => [.. AskedFor.Keys];
 
     /// <summary>The starting value of that id: <c>StartingValues.Of("break.share")</c>.</summary>
     /// <exception cref="ArgumentOutOfRangeException">There is none of that id.</exception>
-    public static StartingValue Of(string id) => Rows.Value.Of(id);
+    public static StartingValue Of(string id)
+    {
+        AskedFor.TryAdd(id, true);
+        return Rows.Value.Of(id);
+    }
 
     private static StartingValue Make(CsvRow row) => new(
         row.Required("id"), row.Number("value"), row.Required("unit"), row.Required("what"), Provenance.Of(row))

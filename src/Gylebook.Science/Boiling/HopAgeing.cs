@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Boiling;
 
 /// <summary>How hops lose alpha acid in store.</summary>
@@ -62,10 +60,6 @@ public static class HopAgeing
         Argument.MustNotBeNegative(days);
         return Math.Exp(-PerDay(lostInSixMonths) * TemperatureFactor(celsius) * PackFactor(pack) * days);
     }
-
-    /// <summary>Alpha acid that is left of an assay.</summary>
-    public static Fraction AlphaAfter(Fraction assay, Duration age, Temperature store, HopPack pack, Fraction lostInSixMonths) =>
-        Fraction.FromRatio(assay.Ratio * ShareLeft(age.Days, store.Celsius, pack, lostInSixMonths.Ratio));
 
     /// <summary>Alpha acid at harvest, from today's and what has been lost since.</summary>
     /// <param name="alphaNow">Alpha acid now, any unit.</param>

@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Boiling;
 
 /// <summary>Colour of the wort from the colour of the grist.</summary>
@@ -38,10 +36,6 @@ public static class WortColour
         Argument.MustNotBeNegative(mcu);
         return 1.4922 * Math.Pow(mcu, 0.6859);
     }
-
-    /// <summary>Colour of the wort from a grist.</summary>
-    public static BeerColour OfGrist(double kilogramLovibond, VolumeAt20C wort) =>
-        BeerColour.FromSrm(SrmOfMaltColourUnits(MaltColourUnits(kilogramLovibond, wort.Litres)));
 
     /// <summary>Absorbance at 430 nm through 1 cm.</summary>
     public static double AbsorbanceOfSrm(double srm)

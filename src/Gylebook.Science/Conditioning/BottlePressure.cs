@@ -1,5 +1,4 @@
 using Gylebook.Science.Boiling;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Conditioning;
 
@@ -39,8 +38,4 @@ public static class BottlePressure
         double gasBar = moles / (held + inHeadspace) * BarPerAtmosphere;
         return gasBar + (BoilingPoint.VapourKilopascals(celsius) / 100) - airBar;
     }
-
-    /// <summary>Pressure above the air outside, with no headspace to relieve it.</summary>
-    public static GaugePressure For(Carbonation carbonation, Temperature bottle) =>
-        GaugePressure.FromBar(GaugeBar(carbonation.Volumes, bottle.Celsius));
 }

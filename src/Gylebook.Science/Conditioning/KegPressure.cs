@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Conditioning;
 
 /// <summary>Regulator pressure that keeps a beer at its carbonation.</summary>
@@ -38,10 +36,6 @@ public static class KegPressure
         Argument.MustNotBeNegative(airBar);
         return (volumes / VolumesPerBar(celsius)) - airBar;
     }
-
-    /// <summary>Regulator pressure.</summary>
-    public static GaugePressure For(Carbonation wanted, Temperature beer, AbsolutePressure air) =>
-        GaugePressure.FromBar(GaugeBar(wanted.Volumes, beer.Celsius, air.Bar));
 
     /// <summary>Volumes the beer comes to under that pressure.</summary>
     /// <param name="gaugeBar">Regulator pressure, bar above the air.</param>

@@ -1,5 +1,4 @@
 using Gylebook.Science.Liquids;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Fermenting;
 
@@ -45,22 +44,4 @@ public static class AlcoholEstimate
     /// <summary>The quick rule, 131.25 (OG − FG). Common practice, no source; for the head, not for the label.</summary>
     public static double QuickRulePercentByVolume(double originalGravity, double finalGravity) =>
         QuickRuleFactor * (originalGravity - finalGravity);
-
-    /// <summary>The same strength counted by volume.</summary>
-    public static AlcoholByVolume PercentByVolumeOf(AlcoholByMass alcohol, SpecificGravity gravity) =>
-        AlcoholByVolume.FromPercent(PercentByVolumeOf(alcohol.Percent, gravity.Ratio));
-
-    /// <summary>The same strength counted by mass.</summary>
-    public static AlcoholByMass PercentByMassOf(AlcoholByVolume alcohol, SpecificGravity gravity) =>
-        AlcoholByMass.FromPercent(PercentByMassOf(alcohol.Percent, gravity.Ratio));
-
-    /// <summary>Alcohol from gravity before and after.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The gravity has risen.</exception>
-    public static AlcoholByVolume PercentByVolume(SpecificGravity original, SpecificGravity final) =>
-        AlcoholByVolume.FromPercent(PercentByVolume(original.Ratio, final.Ratio));
-
-    /// <summary>The quick rule. Common practice, no source.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The gravity has risen.</exception>
-    public static AlcoholByVolume QuickRulePercentByVolume(SpecificGravity original, SpecificGravity final) =>
-        AlcoholByVolume.FromPercent(QuickRulePercentByVolume(original.Ratio, final.Ratio));
 }

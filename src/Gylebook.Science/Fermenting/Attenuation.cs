@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Fermenting;
 
 /// <summary>How far a wort has fermented, by strength.</summary>
@@ -15,21 +13,12 @@ namespace Gylebook.Science.Fermenting;
 public static class Attenuation
 {
     /// <summary>Apparent attenuation from strengths in °P.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There was no extract at first.</exception>
     public static double Apparent(double originalPlato, double apparentPlato) =>
-        (originalPlato - apparentPlato) / originalPlato;
+        (Argument.MustBePositive(originalPlato) - apparentPlato) / originalPlato;
 
     /// <summary>Real attenuation from strengths in °P.</summary>
-    public static double Real(double originalPlato, double realPlato) => (originalPlato - realPlato) / originalPlato;
-
-    /// <summary>Apparent attenuation.</summary>
     /// <exception cref="ArgumentOutOfRangeException">There was no extract at first.</exception>
-    public static double Apparent(ApparentExtract original, ApparentExtract present) =>
-        Apparent(SomeExtract(original), present.Plato);
-
-    /// <summary>Real attenuation.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">There was no extract at first.</exception>
-    public static double Real(ApparentExtract original, RealExtract present) =>
-        Real(SomeExtract(original), present.Plato);
-
-    private static double SomeExtract(ApparentExtract original) => Argument.MustBePositive(original.Plato, nameof(original));
+    public static double Real(double originalPlato, double realPlato) =>
+        (Argument.MustBePositive(originalPlato) - realPlato) / originalPlato;
 }

@@ -1,5 +1,4 @@
 using Gylebook.Science.Liquids;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Fermenting;
 
@@ -55,31 +54,4 @@ public static class BeerEnergy
     public static double CarbohydrateGramsPer100Millilitres(
         double realPlato, double gravity, double proteinAndAsh = UsualAshGramsPer100Grams) =>
         Math.Max(0, realPlato - proteinAndAsh) * SucroseSolution.KilogramsPerLitreOfGravity(gravity);
-
-    /// <summary>Energy by the brewer's method, kcal/100 mL.</summary>
-    public static double KilocaloriesPer100Millilitres(
-        AlcoholByMass alcohol, RealExtract real, SpecificGravity gravity) =>
-        KilocaloriesPer100Millilitres(alcohol.Percent, real.Plato, gravity.Ratio);
-
-    /// <summary>Energy by the brewer's method, kJ/100 mL.</summary>
-    public static double KilojoulesPer100Millilitres(AlcoholByMass alcohol, RealExtract real, SpecificGravity gravity) =>
-        KilojoulesPer100Millilitres(alcohol.Percent, real.Plato, gravity.Ratio);
-
-    /// <summary>Energy by the label's factors, kcal/100 mL.</summary>
-    public static double LabelKilocaloriesPer100Millilitres(
-        AlcoholByMass alcohol, RealExtract real, SpecificGravity gravity) =>
-        LabelKilocalories(
-            AlcoholGramsPer100Millilitres(alcohol.Percent, gravity.Ratio),
-            CarbohydrateGramsPer100Millilitres(real.Plato, gravity.Ratio));
-
-    /// <summary>Energy by the label's factors, kJ/100 mL.</summary>
-    public static double LabelKilojoulesPer100Millilitres(
-        AlcoholByMass alcohol, RealExtract real, SpecificGravity gravity) =>
-        LabelKilojoules(
-            AlcoholGramsPer100Millilitres(alcohol.Percent, gravity.Ratio),
-            CarbohydrateGramsPer100Millilitres(real.Plato, gravity.Ratio));
-
-    /// <summary>Carbohydrate, g/100 mL.</summary>
-    public static double CarbohydrateGramsPer100Millilitres(RealExtract real, SpecificGravity gravity) =>
-        CarbohydrateGramsPer100Millilitres(real.Plato, gravity.Ratio);
 }

@@ -3,8 +3,8 @@ namespace Gylebook.Science.Fermenting;
 /// <summary>How many yeast cells a wort asks for, and how much dry yeast that is.</summary>
 /// <remarks>
 /// <para>Symbols: cells (10⁹) = r·L·°P, r million cells per mL and °P.</para>
-/// <para>Source: the rule of 0.75 for ale and 1.5 for lager, home-brewing literature; cells in dry yeast: Van den Berg
-/// and Van Landschoot 2003, Cerevisia 28(3):25–30, Table 1 (six strains, 8 to 18 · 10⁹ per gram).</para>
+/// <para>Source: the rule of 0.75 for ale and 1.5 for lager, home-brewing literature; Fix, Principles of Brewing Science
+/// (from memory). Cells in a gram of dry yeast are a starting value, <c>yeast.dryCellsPerGram</c>.</para>
 /// <para>Valid for: no range is published.</para>
 /// <para>Accuracy: a rule, not a measurement. Strains differ more than twofold in cells per gram.</para>
 /// <para>Notes: counts living cells. How they die in store is another model.</para>
@@ -16,9 +16,6 @@ public static class PitchRate
 
     /// <summary>Million cells per mL and °P for a lager.</summary>
     public const double Lager = 1.5;
-
-    /// <summary>Billion cells in a gram of dry yeast, unless one knows better.</summary>
-    public const double DryYeastBillionsPerGram = 10;
 
     /// <summary>Cells wanted, 10⁹.</summary>
     /// <param name="millionsPerMillilitrePlato">The rate, 10⁶ per mL and °P.</param>
@@ -35,7 +32,7 @@ public static class PitchRate
     }
 
     /// <summary>Dry yeast that holds so many cells, g.</summary>
-    public static double DryYeastGrams(double billionCells, double billionsPerGram = DryYeastBillionsPerGram)
+    public static double DryYeastGrams(double billionCells, double billionsPerGram)
     {
         Argument.MustNotBeNegative(billionCells);
         Argument.MustBePositive(billionsPerGram);

@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Liquids;
 
 /// <summary>The two published polynomials that give strength from gravity, as printed.</summary>
@@ -23,12 +21,4 @@ public static class PlatoPolynomials
     /// <summary>Strength in °Bx by the NBS cubic.</summary>
     public static double NbsBrixAt(double gravity) =>
         -669.56218 + (gravity * (1262.7794 + (gravity * (-775.68212 + (gravity * 182.46007)))));
-
-    /// <summary>Strength by the ASBC cubic.</summary>
-    public static ApparentExtract AsbcPlatoAt(SpecificGravity gravity) =>
-        ApparentExtract.FromPlato(AsbcPlatoAt(gravity.Ratio));
-
-    /// <summary>Strength by the NBS cubic.</summary>
-    public static ApparentExtract NbsBrixAt(SpecificGravity gravity) =>
-        ApparentExtract.FromPlato(NbsBrixAt(gravity.Ratio));
 }

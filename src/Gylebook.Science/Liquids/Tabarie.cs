@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Liquids;
 
 /// <summary>Gravity of beer, from what is dissolved in it and the alcohol beside it.</summary>
@@ -27,13 +25,4 @@ public static class Tabarie
     /// <summary>Real extract in °P of a beer of that gravity and that alcohol in per cent by mass.</summary>
     public static double RealExtractOf(double gravity, double alcoholPercentByMass) =>
         SucroseSolution.PlatoAt(gravity - (EthanolWater.GravityAt20C(alcoholPercentByMass) - 1));
-
-    /// <summary>Gravity of a beer.</summary>
-    public static SpecificGravity GravityOf(RealExtract realExtract, AlcoholByMass alcohol) =>
-        SpecificGravity.FromRatio(GravityOf(realExtract.Plato, alcohol.Percent));
-
-    /// <summary>Real extract of a beer.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The gravity is below that of the alcohol alone.</exception>
-    public static RealExtract RealExtractOf(SpecificGravity gravity, AlcoholByMass alcohol) =>
-        RealExtract.FromPlato(RealExtractOf(gravity.Ratio, alcohol.Percent));
 }

@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Liquids;
 
 /// <summary>How heavy a litre of water is, from ice to steam.</summary>
@@ -10,7 +8,7 @@ namespace Gylebook.Science.Liquids;
 /// <c>ip-standard-methods-1998</c>, Appendix G.</para>
 /// <para>Valid for: air-free water at 101.325 kPa, 0 to 100 °C.</para>
 /// <para>Accuracy: 0.006 kg/m³ as quoted there. It lies 0.0035 kg/m³ under the metrologists' formula at 20 °C.</para>
-/// <para>Notes: one formula from the mash liquor to the boil; nothing is checked in the <c>double</c> door.</para>
+/// <para>Notes: one formula from the mash liquor to the boil; nothing is checked.</para>
 /// </remarks>
 public static class WaterDensity
 {
@@ -25,16 +23,4 @@ public static class WaterDensity
             + (t * (16.952577 + (t * (-7.9905127e-3 + (t * (-46.241757e-6 + (t * (105.84601e-9 - (t * 281.03006e-12)))))))));
         return numerator / (1000 * (1 + (16.887236e-3 * t)));
     }
-
-    /// <summary>Density in kg/L at that temperature.</summary>
-    public static double At(Temperature temperature) => KilogramsPerLitreAt(temperature.Celsius);
-
-    /// <summary>The room that water, or wort taken to swell like it, needs at that temperature.</summary>
-    /// <remarks>Wort swells about a fifth more than water at 10 °P near room temperature; see the instruments page.</remarks>
-    public static HotVolume Warmed(VolumeAt20C volume, Temperature temperature) =>
-        HotVolume.FromLitres(volume.Litres * KilogramsPerLitreAt20C / At(temperature));
-
-    /// <summary>What a hot volume shrinks to at 20 °C; the way back from <see cref="Warmed"/>.</summary>
-    public static VolumeAt20C Cooled(HotVolume volume, Temperature temperature) =>
-        VolumeAt20C.FromLitres(volume.Litres * At(temperature) / KilogramsPerLitreAt20C);
 }

@@ -1,6 +1,5 @@
 using Gylebook.Science.Data;
 using Gylebook.Science.Numerics;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Mashing;
 
@@ -12,23 +11,17 @@ namespace Gylebook.Science.Mashing;
 /// memory. <c>data/mashing/limit-of-attenuation-plateau.csv</c>, from memory.</para>
 /// <para>Valid for: 65 to 80 °C, one rest of an hour, modern lager malt, 3 L/kg.</para>
 /// <para>Accuracy: the two part by up to 6.4 %, at 67 °C. That distance is a parameter of every run.</para>
-/// <para>Notes: the default lies half-way, decision 0020. Below its first row a series stays there; above its last the last line
-/// goes on down to 0. <see cref="IsWithinPublishedRange"/> flags both.</para>
+/// <para>Notes: the starting value lies half-way (<c>mash.limit.towardsPlateau</c>), decision 0020. Below its first row a series stays
+/// there; above its last the last line goes on down to 0. <see cref="IsWithinPublishedRange"/> flags both.</para>
 /// </remarks>
 public static class AttenuationLimit
 {
-    /// <summary>Share of the way from the un-mixed study to the plateau at which the default lies.</summary>
-    public const double HalfWay = 0.5;
-
     private static readonly double[] StudyCelsius = CsvTable.Published("limit-of-attenuation.csv").Numbers("celsius");
     private static readonly double[] StudyPercent = CsvTable.Published("limit-of-attenuation.csv").Numbers("paleMaltPercent");
     private static readonly double[] PlateauCelsius = CsvTable.Published("limit-of-attenuation-plateau.csv").Numbers("celsius");
     private static readonly double[] PlateauPercent = CsvTable.Published("limit-of-attenuation-plateau.csv").Numbers("apparentPercent");
 
-    /// <summary>Apparent limit of attenuation, %, half-way between the two series.</summary>
-    public static double ApparentPercentAt(double celsius) => ApparentPercentAt(celsius, HalfWay);
-
-    /// <summary>The same anywhere between them.</summary>
+    /// <summary>Apparent limit of attenuation, %, at a place between the two series.</summary>
     /// <param name="celsius">Temperature of the rest, -20 to 200 °C.</param>
     /// <param name="towardsPlateau">0 for the un-mixed study, 1 for the plateau.</param>
     public static double ApparentPercentAt(double celsius, double towardsPlateau)
@@ -38,9 +31,6 @@ public static class AttenuationLimit
         double study = Series(celsius, StudyCelsius, StudyPercent), plateau = Series(celsius, PlateauCelsius, PlateauPercent);
         return study + (towardsPlateau * (plateau - study));
     }
-
-    /// <summary>Apparent limit of attenuation, half-way between the two series.</summary>
-    public static Fraction At(Temperature rest) => Fraction.FromPercent(ApparentPercentAt(rest.Celsius));
 
     /// <summary>Whether the study reaches this temperature.</summary>
     public static bool IsWithinPublishedRange(double celsius) => celsius is >= 65 and <= 80;

@@ -1,5 +1,4 @@
 using Gylebook.Science.Data;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Mashing;
 
@@ -17,11 +16,11 @@ public static class Gelatinisation
 {
     private static readonly (double Low, double High)[] Spans = ReadSpans();
 
-    /// <summary>From the first granules to the last.</summary>
-    public static (Temperature Low, Temperature High) Span(Cereal cereal)
+    /// <summary>From the first granules to the last, °C.</summary>
+    public static (double Low, double High) SpanCelsius(Cereal cereal)
     {
-        var (low, high) = SpanCelsius(cereal);
-        return (Temperature.FromCelsius(low), Temperature.FromCelsius(high));
+        Argument.MustBeWithin((int)cereal, 0, Spans.Length - 1, nameof(cereal));
+        return Spans[(int)cereal];
     }
 
     /// <summary>Whether all the starch is open at that temperature, by every source we have.</summary>
@@ -36,12 +35,6 @@ public static class Gelatinisation
     {
         Argument.MustBeWithin(celsius, -20, 200);
         return celsius >= SpanCelsius(cereal).Low;
-    }
-
-    private static (double Low, double High) SpanCelsius(Cereal cereal)
-    {
-        Argument.MustBeWithin((int)cereal, 0, Spans.Length - 1, nameof(cereal));
-        return Spans[(int)cereal];
     }
 
     private static (double Low, double High)[] ReadSpans()

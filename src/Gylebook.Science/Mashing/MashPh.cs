@@ -43,9 +43,6 @@ public static class MashPh
     /// <exception cref="Numerics.DidNotConvergeException">No pH from 0 to 14 balances it: nothing a mash can be.</exception>
     public static double Predict(MashPhMix mix) => Predict(mix, bufferFactor: 1, offset: 0);
 
-    /// <summary>pH as a meter would read it at a temperature.</summary>
-    public static double Predict(MashPhMix mix, Temperature at) => MashPhTemperature.FromRoom(Predict(mix), at);
-
     /// <summary>pH of the cooled sample if the grist is as that guess has it.</summary>
     public static double Predict(MashPhMix mix, MashPhGuess guess) => Predict(mix, guess.BufferFactor, guess.Offset);
 

@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Mashing;
 
 /// <summary>One way the grist may be: its buffer times a factor, its distilled-water pH shifted.</summary>
@@ -37,12 +35,6 @@ public readonly record struct MashPhBand(double Low, double Likely, double High)
     /// <summary>The band of a mash of the same grist as one that was measured.</summary>
     public static MashPhBand Of(MashPhMix mix, MashPhReading reading) =>
         Over(mix, [reading.Likely, reading.SoftestGrist, reading.StiffestGrist]);
-
-    /// <summary>The same band as a meter would read it at a temperature.</summary>
-    public MashPhBand At(Temperature temperature) => new(
-        MashPhTemperature.FromRoom(Low, temperature),
-        MashPhTemperature.FromRoom(Likely, temperature),
-        MashPhTemperature.FromRoom(High, temperature));
 
     private static MashPhBand Over(MashPhMix mix, ReadOnlySpan<MashPhGuess> guesses)
     {

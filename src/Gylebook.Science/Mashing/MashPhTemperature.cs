@@ -16,10 +16,6 @@ public static class MashPhTemperature
     private const double FallPerKelvin = 0.35 / 45;
     private static readonly QuantityLimits Mash = new("Sample temperature", "°C", 0, 100);
 
-    /// <summary>pH at a temperature from that of the sample at 20 °C.</summary>
-    public static double FromRoom(double phAt20C, Temperature at) =>
-        phAt20C - (FallPerKelvin * (Mash.Check(at.Celsius) - 20));
-
     /// <summary>pH of the sample at 20 °C from that at a temperature.</summary>
     public static double ToRoom(double ph, Temperature at) =>
         ph + (FallPerKelvin * (Mash.Check(at.Celsius) - 20));

@@ -69,6 +69,12 @@ public readonly record struct Bracket
             return false;
         }
 
+        if (atNewest == 0 || atOther == 0)
+        {
+            root = atNewest == 0 ? newest : other;
+            return true;
+        }
+
         root = newest;
         for (double along = 0.5; newest + (along * (other - newest)) is var at && at != newest && at != other;)
         {
@@ -100,7 +106,7 @@ public readonly record struct Bracket
     private static double Interpolated(double newest, double other, double before, double atNewest, double atOther, double atBefore)
     {
         double x = (newest - other) / (before - other), f = (atNewest - atOther) / (atBefore - atOther);
-        return f * f < x && (1 - f) * (1 - f) < 1 - x
+        return f * f < x && (1 - f) * (1 - f) < 1 - x && atBefore != atNewest
             ? (atNewest / (atOther - atNewest) * (atBefore / (atOther - atBefore)))
                 + ((before - newest) / (other - newest) * (atNewest / (atBefore - atNewest)) * (atOther / (atBefore - atOther)))
             : 0.5;

@@ -13,9 +13,8 @@ public readonly record struct QuantityLimits(string Name, string Unit, double Lo
 
     /// <summary>The value itself, if it is a number within the limits.</summary>
     /// <exception cref="ArgumentOutOfRangeException">It is not.</exception>
-    public double Check(double value) => Allow(value)
-        ? value
-        : throw new ArgumentOutOfRangeException(Name, value, $"{Name} must be from {Format(Low)} to {Format(High)}.");
+    public double Check(double value) =>
+        Allow(value) ? value : Argument.Refused(Name, value, $"must be from {Format(Low)} to {Format(High)}");
 
     /// <summary>The value with the canonical unit, the same in every country.</summary>
     public string Format(double value) => Invariant($"{value:0.######} {Unit}");

@@ -44,7 +44,7 @@ public sealed class ConversionTests
     [InlineData(80, 60, 1, 1e-9)]
     public void What_heat_and_time_convert_at_most(double celsius, double minutes, double share, double close)
     {
-        RestCourse rests = new([new RestStep(celsius, minutes)]);
+        RestCourse rests = new([new RestStep(celsius, minutes)], towardsPlateau: 0.5);
         Near.Equal(share, rests.PlannedOpenShare * rests.PlannedAlphaShare, close);
     }
 

@@ -66,6 +66,20 @@ public sealed class ParameterTests
         Assert.InRange(fat.Median, label.Low, label.High);
     }
 
+    // The table of gas left in a beer ends at 22 °C.
+    [Theory]
+    [InlineData(19, "seen")]
+    [InlineData(22, "seen")]
+    [InlineData(23, "computed")]
+    public void Residual_gas_beyond_its_table_says_so(double celsius, string status)
+    {
+        Recipe recipe = RecipeFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/plain-bitter.json"))).Value!;
+        Recipe warm = recipe with { Ferment = [Typed.Days(celsius, 14)] };
+        Parameter gas = BrewPlanner.Plan(warm, Kits.Sample("lantern-shed"), _ => null).Plan!.Parameters.Single(p => p.Id == "ferment.residualGas");
+        Assert.Equal(status, gas.Status);
+        Assert.Equal(status == "computed", gas.Source.Contains("Weiss", StringComparison.Ordinal));
+    }
+
     /// <summary>Of any kind: which kind a sample's own is, the lay-out knows.</summary>
     private static bool Known(string id) => Priors.All.Any(row => row.Level == PriorLevel.Between && Fits(row.Id, id));
 

@@ -1,4 +1,8 @@
+using Gylebook.Forecast.Report;
+using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Kits;
 using Gylebook.Tests.Shared;
 
 namespace Gylebook.Forecast.Tests.Planning;
@@ -6,13 +10,24 @@ namespace Gylebook.Forecast.Tests.Planning;
 /// <summary>A figure that nobody reads is a second copy waiting to differ.</summary>
 public sealed class StartingValuesTests
 {
+    // No test asks for one by its id: what is asked here, the program asked.
     [Fact]
-    public void Every_figure_of_the_limit_of_attenuation_is_asked_for_by_name()
+    public void Every_starting_value_is_asked_for_when_the_samples_are_forecast()
     {
-        string source = string.Concat(Directory
-            .EnumerateFiles(RepositoryFile.PathOf("src"), "*.cs", SearchOption.AllDirectories).Select(File.ReadAllText));
-        List<string> limits = [.. StartingValues.All.Select(value => value.Id).Where(id => id.StartsWith("mash.limit.", StringComparison.Ordinal))];
-        Assert.NotEmpty(limits);
-        Assert.All(limits, id => Assert.Contains($"\"{id}\"", source, StringComparison.Ordinal));
+        Kit kit = BuiltInKit.New("House");
+        foreach (string sample in ParameterTests.Samples().Select(row => row.Data))
+        {
+            Recipe recipe = RecipeFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/" + sample))).Value!;
+            foreach (SpargeMethod method in Enum.GetValues<SpargeMethod>())
+            {
+                Forecaster.Forecast(Rinsed(recipe, method), kit, _ => null, sample);
+            }
+        }
+
+        Assert.NotEmpty(StartingValues.All);
+        Assert.Empty(StartingValues.All.Select(row => row.Id).Except(StartingValues.Asked));
     }
+
+    private static Recipe Rinsed(Recipe recipe, SpargeMethod method) =>
+        recipe.Mash is { } mash ? recipe with { Mash = mash with { Sparge = mash.Sparge with { Method = method } } } : recipe;
 }

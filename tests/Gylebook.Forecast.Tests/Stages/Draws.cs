@@ -74,7 +74,7 @@ internal static class Draws
             DiastaticPower = Next("power", 2 * MashStep.EnoughDiastaticPower),
         };
         draw = [.. draw, malt.ExtractFineDry.Ratio, malt.Moisture.Ratio, malt.Colour.Lovibond, 2 * MashStep.EnoughDiastaticPower];
-        return new MashStep([made], kilograms, new RestCourse([new RestStep(66, 60)]));
+        return new MashStep([made], kilograms, new RestCourse([new RestStep(66, 60)], towardsPlateau: 0.5));
     }
 
     /// <summary>Twenty kilograms or so of clear all-malt wort of that strength.</summary>

@@ -19,7 +19,7 @@ public sealed class MashTests
     public void A_Congress_mash_reads_its_certificate(string id)
     {
         Malt malt = Malts.Find(id).Match!;
-        Wort mash = Draws.Mashed(malt, 0.05, 0.4, Draws.Of(limit: 100 * StartingValues.Of("mash.limit.congress").Value));
+        Wort mash = Draws.Mashed(malt, 0.05, 0.4, Draws.Of(limit: 100 * StartingValues.All.Single(row => row.Id == "mash.limit.congress").Value));
         double moisture = malt.Moisture.Ratio;
 
         // Extract per cent of the malt as is, by the balance of the method: E = P·(800 + M)/(100 − P).
@@ -84,7 +84,7 @@ public sealed class MashTests
                 LiquorKilograms = 22.7 * Wort.WaterKilogramsPerLitre,
                 VesselKilojoulesPerKelvin = 0,
                 VesselCelsius = 20,
-                SlakingKelvins = StartingValues.Of("mash.slakingKelvins").Value,
+                SlakingKelvins = StartingValues.All.Single(row => row.Id == "mash.slakingKelvins").Value,
             },
             71.7),
         1);

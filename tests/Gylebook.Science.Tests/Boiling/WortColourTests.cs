@@ -1,6 +1,5 @@
 using CsCheck;
 using Gylebook.Science.Boiling;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Tests.Boiling;
 
@@ -27,7 +26,6 @@ public class WortColourTests
         double units = WortColour.MaltColourUnits((4.5 * 3) + (0.5 * 60), 20);
         Assert.Equal(18.15, units, tolerance: 0.005);
         Assert.Equal(10.90, WortColour.SrmOfMaltColourUnits(units), tolerance: 0.005);
-        Assert.Equal(10.90, WortColour.OfGrist(43.5, VolumeAt20C.FromLitres(20)).Srm, tolerance: 0.005);
     }
 
     // 8.3454 pounds per gallon in a kilogram per litre: NIST SP 811 factors, four decimals.

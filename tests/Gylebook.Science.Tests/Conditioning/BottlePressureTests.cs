@@ -1,6 +1,5 @@
 using CsCheck;
 using Gylebook.Science.Conditioning;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Tests.Conditioning;
 
@@ -49,10 +48,6 @@ public class BottlePressureTests
             Assert.True(BottlePressure.GaugeBar(volumes + more, celsius, headspace) > here);
             Assert.True(BottlePressure.GaugeBar(volumes, celsius, headspace + more) < here);
         });
-
-    [Fact]
-    public void Typed_quantities_give_the_same() =>
-        Assert.Equal(2.12, BottlePressure.For(Carbonation.FromVolumes(2.5), Temperature.FromCelsius(20)).Bar, tolerance: 0.005);
 
     [Fact]
     public void What_has_no_meaning_is_refused()

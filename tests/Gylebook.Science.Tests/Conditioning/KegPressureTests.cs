@@ -1,7 +1,6 @@
 using CsCheck;
 using Gylebook.Science.Boiling;
 using Gylebook.Science.Conditioning;
-using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Tests.Conditioning;
 
@@ -125,13 +124,6 @@ public class KegPressureTests
             Assert.True(KegPressure.GaugeBar(volumes, celsius + more, SeaLevel) > here);
             Assert.True(KegPressure.GaugeBar(volumes + more, celsius, SeaLevel) > here);
         });
-
-    [Fact]
-    public void Typed_quantities_give_the_same() =>
-        Assert.Equal(
-            KegPressure.GaugeBar(2.5, 4, SeaLevel),
-            KegPressure.For(Carbonation.FromVolumes(2.5), Temperature.FromCelsius(4), AbsolutePressure.FromBar(SeaLevel)).Bar,
-            tolerance: 1e-12);
 
     [Theory]
     [InlineData(-1.1, true)]

@@ -1,5 +1,4 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Engine.State;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;

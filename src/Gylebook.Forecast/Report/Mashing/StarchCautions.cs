@@ -40,7 +40,7 @@ internal static class StarchCautions
         double[] medians = brew.Plan!.Medians;
         foreach (PlannedLine line in brew.Lines.Where(l => l is { Line.At.Point: AdditionPoint.Mash, Malt.OpensAt: not null }))
         {
-            (double low, double high) = (line.Malt!.OpensAt!.Value.Low.Celsius, line.Malt.OpensAt.Value.High.Celsius);
+            (double low, double high) = line.Malt!.OpensAt!.Value;
             GrainOpening opening = new(low, high, brew.Plan.Mash.Rests.WarmestCelsius);
             double share = opening.ShareAt(medians);
             if (share < 1)

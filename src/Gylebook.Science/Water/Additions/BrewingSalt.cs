@@ -47,7 +47,7 @@ public sealed record BrewingSalt(
 
     /// <summary>What so many grams in so many litres add.</summary>
     public IonProfile Added(Mass amount, VolumeAt20C liquor) =>
-        PerGramInALitre * (amount.Grams / Allowed.Positive.Check(liquor.Litres));
+        PerGramInALitre * (amount.Grams / Argument.MustBeWithin(liquor.Litres, 1e-12, 1e6));
 
     internal double MilligramsPerGram(Ion ion)
     {

@@ -3,7 +3,7 @@ using Gylebook.Science.Quantities;
 
 namespace Gylebook.Science.Water;
 
-/// <summary>Limits of plain numbers that have no quantity of their own; NaN is outside all of them.</summary>
+/// <summary>Limits of plain numbers that have a name and a unit but no quantity of their own; NaN is outside all of them.</summary>
 internal static class Allowed
 {
     internal static readonly QuantityLimits Ph = new("pH", "", 0, 14);
@@ -18,7 +18,4 @@ internal static class Allowed
     internal static readonly QuantityLimits IonicStrength = new("Ionic strength", "mol/L", 0, 0.5);
     internal static readonly QuantityLimits LiquidWater = new("Temperature", "°C", 0, 90);
     internal static readonly QuantityLimits Pressure = new("CO2 pressure", "atm", 1e-9, 10);
-    internal static readonly QuantityLimits Amount = new("Amount", "", 0, 1e6);
-    internal static readonly QuantityLimits Positive = new("Value", "", 1e-12, 1e6);
-    internal static readonly QuantityLimits Share = new("Share", "", 0, 1);
 }

@@ -107,8 +107,8 @@ public readonly record struct IonProfile
     /// <exception cref="ArgumentOutOfRangeException">A volume is negative, or there is no water at all.</exception>
     public IonProfile BlendedWith(IonProfile other, double litresOfThis, double litresOfOther)
     {
-        double total = Allowed.Positive.Check(
-            Allowed.Amount.Check(litresOfThis) + Allowed.Amount.Check(litresOfOther));
+        double total = Argument.MustBeWithin(
+            Argument.MustBeWithin(litresOfThis, 0, 1e6) + Argument.MustBeWithin(litresOfOther, 0, 1e6), 1e-12, 1e6, "litres of both");
         double share = litresOfThis / total;
         IonProfile self = this;
         return FromFunction(ion => (share * self[ion]) + ((1 - share) * other[ion]));
@@ -116,7 +116,7 @@ public readonly record struct IonProfile
 
     /// <summary>This water with a share of it replaced by distilled water.</summary>
     public IonProfile Diluted(double shareDistilled) =>
-        BlendedWith(Distilled, 1 - Allowed.Share.Check(shareDistilled), shareDistilled);
+        BlendedWith(Distilled, 1 - Argument.MustBeWithin(shareDistilled, 0, 1), shareDistilled);
 
     /// <summary>Both sets of ions in the same litre.</summary>
     public static IonProfile operator +(IonProfile left, IonProfile right) =>

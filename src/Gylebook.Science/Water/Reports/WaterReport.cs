@@ -64,7 +64,7 @@ public sealed record WaterReport
     public double? ConductivityMicrosiemens
     {
         get => _conductivity;
-        init => _conductivity = value is { } conductivity ? Allowed.Amount.Check(conductivity) : null;
+        init => _conductivity = value is { } conductivity ? Argument.MustBeWithin(conductivity, 0, 1e6) : null;
     }
 
     /// <summary>Alkalinity in mEq/L from whichever field states it; carbonate counts twice for each mole.</summary>

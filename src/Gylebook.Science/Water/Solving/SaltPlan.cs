@@ -1,5 +1,3 @@
-using Gylebook.Science.Quantities;
-
 namespace Gylebook.Science.Water;
 
 /// <summary>An ion the brewer wants so much of.</summary>
@@ -46,11 +44,7 @@ public sealed record SaltPlan(
 /// <summary>A salt found.</summary>
 /// <param name="Salt">Which.</param>
 /// <param name="GramsPerLitre">How much.</param>
-public sealed record SaltFound(BrewingSalt Salt, double GramsPerLitre)
-{
-    /// <summary>Grams for so many litres.</summary>
-    public Mass For(VolumeAt20C liquor) => Mass.FromGrams(GramsPerLitre * liquor.Litres);
-}
+public sealed record SaltFound(BrewingSalt Salt, double GramsPerLitre);
 
 /// <summary>An acid found.</summary>
 /// <param name="Acid">Which.</param>

@@ -34,7 +34,7 @@ internal sealed class SaltProblem
 
         if (plan.Dilution is { } dilution)
         {
-            Column(column, "dilution", 0, Allowed.Share.Check(dilution.MostShare), dilution.Price,
+            Column(column, "dilution", 0, Argument.MustBeWithin(dilution.MostShare, 0, 1), dilution.Price,
                 ion => dilution.Water[ion] - plan.Source[ion]);
         }
     }
@@ -111,10 +111,10 @@ internal sealed class SaltProblem
 
     private void Column(int column, string name, double low, double high, double price, Func<Ion, double> effect)
     {
-        Low[column] = Allowed.Amount.Check(low);
-        High[column] = Allowed.Amount.Check(high);
+        Low[column] = Argument.MustBeWithin(low, 0, 1e6);
+        High[column] = Argument.MustBeWithin(high, 0, 1e6);
         Argument.MustBeWithin(high, low, double.MaxValue, name);
-        Price[column] = Allowed.Amount.Check(price);
+        Price[column] = Argument.MustBeWithin(price, 0, 1e6);
         Names[column] = name;
         foreach (Ion ion in Ions.All)
         {

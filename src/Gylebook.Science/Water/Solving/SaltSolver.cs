@@ -38,15 +38,15 @@ public static class SaltSolver
         SaltPlan plan, double litres, double gramStep = 0.1, double millilitreStep = 0.1)
     {
         Check(plan);
-        _ = Allowed.Positive.Check(litres);
+        Argument.MustBeWithin(litres, 1e-12, 1e6);
         SaltProblem problem = new(plan);
         double[] amounts = Minimise(problem);
         double[] steps = new double[amounts.Length];
         for (int column = 0; column < steps.Length; column++)
         {
             bool acid = column >= plan.Salts.Count && column < plan.Salts.Count + problem.Acids.Count;
-            steps[column] = column < plan.Salts.Count ? Allowed.Positive.Check(gramStep) / litres
-                : acid ? Allowed.Positive.Check(millilitreStep) / litres
+            steps[column] = column < plan.Salts.Count ? Argument.MustBeWithin(gramStep, 1e-12, 1e6) / litres
+                : acid ? Argument.MustBeWithin(millilitreStep, 1e-12, 1e6) / litres
                 : 0;
         }
 
@@ -128,7 +128,7 @@ public static class SaltSolver
         foreach (IonTarget target in plan.Targets)
         {
             _ = Allowed.MilligramsPerLitre.Check(target.MilligramsPerLitre);
-            _ = Allowed.Amount.Check(target.Weight);
+            Argument.MustBeWithin(target.Weight, 0, 1e6);
         }
     }
 }
