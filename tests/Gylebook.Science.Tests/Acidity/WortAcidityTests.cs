@@ -8,7 +8,7 @@ namespace Gylebook.Science.Tests.Acidity;
 
 public sealed class WortAcidityTests
 {
-    private static readonly AcidLoad None = default;
+    private static readonly AcidLoad None = new(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
     private static readonly Gen<AcidLoad> Any =
         from lactic in Gen.Double[0, 200]
