@@ -3,6 +3,7 @@ using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Running;
 using Gylebook.Forecast.Planning;
+using Gylebook.Forecast.Report;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
@@ -22,6 +23,8 @@ public class ForecastBenchmarks
     private RunPlan _plan = null!;
     private RunTrace _trace = null!;
     private double[] _moved = null!;
+    private ReadoutTable _readouts = null!;
+    private double[] _told = null!;
 
     /// <summary>Reads the files and lays out once.</summary>
     [GlobalSetup]
@@ -34,6 +37,8 @@ public class ForecastBenchmarks
         BrewPlan planned = BrewPlanner.Plan(_recipe, _kit, _ => null);
         _plan = planned.Plan ?? throw new InvalidOperationException(string.Join('\n', planned.Findings.Select(f => f.Message)));
         _trace = new RunTrace(_plan);
+        _readouts = planned.Readouts!;
+        _told = new double[_readouts.All.Count];
         _moved = [.. _plan.Medians.Select(median => 0.99 * median)];
         _moved[(int)Known.MashWarmer] = 0.5;
         _moved[(int)Known.StandWarmer] = 0.5;
@@ -77,4 +82,16 @@ public class ForecastBenchmarks
 
         return sum;
     }
+
+    /// <summary>The same, and all that can be told read into a buffer.</summary>
+    [Benchmark]
+    public void RunAndAllReadouts()
+    {
+        Run.Through(_plan, _moved, _trace);
+        _readouts.Read(new RunView(_plan, _moved, _trace), _told);
+    }
+
+    /// <summary>A key on the recipe page: lay-out, run and report.</summary>
+    [Benchmark]
+    public BrewForecast Key() => Forecaster.Forecast(_recipe, _kit, _ => null, "bench");
 }
