@@ -16,7 +16,7 @@ namespace Gylebook.Forecast.Ingredients;
 internal static class LineLookup
 {
     /// <summary>Makeups of the table's own foods: a row never changes, and making one up takes longer than a run.</summary>
-    private static readonly ConcurrentDictionary<string, FoodMakeup?> TableFoods = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, MadeUpFood> TableFoods = new(StringComparer.Ordinal);
 
     /// <summary>Looks every line up; what is not found becomes a finding, with the nearest names.</summary>
     public static IReadOnlyList<PlannedLine> Find(Recipe recipe, Func<string, FoodMakeup?> foods, List<Finding> findings)
@@ -110,8 +110,14 @@ internal static class LineLookup
     private static PlannedLine? Food(
         int number, IngredientLine line, string path, Func<string, FoodMakeup?> foods, List<Finding> findings)
     {
-        FoodMakeup? food = foods(line.Of)
-            ?? (Match(FoodTable.Find(line.Of), "food", line, path, findings) is Food row ? TableFoods.GetOrAdd(row.Id, _ => FoodMakeups.From(row).Makeup) : null);
+        FoodMakeup? food = foods(line.Of);
+        if (food is null && Match(FoodTable.Find(line.Of), "food", line, path, findings) is Food row)
+        {
+            MadeUpFood made = TableFoods.GetOrAdd(row.Id, _ => FoodMakeups.From(row));
+            food = made.Makeup;
+            findings.AddRange(made.Findings.Where(f => f.Severity >= Severity.Warning).Select(f => f with { Where = path, Message = $"{line.As ?? row.Name}: {f.Message}" }));
+        }
+
         return food is null || Weighed(line, path, FoodFigures.Placed(food, 1, line.At.Point), findings) is not double kg
             ? null
             : new PlannedLine(number, line, line.As ?? food.Name, kg) { Food = food, Makeup = FoodFigures.Placed(food, kg, line.At.Point) };

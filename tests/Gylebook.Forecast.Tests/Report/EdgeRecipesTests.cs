@@ -46,6 +46,12 @@ public sealed class EdgeRecipesTests
         { "minute-then-hot", [], ["mash.conversion", "attenuation.range"] },
         { "thick-mash", ["mash.thick"], ["mash.tooThick", "mash.conversion"] },
         { "too-few-enzymes", ["mash.enzyme", "gravity.thin"], ["mash.conversion"] },
+        { "raw-wheat", ["starch.cookFirst"], ["mash.conversion", "mash.enzyme"] },
+        { "raw-rice", ["starch.cookFirst"], ["mash.conversion", "mash.enzyme"] },
+        // Acids, and foods without figures.
+        { "raspberries", ["ph.foodsCounted", "food.raw"], ["ph.foodAcids", "food.noFigures"] },
+        { "pear", ["food.noFigures"], ["pits.cyanide"] },
+        { "many-dry-hops", ["bitterness.dryHops"], ["ph.foodAcids", "food.noFigures"] },
         // Foods and packages.
         { "fat-collapses", ["fat.head", "food.raw", "foam.fermenter"], ["boilover.powder"] },
         { "lactose-stout", [], ["bottle.unfermentedSugar", "bottle.strayYeast"] },
