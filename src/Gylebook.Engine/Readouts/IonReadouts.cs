@@ -73,7 +73,7 @@ public static class IonReadouts
         foreach (int portion in run.Plan.Packaged)
         {
             ref readonly Wort beer = ref run.Wort(Stage.Pour, portion);
-            litres += beer.Litres;
+            litres += run.Litres(Stage.Pour, portion);
             milligrams += beer[component] + (foods == component ? 0 : beer[foods]);
             kilograms += beer[Component.MaltBuffer];
         }

@@ -100,8 +100,14 @@ public sealed class RunOutcome(RunPlan plan, double[] draw, RunTrace trace)
     public static RunOutcome Likely(RunPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        return At(plan, plan.Medians);
+    }
+
+    /// <summary>The plan run at a draw; whether it came to its end, the trace says.</summary>
+    public static RunOutcome At(RunPlan plan, double[] draw)
+    {
         RunTrace trace = new(plan);
-        Run.Through(plan, plan.Medians, trace);
-        return new RunOutcome(plan, plan.Medians, trace);
+        Run.Through(plan, draw, trace);
+        return new RunOutcome(plan, draw, trace);
     }
 }

@@ -50,7 +50,7 @@ public static class BrewPlanner
         RunParameters.SetAll(parameters, recipe, kit, rests);
         SourStep? souring = culture is null ? null : RunParameters.Souring(parameters, recipe, culture);
         KettleHeat heat = new(recipe, kit);
-        StepList steps = new(recipe, lines, parameters, heat, souring);
+        StepList steps = new(recipe, lines, parameters, heat, souring, rests);
         steps.Write(YeastByPortion(recipe, kit, lines, parameters));
         RunPlan plan = Assemble(recipe, kit, lines, parameters, steps, rests, liquors);
         RunTrace trace = new(plan);

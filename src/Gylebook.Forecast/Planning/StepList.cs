@@ -11,7 +11,7 @@ namespace Gylebook.Forecast.Planning;
 /// <summary>The moves of a run in order, with the rows they point to.</summary>
 /// <remarks>What happens up to the cast is written by <see cref="HotSteps"/>, all that follows by <see cref="CellarSteps"/>.</remarks>
 internal sealed class StepList(
-    Recipe recipe, IReadOnlyList<PlannedLine> lines, ParameterList parameters, KettleHeat heat, SourStep? souring)
+    Recipe recipe, IReadOnlyList<PlannedLine> lines, ParameterList parameters, KettleHeat heat, SourStep? souring, RestCourse rests)
 {
     /// <summary>The portion all begins in.</summary>
     public const int Main = 0;
@@ -23,7 +23,7 @@ internal sealed class StepList(
     public List<Step> Steps { get; } = [];
 
     /// <summary>What goes in.</summary>
-    public AdditionList Additions { get; } = new(parameters, RunParameters.RestsOf(recipe).WarmestCelsius);
+    public AdditionList Additions { get; } = new(parameters, rests.WarmestCelsius);
 
     public List<SourStep> Sourings { get; } = [];
 

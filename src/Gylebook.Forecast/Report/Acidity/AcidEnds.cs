@@ -1,7 +1,6 @@
 using Gylebook.Engine.Makeups;
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
-using Gylebook.Engine.Running;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes.Foods;
@@ -44,9 +43,6 @@ internal sealed record AcidEnds(RunOutcome Sourest, RunOutcome Mildest)
     }
 
     /// <summary>The brew at another draw; as it was where that cannot be run.</summary>
-    private static RunOutcome With(RunOutcome run, double[] draw)
-    {
-        RunTrace trace = new(run.Plan);
-        return Run.Through(run.Plan, draw, trace) ? new RunOutcome(run.Plan, draw, trace) : run;
-    }
+    private static RunOutcome With(RunOutcome run, double[] draw) =>
+        RunOutcome.At(run.Plan, draw) is { Trace.IsWhole: true } moved ? moved : run;
 }

@@ -1,7 +1,6 @@
 using Gylebook.Engine.Makeups;
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
-using Gylebook.Engine.Running;
 using Gylebook.Forecast.Planning;
 
 namespace Gylebook.Forecast.Report.Mashing;
@@ -31,7 +30,6 @@ internal static class StarchEnds
     {
         double[] draw = [.. run.Draw];
         draw[(int)parameter] = value;
-        RunTrace trace = new(run.Plan);
-        return Run.Through(run.Plan, draw, trace) ? new RunOutcome(run.Plan, draw, trace) : null;
+        return RunOutcome.At(run.Plan, draw) is { Trace.IsWhole: true } moved ? moved : null;
     }
 }

@@ -1,5 +1,4 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes.Ingredients;
@@ -31,15 +30,7 @@ internal sealed record TiringYeast(RunOutcome Early, RunOutcome Never)
         }
 
         return run.View.Most(static (in r, p) => r.Wort(Stage.Ferment, p).AlcoholByVolumePercent) > least
-            ? new TiringYeast(Again(run.Plan, early), Again(run.Plan, never))
+            ? new TiringYeast(RunOutcome.At(run.Plan, early), RunOutcome.At(run.Plan, never))
             : null;
-    }
-
-    /// <summary>The same plan at another draw.</summary>
-    private static RunOutcome Again(RunPlan plan, double[] draw)
-    {
-        RunTrace trace = new(plan);
-        Run.Through(plan, draw, trace);
-        return new RunOutcome(plan, draw, trace);
     }
 }
