@@ -1,9 +1,11 @@
+using Gylebook.Recipes.Forms;
 using BenchmarkDotNet.Attributes;
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Running;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
@@ -34,7 +36,7 @@ public class ForecastBenchmarks
         Reading<Kit> kit = KitFile.Read(TwentyIngredients.Kit);
         _recipe = recipe.Value ?? throw new InvalidOperationException(string.Join('\n', recipe.Findings.Select(f => f.Message)));
         _kit = kit.Value ?? throw new InvalidOperationException(string.Join('\n', kit.Findings.Select(f => f.Message)));
-        BrewPlan planned = BrewPlanner.Plan(_recipe, _kit, _ => null);
+        BrewPlan planned = BrewPlanner.Plan(_recipe, _kit, Larder.Empty);
         _plan = planned.Plan ?? throw new InvalidOperationException(string.Join('\n', planned.Findings.Select(f => f.Message)));
         _trace = new RunTrace(_plan);
         _readouts = planned.Readouts!;
@@ -46,20 +48,11 @@ public class ForecastBenchmarks
 
     /// <summary>The yardstick: ten million multiply-adds, each of which waits for the one before.</summary>
     [Benchmark(Baseline = true)]
-    public double TenMillionMultiplyAdds()
-    {
-        double sum = 0;
-        for (int i = 0; i < 10_000_000; i++)
-        {
-            sum = Math.FusedMultiplyAdd(sum, 0.999999, 1);
-        }
-
-        return sum;
-    }
+    public double TenMillionMultiplyAdds() => Yardstick.TenMillionMultiplyAdds();
 
     /// <summary>Checks, looks up, lays out and plans backwards.</summary>
     [Benchmark]
-    public BrewPlan LayOutWithPlanning() => BrewPlanner.Plan(_recipe, _kit, _ => null);
+    public BrewPlan LayOutWithPlanning() => BrewPlanner.Plan(_recipe, _kit, Larder.Empty);
 
     /// <summary>One run at the medians.</summary>
     [Benchmark]
@@ -93,5 +86,5 @@ public class ForecastBenchmarks
 
     /// <summary>A key on the recipe page: lay-out, run and report.</summary>
     [Benchmark]
-    public BrewForecast Key() => Forecaster.Forecast(_recipe, _kit, _ => null, "bench");
+    public BrewForecast Key() => Forecaster.Forecast(_recipe, _kit, Larder.Empty, "bench");
 }

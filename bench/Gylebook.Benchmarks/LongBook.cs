@@ -5,7 +5,7 @@ using Gylebook.Store.Sqlite;
 
 namespace Gylebook.Benchmarks;
 
-/// <summary>A book of many years: 2,000 recipes with 100,000 edits, some 400 MB.</summary>
+/// <summary>A book of many years: 2,000 recipes with 100,000 edits.</summary>
 internal static class LongBook
 {
     public const int Recipes = 2000;
@@ -24,7 +24,7 @@ internal static class LongBook
             await using var context = new BookContext(SqliteBook.Options(file, SqliteBook.Patience));
             RecipeRow[] recipes = [.. some.Select(Recipe)];
             context.Recipes.AddRange(recipes);
-            context.Edits.AddRange(recipes.SelectMany(Edits));
+            context.Edits.AddRange(recipes.SelectMany((recipe, i) => Edits(recipe, 1 + ((long)some[i] * EditsEach))));
             await context.SaveChangesAsync();
         }
     }
@@ -45,14 +45,21 @@ internal static class LongBook
         };
     }
 
-    private static IEnumerable<EditRow> Edits(RecipeRow recipe) => Enumerable.Range(0, EditsEach).Select(number => new EditRow
+    private static IEnumerable<EditRow> Edits(RecipeRow recipe, long first) => Enumerable.Range(0, EditsEach).Select(number =>
     {
-        RecipeId = recipe.Id,
-        Before = Document(recipe.Name, number),
-        After = Document(recipe.Name, number + 1),
-        Label = "Boil",
-        AtTicks = recipe.UpdatedTicks,
-        TabId = "bench",
+        int place = number % (EditTree.MostOnOne + 1);
+        string after = Document(recipe.Name, number + 1);
+        return new EditRow
+        {
+            Id = first + number,
+            OwnerId = recipe.Id,
+            BaseId = place == 0 ? null : first + number - place,
+            Before = PackedText.Pack(Document(recipe.Name, number), after),
+            After = PackedText.Pack(after, place == 0 ? null : Document(recipe.Name, number + 1 - place)),
+            Label = "Boil",
+            AtTicks = recipe.UpdatedTicks,
+            TabId = "bench",
+        };
     });
 
     private static string Document(string name, int number) => TwentyIngredients.Recipe

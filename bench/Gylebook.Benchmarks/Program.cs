@@ -1,4 +1,15 @@
 using BenchmarkDotNet.Running;
 using Gylebook.Benchmarks;
 
-BenchmarkSwitcher.FromAssembly(typeof(ForecastBenchmarks).Assembly).Run(args);
+if (args is ["quantile-errors"])
+{
+    QuantileErrors.Print();
+}
+else if (args is ["coverage", var recipe])
+{
+    Coverage.Print(recipe);
+}
+else
+{
+    BenchmarkSwitcher.FromAssembly(typeof(ForecastBenchmarks).Assembly).Run(args);
+}

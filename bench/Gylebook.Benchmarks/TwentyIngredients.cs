@@ -1,9 +1,11 @@
+using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace Gylebook.Benchmarks;
 
 /// <summary>A recipe of twenty lines and a kit, as files: what the targets of speed are meant for.</summary>
-internal static class TwentyIngredients
+internal static partial class TwentyIngredients
 {
     public const string Kit = """
         {
@@ -60,4 +62,27 @@ internal static class TwentyIngredients
             return text.Append("]}").ToString();
         }
     }
+
+    /// <summary>So many times those lines, told apart by a number in the name; the larder knows none of the later ones.</summary>
+    public static string Times(int times)
+    {
+        string twenty = Recipe;
+        string lines = twenty[twenty.IndexOf("{ \"malt\"", StringComparison.Ordinal)..^2];
+        IEnumerable<string> more = Enumerable.Range(1, times - 1)
+            .Select(number => lines.Replace("\", \"amount\"", string.Create(CultureInfo.InvariantCulture, $" {number}\", \"amount\""), StringComparison.Ordinal));
+        return twenty[..^2] + string.Concat(more.Select(some => ",\n" + some)) + "]}";
+    }
+
+    /// <summary>So many times those lines, each with so much less of it: the same beer from many lines.</summary>
+    public static string InParts(int parts)
+    {
+        string twenty = Recipe;
+        int from = twenty.IndexOf("{ \"malt\"", StringComparison.Ordinal);
+        string lines = Amount().Replace(twenty[from..^2], amount =>
+            string.Create(CultureInfo.InvariantCulture, $"\"amount\": \"{double.Parse(amount.Groups[1].Value, CultureInfo.InvariantCulture) / parts:0.####}"));
+        return twenty[..from] + string.Join(",\n", Enumerable.Repeat(lines, parts)) + "]}";
+    }
+
+    [GeneratedRegex("\"amount\": \"([0-9.]+)")]
+    private static partial Regex Amount();
 }

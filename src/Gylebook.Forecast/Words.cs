@@ -29,8 +29,8 @@ public static class Words
     /// <summary>How serious, in files and to people.</summary>
     public static string Of(Severity severity) => Camel(severity.ToString());
 
-    /// <summary>A name at the head of a sentence: <c>Lactic acid</c>.</summary>
-    public static string Sentence(string name) => name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
+    /// <summary>A name at the head of a sentence: <c>Lactic acid</c>; pH stays as it is.</summary>
+    public static string Sentence(string name) => name.Length == 0 || (name.Length > 1 && char.IsUpper(name[1])) ? name : char.ToUpperInvariant(name[0]) + name[1..];
 
     private static string Camel(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 }

@@ -1,5 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
+using Gylebook.Forecast;
 using Gylebook.Forecast.Report;
 
 namespace Gylebook.Pictures;
@@ -23,15 +24,32 @@ public sealed record RunPicture
     /// <summary>How numbers are written for this reader.</summary>
     public required Shown Shown { get; init; }
 
+    /// <summary>The run of another recipe, drawn as a dashed line about this one's; null for none.</summary>
+    public RunGhost? Ghost { get; init; }
+
     /// <summary>Everything in one row: trunk first, then each branch from the parting to the glass.</summary>
     public IEnumerable<RunStep> Steps => Trunk.Concat(Branches.SelectMany(b => b.Steps));
 
     /// <summary>Litres at the widest place, the high ends of bands included: what the drawing is scaled by.</summary>
-    public double WidestLitres => Steps.Select(s => Math.Max(s.Litres.Likely, s.Litres.High)).DefaultIfEmpty(0).Max();
+    public double WidestLitres =>
+        Steps.Select(s => Math.Max(s.Litres.Likely, s.Litres.High)).Concat(Ghost?.Litres.Values ?? []).DefaultIfEmpty(0).Max();
 
     /// <summary>The picture of a forecast; without steps when the recipe cannot be brewed.</summary>
     public static RunPicture Of(BrewForecast forecast, ReaderUnits? units = null) =>
         new RunReading(forecast, new Shown(units ?? ReaderUnits.Metric)).Picture();
+}
+
+/// <summary>Another recipe's run behind a picture: a version that was kept, on the same kit.</summary>
+/// <param name="Name">What it is called: <c>version 2</c>.</param>
+/// <param name="Litres">Clear liquid at 20 °C by stage and portion.</param>
+public sealed record RunGhost(string Name, IReadOnlyDictionary<(Stage Stage, string Portion), double> Litres)
+{
+    /// <summary>The ghost of a run.</summary>
+    public static RunGhost Of(RunPicture picture, string name) =>
+        new(name, picture.Steps.ToDictionary(step => (step.Stage, step.Portion), step => step.Litres.Likely));
+
+    /// <summary>Litres of a step's counterpart; null when it has none.</summary>
+    public double? Of(RunStep step) => Litres.TryGetValue((step.Stage, step.Portion), out double litres) ? litres : null;
 }
 
 /// <summary>A share of the cast on its own way.</summary>
@@ -104,5 +122,5 @@ public sealed record RunLoss(string Name, double Litres, double Kilograms)
 public sealed record RunCaution(string Code, bool IsHazard, string Message)
 {
     /// <summary>The code in a word or two: what the mark says.</summary>
-    public string Says => CautionWords.Of(Code);
+    public string Says => CautionKinds.Of(Code).Mark;
 }

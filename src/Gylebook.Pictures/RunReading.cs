@@ -1,5 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
+using Gylebook.Forecast;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
@@ -107,7 +108,7 @@ internal sealed class RunReading(BrewForecast forecast, Shown shown)
 
     private static RunLoss Loss(LossRow row) => new(Names.Said(row.What), row.LitresAt20C, row.Kilograms);
 
-    /// <summary>Cautions speak of stages, not of portions: after a parting they stand at the first portion alone.</summary>
+    /// <summary>What is so on every brew day is no mark of this one. Cautions speak of stages, not of portions: after a parting they stand at the first portion alone.</summary>
     private List<RunCaution> CautionsAt(Func<Stage, bool> between, string portion)
     {
         if (portion != Main && forecast.Stages.FirstOrDefault(s => s.Stage == RunWords.Parting)?.Portion is string first && first != portion)
@@ -117,8 +118,8 @@ internal sealed class RunReading(BrewForecast forecast, Shown shown)
 
         return
         [
-            .. forecast.Cautions.Where(c => between(c.Place.Stage)).GroupBy(c => CautionWords.Of(c.Code)).Select(g => new RunCaution(
-                g.First().Code, g.Any(c => c.Severity != Severity.Note), string.Join("\n", g.Select(c => c.Message).Distinct()))),
+            .. forecast.Cautions.Where(c => between(c.Place.Stage) && c.Kind.Weight != CautionWeight.Reminder).GroupBy(c => c.Kind.Mark).Select(g => new RunCaution(
+                g.First().Code, g.Any(c => c.Severity != Severity.Note), string.Join("\n", g.Select(c => ToldText.Of(c.Message, shown.Units)).Distinct()))),
         ];
     }
 }

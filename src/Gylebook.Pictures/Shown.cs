@@ -35,8 +35,13 @@ public sealed class Shown(ReaderUnits units)
         _ => "L",
     };
 
-    /// <summary>A volume at 20 °C: <c>24.5 L</c>.</summary>
-    public string Litres(double litres) => WithUnit(Volume(litres), VolumeSymbol);
+    /// <summary>A volume at 20 °C: <c>24.5 L</c>; less than a gallon in quarts, less than a quart in fluid ounces.</summary>
+    public string Litres(double litres) => WithUnit(Volume(litres, Fitting(litres).InLitre), Fitting(litres).Symbol);
+
+    /// <summary>What a volume costs, of what a litre costs: <c>0.58 EUR/L</c>.</summary>
+    public string PerLitre(double perLitre, string currency) => WithUnit(
+        Number(perLitre / InLitre, 2),
+        $"{currency}/{VolumeSymbol}");
 
     /// <summary>A volume and how sure we are: <c>24.5 L (24.0 to 25.1)</c>; the ends only where somebody knows them.</summary>
     public string Litres(Band band) => band.Kind == BandKind.Point
@@ -44,7 +49,7 @@ public sealed class Shown(ReaderUnits units)
         : $"{Litres(band.Likely)} ({Ends(band)})";
 
     /// <summary>The ends of a volume's band, without the unit: <c>24.0 to 25.1</c>.</summary>
-    public string Ends(Band band) => $"{Volume(band.Low)} to {Volume(band.High)}";
+    public string Ends(Band band) => $"{Volume(band.Low, Fitting(band.Likely).InLitre)} to {Volume(band.High, Fitting(band.Likely).InLitre)}";
 
     /// <summary>A mass: <c>3.60 kg</c>, <c>56 g</c>.</summary>
     public string Kilograms(double kilograms) => units.Mass switch
@@ -71,6 +76,11 @@ public sealed class Shown(ReaderUnits units)
         ? WithUnit(Number(srm * EbcInSrm, 0), "EBC")
         : WithUnit(Number(srm, srm < 10 ? 1 : 0), "SRM");
 
+    /// <summary>A malt's colour: <c>46 °L</c>, <c>120 EBC</c>.</summary>
+    public string Malt(MaltColour colour) => units.Colour == ColourUnit.Ebc
+        ? WithUnit(Number(colour.Ebc, 0), "EBC")
+        : WithUnit(Number(colour.Lovibond, 0), "°L");
+
     /// <summary>A share in per cent: <c>5.8 %</c>.</summary>
     public string Percent(double percent) => WithUnit(Number(percent, 1), "%");
 
@@ -94,16 +104,29 @@ public sealed class Shown(ReaderUnits units)
         return units.DecimalSign == DecimalSign.Comma ? text.Replace('.', ',') : text;
     }
 
-    private string Volume(double litres)
+    /// <summary>How many of the reader's volume a litre is.</summary>
+    private double InLitre => units.Volume switch
     {
-        double factor = units.Volume switch
-        {
-            VolumeUnit.UsGallon => UsGallonsInLitre,
-            VolumeUnit.ImperialGallon => ImperialGallonsInLitre,
-            _ => 1,
-        };
-        double value = litres * factor;
-        bool small = Math.Abs(value) < 1 || (factor != 1 && Math.Abs(value) < 100);
+        VolumeUnit.UsGallon => UsGallonsInLitre,
+        VolumeUnit.ImperialGallon => ImperialGallonsInLitre,
+        _ => 1,
+    };
+
+    /// <summary>The unit such a volume is told in, and how many of it a litre is. A gallon has 4 quarts, and 128 fluid ounces, or 160 imperial.</summary>
+    private (double InLitre, string Symbol) Fitting(double litres) => (units.Volume, Math.Abs(litres) * InLitre) switch
+    {
+        (VolumeUnit.Litre, _) or (_, 0 or >= 1) or (_, double.NaN) => (InLitre, VolumeSymbol),
+        (VolumeUnit.UsGallon, >= 0.25) => (4 * InLitre, "US qt"),
+        (VolumeUnit.UsGallon, _) => (128 * InLitre, "US fl oz"),
+        (_, >= 0.25) => (4 * InLitre, "imp qt"),
+        _ => (160 * InLitre, "imp fl oz"),
+    };
+
+    private string Volume(double litres, double inLitre)
+    {
+        double value = litres * inLitre;
+        bool isOunces = inLitre > 4 * InLitre;
+        bool small = !isOunces && (Math.Abs(value) < 1 || (InLitre != 1 && Math.Abs(value) < 100));
         return Number(value, small ? 2 : 1);
     }
 

@@ -25,6 +25,17 @@ internal sealed class FindingList
     internal void Note(string code, string where, string message, string? value = null) =>
         Add(new Finding(code, Severity.Note, where, message, value));
 
+    /// <summary>Takes over what was found in a part of what this list is about.</summary>
+    /// <param name="part">What was found, at paths from the part.</param>
+    /// <param name="at">Where the part stands.</param>
+    internal void TakeOver(FindingList part, string at)
+    {
+        foreach (Finding finding in part.All)
+        {
+            Add(at.Length == 0 ? finding : finding with { Where = finding.Where.Length == 0 ? at : $"{at}.{finding.Where}" });
+        }
+    }
+
     /// <summary>Enough of a text to recognise it by, on one line.</summary>
     internal static string Shorten(string text)
     {
@@ -32,7 +43,8 @@ internal sealed class FindingList
         return start.Any(char.IsControl) ? string.Concat(start.Select(c => char.IsControl(c) ? '\uFFFD' : c)) : start;
     }
 
-    private void Add(Finding finding)
+    /// <summary>Takes a finding in.</summary>
+    internal void Add(Finding finding)
     {
         HasErrors |= finding.Severity == Severity.Error;
         if (_found.Count < Most)

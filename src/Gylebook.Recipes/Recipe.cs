@@ -15,6 +15,9 @@ public sealed record Recipe
     /// <summary>How much beer is wanted, in what, how lively.</summary>
     public required PackageWish Package { get; init; }
 
+    /// <summary>Numbers of the beer that hold while other things change; null when none does.</summary>
+    public HoldPlan? Hold { get; init; }
+
     /// <summary>How the grain is mashed; null for a brew from extract.</summary>
     public MashPlan? Mash { get; init; }
 
@@ -39,6 +42,11 @@ public sealed record Recipe
     /// <summary>All that goes in, in the order written.</summary>
     public required IReadOnlyList<IngredientLine> Ingredients { get; init; }
 }
+
+/// <summary>Numbers that hold: what is weighed for them follows every change.</summary>
+/// <param name="OriginalGravity">For which malt and malt extract are weighed; null to let it follow.</param>
+/// <param name="Bitterness">For which the hops that boil longest are weighed; null to let it follow.</param>
+public sealed record HoldPlan(Entered<SpecificGravity>? OriginalGravity, Entered<Bitterness>? Bitterness);
 
 /// <summary>The beer that is wanted at the end.</summary>
 /// <param name="Volume">Litres at 20 °C, packaged.</param>

@@ -22,12 +22,31 @@ internal static class Upgrade
             return;
         }
 
-        if (BookFile.Applied(file).Count > 0)
+        bool isOld = BookFile.Applied(file).Count > 0;
+        if (isOld)
         {
             BookCopy.Make(file, $"{file}.before-{last}", overwrite: true, CopyCare.Pages);
         }
 
         await MigrateAsync(file, patience, cancellation);
+        if (isOld)
+        {
+            Shrink(file);
+        }
+    }
+
+    /// <summary>Gives back the room that an older form of the book took; where there is none to do it in, the book stays long.</summary>
+    private static void Shrink(string file)
+    {
+        try
+        {
+            using SqliteConnection connection = BookFile.OpenToRead(file, BookFile.WayIn(file));
+            BookFile.Execute(connection, "VACUUM");
+        }
+        catch (SqliteException fault) when (fault.SqliteErrorCode is SQLitePCL.raw.SQLITE_FULL or SQLitePCL.raw.SQLITE_IOERR)
+        {
+            // It is up to date all the same.
+        }
     }
 
     /// <summary>The last migration the file still wants; null when it is up to date.</summary>
@@ -45,6 +64,9 @@ internal static class Upgrade
             await context.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS __EFMigrationsLock", cancellation);
             await context.Database.OpenConnectionAsync(cancellation);
             Soundness.Teach((SqliteConnection)context.Database.GetDbConnection());
+
+            // A migration may make a table anew; SQLite lets it only so, and only outside its transaction.
+            await context.Database.ExecuteSqlRawAsync("PRAGMA foreign_keys = OFF", cancellation);
             await context.Database.MigrateAsync(cancellation);
         }
         catch (SqliteException fault) when (Trouble.Explain(fault, file) is { } advice)

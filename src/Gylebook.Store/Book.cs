@@ -21,16 +21,18 @@ public sealed class Book : IAsyncDisposable
         _access = access;
         _hold = hold;
         File = file;
-        Recipes = new BookRecipes(access);
-        Drafts = new BookDrafts(access);
-        Versions = new BookVersions(access);
+        Drafts = new BookDrafts(access, new RecipeDraftRows());
+        Versions = new BookVersions(access, Drafts);
+        Recipes = new BookRecipes(access, Drafts, Versions);
         Kits = new BookKits(access);
         Foods = new BookFoods(access);
         Waters = new BookWaters(access);
-        Gyles = new BookGyles(access);
+        Larder = new BookLarder(access);
+        Gyles = new BookGyles(access, Versions);
         Readings = new BookReadings(access);
         Settings = new BookSettings(access);
         Demo = new BookDemo(access);
+        Files = new BookFiles(this);
     }
 
     /// <summary>How many rows a slow sweep reads at a time.</summary>
@@ -44,13 +46,13 @@ public sealed class Book : IAsyncDisposable
     /// <summary>Whether the book's file lies where it was opened: neither removed nor replaced.</summary>
     public bool IsInPlace => _hold?.IsInPlace() ?? true;
 
-    /// <summary>The list of recipes: search, create, rename, duplicate, delete, restore.</summary>
+    /// <summary>The list of recipes: search, create, rename, duplicate, publish, delete, restore.</summary>
     public BookRecipes Recipes { get; }
 
     /// <summary>What recipes say today: edit, undo, redo, history.</summary>
     public BookDrafts Drafts { get; }
 
-    /// <summary>What recipes said when it mattered: keep, publish, read.</summary>
+    /// <summary>What recipes said when it mattered: keep, read.</summary>
     public BookVersions Versions { get; }
 
     /// <summary>The brewer's kits.</summary>
@@ -61,6 +63,9 @@ public sealed class Book : IAsyncDisposable
 
     /// <summary>The brewer's water plans.</summary>
     public BookWaters Waters { get; }
+
+    /// <summary>The brewer's sheets of malts, hops, yeasts and what else is on the shelf.</summary>
+    public BookLarder Larder { get; }
 
     /// <summary>Gyles: plan, start, follow.</summary>
     public BookGyles Gyles { get; }
@@ -73,6 +78,9 @@ public sealed class Book : IAsyncDisposable
 
     /// <summary>The demo: is it wanted, and away with it.</summary>
     public BookDemo Demo { get; }
+
+    /// <summary>Files in and out, whatever they hold.</summary>
+    public BookFiles Files { get; }
 
     /// <summary>Tells other tabs of this process what changed.</summary>
     public BookChanges Changes => _access.Changes;

@@ -1,5 +1,4 @@
 using System.Data.Common;
-using Gylebook.Store.Rows;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage;
 
@@ -24,18 +23,9 @@ public sealed class BookAccess(
 
     /// <summary>Why a text that the disk has changed is not gone on from: it would be sealed as if it were sound.</summary>
     /// <param name="what">Which text: <c>The draft of this recipe</c>.</param>
-    internal BookUnavailableException Damaged(string what) => new(
-        BookTrouble.Damaged, file, $"{what} is damaged: the disk no longer gives back what was written. Open the recipe to go back to a sound text.");
-
-    /// <summary>Refuses a draft that the disk has changed: what is made of it would be sealed as sound.</summary>
-    /// <exception cref="BookUnavailableException">It is damaged.</exception>
-    internal void EnsureSound(BookContext context, DraftRow draft)
-    {
-        if (!RowChecksum.IsSound(context, draft))
-        {
-            throw Damaged("The draft of this recipe");
-        }
-    }
+    /// <param name="word">Of which noun: <c>recipe</c>.</param>
+    internal BookUnavailableException Damaged(string what, string word) => new(
+        BookTrouble.Damaged, file, $"{what} is damaged: the disk no longer gives back what was written. Open the {word} to go back to a sound text.");
 
     internal async Task<T> ReadAsync<T>(Func<BookContext, Task<T>> work, CancellationToken cancellation)
     {

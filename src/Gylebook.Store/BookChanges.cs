@@ -12,11 +12,13 @@ public enum BookNoun
     Kit,
     Food,
     Water,
+    Larder,
+    Setting,
 }
 
 /// <summary>Something in the book changed, and is on disk.</summary>
 /// <param name="Noun">What it is.</param>
-/// <param name="Id">Which one.</param>
+/// <param name="Id">Which one; empty for a setting.</param>
 /// <param name="Revision">Its revision now; 0 where revisions are not counted.</param>
 /// <param name="TabId">The tab that did it, so that a tab can pass over its own; null when no tab did.</param>
 public sealed record BookChange(BookNoun Noun, Guid Id, long Revision, string? TabId);

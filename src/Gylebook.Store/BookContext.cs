@@ -25,6 +25,8 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
 
     public DbSet<WaterRow> Waters => Set<WaterRow>();
 
+    public DbSet<LarderSheetRow> LarderSheets => Set<LarderSheetRow>();
+
     public DbSet<GyleRow> Gyles => Set<GyleRow>();
 
     public DbSet<PlanRow> Plans => Set<PlanRow>();
@@ -59,6 +61,7 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         MapRecipes(modelBuilder);
+        MapLog(modelBuilder);
         MapSheets(modelBuilder);
         MapGyles(modelBuilder);
         SnakeCase.Apply(modelBuilder);
@@ -70,8 +73,7 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
         {
             recipe.HasIndex(r => r.Name);
             recipe.HasIndex(r => r.UpdatedTicks);
-            recipe.HasOne(r => r.Draft).WithOne().HasForeignKey<DraftRow>(d => d.RecipeId).OnDelete(DeleteBehavior.Restrict);
-            recipe.HasMany(r => r.Versions).WithOne().HasForeignKey(v => v.RecipeId).OnDelete(DeleteBehavior.Restrict);
+            recipe.HasOne(r => r.Draft).WithOne(d => d.Recipe).HasForeignKey<DraftRow>(d => d.RecipeId).OnDelete(DeleteBehavior.Restrict);
         });
         model.Entity<DraftRow>(draft =>
         {
@@ -81,15 +83,20 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
             draft.HasIndex(d => new { d.RecipeId, d.Revision });
             draft.HasOne<EditRow>().WithMany().HasForeignKey(d => d.EditId).OnDelete(DeleteBehavior.Restrict);
         });
+    }
+
+    /// <summary>Edits and versions belong to a row of any noun, which no foreign key can say.</summary>
+    private static void MapLog(ModelBuilder model)
+    {
         model.Entity<EditRow>(edit =>
         {
-            edit.HasIndex(e => new { e.RecipeId, e.ParentId });
-            edit.HasOne<RecipeRow>().WithMany().HasForeignKey(e => e.RecipeId).OnDelete(DeleteBehavior.Restrict);
+            edit.HasIndex(e => new { e.OwnerId, e.ParentId });
             edit.HasOne<EditRow>().WithMany().HasForeignKey(e => e.ParentId).OnDelete(DeleteBehavior.Restrict);
+            edit.HasOne<EditRow>().WithMany().HasForeignKey(e => e.BaseId).OnDelete(DeleteBehavior.Restrict);
         });
         model.Entity<VersionRow>(version =>
         {
-            version.HasKey(v => new { v.RecipeId, v.Number });
+            version.HasKey(v => new { v.OwnerId, v.Number });
             version.Property(v => v.Reason).HasConversion<string>();
         });
     }
@@ -105,6 +112,8 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
             water.HasIndex(w => w.RecipeId).IsUnique().HasFilter("recipe_id IS NOT NULL AND deleted_ticks IS NULL");
             water.HasOne<RecipeRow>().WithMany().HasForeignKey(w => w.RecipeId).OnDelete(DeleteBehavior.Restrict);
         });
+        MapSheet<LarderSheetRow>(model);
+        model.Entity<LarderSheetRow>().HasIndex(s => new { s.Form, s.SheetId });
         model.Entity<SettingRow>().HasKey(s => s.Key);
     }
 
@@ -116,6 +125,7 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
             sheet.HasIndex(s => s.Name);
             sheet.HasIndex(s => s.UpdatedTicks);
             sheet.Property(s => s.Revision).IsConcurrencyToken();
+            sheet.HasOne<EditRow>().WithMany().HasForeignKey(s => s.EditId).OnDelete(DeleteBehavior.Restrict);
         });
     }
 

@@ -73,6 +73,7 @@ public sealed class BookDemo
                 await BinAsync(context.Kits, BookNoun.Kit, changes, cancellation);
                 await BinAsync(context.Foods, BookNoun.Food, changes, cancellation);
                 await BinAsync(context.Waters, BookNoun.Water, changes, cancellation);
+                await BinAsync(context.LarderSheets, BookNoun.Larder, changes, cancellation);
                 await BookSettings.SetAsync(context, Key, nameof(DemoState.Removed), _access.Now, cancellation);
                 return changes;
             },

@@ -22,16 +22,17 @@ public sealed class BookSettings
             cancellation);
 
     /// <summary>Makes or changes a setting.</summary>
-    public Task SetAsync(string key, string value, CancellationToken cancellation = default)
+    public async Task SetAsync(string key, string value, CancellationToken cancellation = default)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(key);
-        return _access.WriteAsync(
+        await _access.WriteAsync(
             async context =>
             {
                 await SetAsync(context, key, value, _access.Now, cancellation);
                 return true;
             },
             cancellation);
+        _access.Changes.Tell(new BookChange(BookNoun.Setting, Guid.Empty, 0, null));
     }
 
     internal static async Task SetAsync(

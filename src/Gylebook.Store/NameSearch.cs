@@ -4,7 +4,7 @@ using System.Text;
 namespace Gylebook.Store;
 
 /// <summary>Makes names findable however they are typed: <c>brulee</c> finds <c>Brûlée</c>.</summary>
-internal static class NameSearch
+public static class NameSearch
 {
     /// <summary>The name without case, accents and outer blanks.</summary>
     public static string Fold(string name)

@@ -1,3 +1,5 @@
+using Gylebook.Web.Features.Recipes.Showing;
+
 namespace Gylebook.Web;
 
 /// <summary>The only place where links are built. All are relative to the site's base, wherever a proxy puts it.</summary>
@@ -21,31 +23,44 @@ public static class PageUrls
     /// <summary>A food that is not in the book yet, typed from its label.</summary>
     public const string NewFood = "foods/new";
 
+    /// <summary>What is at hand, and what it cost.</summary>
+    public const string Larder = "larder";
+
     /// <summary>Units, theme, demo.</summary>
     public const string Settings = "settings";
 
+    /// <summary>One of them as its file, as the book has it.</summary>
+    /// <param name="kind">One of <see cref="Gylebook.Store.BookFiles.Kinds"/>.</param>
+    /// <param name="id">Which one.</param>
+    public static string File(string kind, Guid id) => $"files/{kind}/{id}";
+
     /// <summary>One recipe.</summary>
     public static string Recipe(Guid id) => $"recipes/{id}";
+
+    /// <summary>One recipe, with the amount of that line to be typed over.</summary>
+    public static string RecipeAt(Guid id, int line) => Invariant($"{Recipe(id)}?{RecipeQuery.Line}={line}");
 
     /// <summary>One recipe as it is looked at; null for what is usual.</summary>
     /// <param name="id">Which recipe.</param>
     /// <param name="panel">The panel that is open.</param>
     /// <param name="bitterness">The model of bitterness that is shown.</param>
     /// <param name="style">Id of the style it is compared with.</param>
-    public static string RecipeAs(Guid id, string? panel, string? bitterness, string? style)
-    {
-        IEnumerable<string> query = new[] { ("open", panel), ("bitterness", bitterness), ("style", style) }
-            .Where(part => part.Item2 is not null)
-            .Select(part => $"{part.Item1}={Uri.EscapeDataString(part.Item2!)}");
-        string all = string.Join('&', query);
-        return all.Length == 0 ? Recipe(id) : $"{Recipe(id)}?{all}";
-    }
+    public static string RecipeAs(Guid id, string? panel, string? bitterness, string? style) =>
+        Asking(Recipe(id), ("open", panel), ("bitterness", bitterness), ("style", style));
 
-    /// <summary>One kit.</summary>
-    public static string Kit(Guid id) => $"kits/{id}";
+    /// <summary>One recipe as a sheet to print.</summary>
+    /// <param name="id">Which recipe.</param>
+    /// <param name="bitterness">The model of bitterness that is shown; null for the usual one.</param>
+    public static string RecipeSheet(Guid id, string? bitterness) => Asking($"{Recipe(id)}/sheet", ("bitterness", bitterness));
 
-    /// <summary>One water plan.</summary>
-    public static string Liquor(Guid id) => $"liquor/{id}";
+    /// <summary>One kit, with a panel open; null for none.</summary>
+    public static string Kit(Guid id, string? panel = null) => Asking($"kits/{id}", ("open", panel));
+
+    /// <summary>One water plan, with a panel open; null for none.</summary>
+    public static string Liquor(Guid id, string? panel = null) => Asking($"liquor/{id}", ("open", panel));
+
+    /// <summary>One sheet of the larder, with a panel open; null for none.</summary>
+    public static string LarderSheet(Guid id, string? panel = null) => Asking($"larder/{id}", ("open", panel));
 
     /// <summary>The water plan of a recipe, or the beginning of one.</summary>
     public static string RecipeLiquor(Guid recipe) => $"{Recipe(recipe)}/liquor";
@@ -62,11 +77,25 @@ public static class PageUrls
     /// <summary>The label of a food sheet, to be typed or changed.</summary>
     public static string FoodLabel(Guid id) => $"{OwnFood(id)}/label";
 
-    /// <summary>The same, with what is asked of the food; a food that is not in the book yet has no id.</summary>
-    public static string FoodLabelWith(Guid? id, string? amount, string into, string at, string beside)
+    /// <summary>The same, with a panel open, what is asked of the food and the recipe that wants it; a food that is not in the book yet has no id.</summary>
+    public static string FoodLabelWith(Guid? id, string? panel, string? amount, string into, string at, string beside, Guid? recipe)
     {
         string page = id is { } known ? FoodLabel(known) : NewFood;
-        string asked = $"into={Uri.EscapeDataString(into)}&at={Uri.EscapeDataString(at)}&beside={Uri.EscapeDataString(beside)}";
-        return amount is null ? $"{page}?{asked}" : $"{page}?amount={Uri.EscapeDataString(amount)}&{asked}";
+        return Asking(page, ("open", panel), ("amount", amount), ("into", into), ("at", at), ("beside", beside), ("for", recipe?.ToString()));
+    }
+
+    /// <summary>A new food that a recipe wants.</summary>
+    /// <param name="recipe">Which recipe it goes into.</param>
+    /// <param name="name">What it is called.</param>
+    /// <param name="at">When it goes in.</param>
+    /// <param name="into">Into how much; null when that is not known.</param>
+    public static string NewFoodFor(Guid recipe, string name, string at, string? into) =>
+        Asking(NewFood, ("name", name), ("at", at), ("into", into), ("for", recipe.ToString()));
+
+    /// <summary>A page with what is asked of it; what is null is not.</summary>
+    private static string Asking(string page, params IEnumerable<(string Key, string? Text)> asked)
+    {
+        string all = string.Join('&', asked.Where(part => part.Text is not null).Select(part => $"{part.Key}={Uri.EscapeDataString(part.Text!)}"));
+        return all.Length == 0 ? page : $"{page}?{all}";
     }
 }

@@ -33,6 +33,12 @@ app.Configure(verbs =>
     verbs.AddCommand<PitchVerb>("pitch")
         .WithDescription("Says how much yeast a recipe wants, how much it pitches, and which starter makes up for it.")
         .WithExample("pitch", "samples/recipes/plain-bitter.json", "--starter", "\"2 L\"", "--json");
+    verbs.AddCommand<SolveVerb>("solve")
+        .WithDescription("Weighs a recipe for the beer wanted: litres, gravity, bitterness, gas, shares of malts, all at once.")
+        .WithExample("solve", "my-beer.json", "--for", "package=20L,og=1.054,ibu=28", "--out", "my-new-beer.json");
+    verbs.AddCommand<ScaleVerb>("scale")
+        .WithDescription("Weighs a recipe for another kit, so that the beer stays as it is: solved anew, not multiplied.")
+        .WithExample("scale", "my-beer.json", "--kit", "my-kit.json", "--for", "package=10L", "--out", "my-small-beer.json");
     verbs.AddBranch("water", water =>
     {
         water.SetDescription("Finds salts and acids for a water plan; \"water acid\" the acid for one liquor.");
@@ -47,6 +53,14 @@ app.Configure(verbs =>
     verbs.AddCommand<LabelVerb>("label")
         .WithDescription("Says what a food's label means, and what that much of it does to a beer, place by place.")
         .WithExample("label", "raisins-seedless", "--amount", "\"100 g\"", "--at", "package", "--into", "\"20 L\"");
+    verbs.AddCommand<ImportVerb>("import")
+        .WithDescription("Puts recipes, kits, water plans, foods and sheets of the larder into the book, letter for letter.")
+        .WithExample("import", "my-beer.json", "my-kit.json")
+        .WithExample("import", "my-beer.json", "--replace");
+    verbs.AddCommand<ExportVerb>("export")
+        .WithDescription("Takes one of them out of the book as its file, letter for letter, or a recipe as a sheet to print.")
+        .WithExample("export", "\"Hedgerow Brown\"", "--out", "hedgerow-brown.json")
+        .WithExample("export", "my-beer.json", "--as", "html", "--out", "my-beer.html");
     verbs.AddCommand<BackupVerb>("backup")
         .WithDescription("Copies the book into a file of its own, also while it is open, and checks the copy.")
         .WithExample("backup", "my-book-march.sqlite");

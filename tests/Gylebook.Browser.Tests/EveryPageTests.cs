@@ -25,6 +25,8 @@ public sealed class EveryPageTests(ChromiumFixture chromium)
         { "food", "/foods/milk-chocolate", null },
         { "own-food", "/foods?search=pumpkin-seed", "Pumpkin-seed flour, toasted, defatted" },
         { "new-food", "/foods/new", null },
+        { "larder", "/larder", null },
+        { "larder-sheet", "/larder", "North Field pale" },
         { "settings", "/settings", null },
         { "no-such-page", "/no-such-page", null },
     };

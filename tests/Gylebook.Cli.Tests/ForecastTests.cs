@@ -1,3 +1,5 @@
+using Gylebook.Tests.Shared;
+
 namespace Gylebook.Cli.Tests;
 
 /// <summary>gylebook forecast and check, run as a person runs them: what is printed where, and the same everywhere.</summary>
@@ -13,7 +15,7 @@ public sealed class ForecastTests
         string[] inOrder =
         [
             "Hedgerow Brown on the Lantern Shed kit", "strike", "mash", "lift", "copper-up", "knock-out", "cast", "ferment",
-            "rack", "package", "pour", "held in the grain", "steam", "sludge", "original gravity", "Allergens", "Cautions", "Findings", "Balance",
+            "rack", "package", "pour", "held in the grain", "steam", "sludge", "low to high", "original gravity", "How sure", "Measure next: ", "Allergens", "Cautions", "Findings", "Balance",
         ];
         int from = 0;
         foreach (string word in inOrder)
@@ -50,7 +52,7 @@ public sealed class ForecastTests
     {
         Ran ran = GylebookProgram.Run(["forecast", SampleFile.Recipe("edges/kettle-too-small")]);
         Assert.Equal(1, ran.ExitCode);
-        Assert.InRange(ran.Output.IndexOf("error kit.kettle.brim", StringComparison.Ordinal), 0, ran.Output.IndexOf("held in the grain", StringComparison.Ordinal));
+        Assert.InRange(ran.Output.IndexOf("error, the kit, kettle, to the brim", StringComparison.Ordinal), 0, ran.Output.IndexOf("held in the grain", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -84,7 +86,7 @@ public sealed class ForecastTests
         Assert.Equal(new Ran("Nothing found.\n", "", 0), GylebookProgram.Run(["check", SampleFile.Kit("lantern-shed")]));
         Ran food = GylebookProgram.Run(["check", SampleFile.Recipe("foods/pumpkin-seed-flour")]);
         Assert.Equal(("", 0), (food.Errors, food.ExitCode));
-        Assert.Contains("[food.labelRead]", food.Output, StringComparison.Ordinal);
+        Assert.Contains("The printed figures stand for: protein", food.Output, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -117,7 +119,8 @@ public sealed class ForecastTests
     [InlineData("forecast", "a.json", "b.json")]
     [InlineData("forecast", "a.json", "--kit")]
     [InlineData("forecast", "a.json", "--seed")]
-    [InlineData("forecast", "a.json", "--draws", "many")]
+    [InlineData("forecast", "a.json", "--dice", "many")]
+    [InlineData("forecast", "a.json", "--draws")]
     [InlineData("check", "a.json", "--kit")]
     public void Bad_usage_gets_one_line_and_exit_code_2(params string[] arguments)
     {
@@ -125,4 +128,26 @@ public sealed class ForecastTests
         Assert.Equal(("", 2), (ran.Output, ran.ExitCode));
         Assert.Single(ran.Errors.Split('\n', StringSplitOptions.RemoveEmptyEntries));
     }
+
+    [Fact]
+    public void Draws_make_bands_and_none_of_them_the_likely_run_alone()
+    {
+        string drawn = GylebookProgram.Run(["forecast", Hedgerow, "--json", "--draws", "300"]).Output;
+        Assert.Contains("\"draws\": 300,", drawn, StringComparison.Ordinal);
+        Assert.Contains("\"kind\": \"quantiles\"", drawn, StringComparison.Ordinal);
+        Assert.Empty(PublishedSchema.Objections("forecast", drawn));
+        Assert.NotEqual(drawn.Replace("hedgerow-brown", "other", StringComparison.Ordinal), GylebookProgram.Run(["forecast", Hedgerow, "--json", "--draws", "300", "--seed", "other"]).Output);
+
+        Ran likely = GylebookProgram.Run(["forecast", Hedgerow, "--json", "--draws", "0"]);
+        Assert.DoesNotContain("quantiles", likely.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("How sure", GylebookProgram.Run(["forecast", Hedgerow, "--draws", "0"]).Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("99")]
+    [InlineData("100001")]
+    [InlineData("-5")]
+    [InlineData("many")]
+    public void A_number_of_draws_that_cannot_be_is_refused_with_its_limits(string draws) => Assert.Equal(
+        new Ran("", $"--draws: {draws}; must be 0, or from 100 to 100000.\n", 1), GylebookProgram.Run(["forecast", Hedgerow, $"--draws={draws}"]));
 }

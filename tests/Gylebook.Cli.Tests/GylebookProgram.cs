@@ -19,8 +19,8 @@ internal static class GylebookProgram
         }
     }
 
-    /// <summary>Runs it, in a folder of no importance and in the country given.</summary>
-    public static Ran Run(IEnumerable<string> arguments, string culture = "en_US.UTF-8")
+    /// <summary>Runs it in the country given: in a folder of no importance, or in one that is its home, too.</summary>
+    public static Ran Run(IEnumerable<string> arguments, string culture = "en_US.UTF-8", string? home = null)
     {
         ProcessStartInfo start = new("dotnet", [ProgramPath, .. arguments])
         {
@@ -28,8 +28,13 @@ internal static class GylebookProgram
             RedirectStandardError = true,
             StandardOutputEncoding = Encoding.UTF8,
             StandardErrorEncoding = Encoding.UTF8,
-            WorkingDirectory = Path.GetTempPath(),
+            WorkingDirectory = home ?? Path.GetTempPath(),
         };
+        if (home is not null)
+        {
+            start.Environment["XDG_DATA_HOME"] = home;
+        }
+
         start.Environment["LC_ALL"] = culture;
         using Process process = Process.Start(start)!;
         Task<string> errors = process.StandardError.ReadToEndAsync();

@@ -10,7 +10,7 @@ internal static class SampleFile
     public static string Kit(string name) => RepositoryFile.PathOf($"samples/kits/{name}.json");
 
     /// <summary>Names of all recipes: "hedgerow-brown", "edges/no-boil".</summary>
-    public static IEnumerable<string> Recipes() => Names("samples/recipes").Where(name => !$"/{name}".Contains("/foods/", StringComparison.Ordinal));
+    public static IEnumerable<string> Recipes() => Names("samples/recipes").Where(name => !$"/{name}".Contains("/foods/", StringComparison.Ordinal) && !$"/{name}".Contains("/larder/", StringComparison.Ordinal));
 
     /// <summary>Names of all JSON files in a folder and below.</summary>
     public static IEnumerable<string> Names(string folder) => Directory

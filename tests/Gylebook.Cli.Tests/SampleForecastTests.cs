@@ -16,6 +16,7 @@ public sealed class SampleForecastTests
         { "plain-bitter", BuiltIn, 0, [] },
         { "chestnut-mild", BuiltIn, 0, [] },
         { "apricot-cardamom-wheat", BuiltIn, 0, [] },
+        { "lots/larder-bitter", BuiltIn, 0, [] },
         { "edges/aged-hops", BuiltIn, 0, [] },
         { "edges/dry-saison", BuiltIn, 0, [] },
         { "edges/extract-only", BuiltIn, 0, [] },

@@ -70,7 +70,7 @@ public sealed class WaterTests
     public void Acid_in_words_carries_its_caution()
     {
         Ran ran = GylebookProgram.Run(AcidArguments);
-        Assert.StartsWith("2.18 mL of lactic-88 for 15 L", ran.Output, StringComparison.Ordinal);
+        Assert.StartsWith("2.18 mL of lactic acid 88 % for 15 L", ran.Output, StringComparison.Ordinal);
         Assert.Contains("goggles", ran.Output, StringComparison.Ordinal);
         Assert.Equal(ran, GylebookProgram.Run(AcidArguments, "de_DE.UTF-8"));
     }
@@ -148,7 +148,7 @@ public sealed class WaterTests
         Assert.Empty(PublishedSchema.Objections("forecast", ran.Output));
         using JsonDocument json = JsonDocument.Parse(ran.Output);
         JsonElement headline = json.RootElement.GetProperty("headline");
-        Assert.Equal("bounds", headline.GetProperty("mashPh").GetProperty("kind").GetString());
+        Assert.Equal("quantiles", headline.GetProperty("mashPh").GetProperty("kind").GetString());
         Assert.Equal("pH at 20 °C", headline.GetProperty("mashPh").GetProperty("unit").GetString());
         // The headline is what foods, liquor and salts brought; malt brings 20 to 30 mg/L at 12 °P besides, and this is a weaker beer.
         JsonElement sodium = json.RootElement.GetProperty("ions").GetProperty("glass").GetProperty("sodium");

@@ -40,10 +40,10 @@ internal sealed class OneRun
     }
 
     /// <summary>The wort as a stage left it, the last time it was reached.</summary>
-    public Wort At(Stage stage) => Record.Stages.Last(s => s.Stage == stage).State.Wort;
+    public Wort At(Stage stage) => Record.Stages.Last(s => s.Stage == stage).Wort;
 
     /// <summary>Whether every stage left amounts that can be.</summary>
-    public bool IsSound => Record.Stages.All(s => s.State.Wort.IsSound);
+    public bool IsSound => Record.Stages.All(s => s.Wort.IsSound);
 
     /// <summary>Runs what was laid out; says why when there is nothing to run.</summary>
     public static OneRun Of(BrewPlan brew)

@@ -1,5 +1,6 @@
 using System.Text;
 using CsCheck;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -40,7 +41,7 @@ internal static class RandomBrews
     }).Makeup!;
 
     /// <summary>Foods that lie beside the recipes: the one family the food table has no row of.</summary>
-    public static FoodMakeup? Foods(string id) => id == "mystery-mix" ? Mystery : null;
+    public static Larder Foods { get; } = Larder.OfFoods(Mystery);
 
     /// <summary>All of them, the same ones every time.</summary>
     public static IReadOnlyList<Brew> All { get; } = [.. Enumerable.Range(0, Count).Select(Nth)];

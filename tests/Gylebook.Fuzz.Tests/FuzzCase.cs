@@ -16,7 +16,7 @@ internal sealed record FuzzCase(string Name, byte[] Recipe, byte[] Theirs, byte[
 {
     private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true };
 
-    private static readonly byte[][] Recipes = [.. Samples("recipes").Where(path => !path.Contains("foods", StringComparison.Ordinal)).Select(File.ReadAllBytes)];
+    private static readonly byte[][] Recipes = [.. Samples("recipes").Where(path => !path.Contains("foods", StringComparison.Ordinal) && !path.Contains("larder", StringComparison.Ordinal)).Select(File.ReadAllBytes)];
     private static readonly byte[][] Kits = [.. Samples("kits").Select(File.ReadAllBytes)];
     private static readonly byte[][] Foods = [.. Samples("foods").Concat(Samples("recipes/foods")).Select(File.ReadAllBytes)];
     private static readonly byte[][] Waters = [.. Samples("water").Select(File.ReadAllBytes)];

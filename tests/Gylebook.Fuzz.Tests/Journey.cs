@@ -1,3 +1,4 @@
+using Gylebook.Recipes.Forms;
 using System.Text;
 using System.Xml.Linq;
 using Gylebook.Forecast.Json;
@@ -7,6 +8,8 @@ using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Labels;
 using Gylebook.Pictures;
 using Gylebook.Pictures.Drawing;
+using Gylebook.Pictures.Sheets;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Foods;
@@ -54,10 +57,10 @@ internal static class Journey
 
         RecipeCheck.Findings(recipe);
         kit ??= BuiltInKit.LanternShed;
-        FoodMakeup? Foods(string id) => id == food?.Id ? made?.Makeup : null;
-        BrewForecast forecast = Forecast(recipe, kit, Foods, water);
-        Forecast(recipe, kit, Foods, null);
-        BrewPlan planned = BrewPlanner.Plan(recipe, kit, Foods);
+        Larder larder = new(food is null ? [] : [food]);
+        BrewForecast forecast = Forecast(recipe, kit, larder, water);
+        Forecast(recipe, kit, larder, null);
+        BrewPlan planned = BrewPlanner.Plan(recipe, kit, larder);
         AllFinite(LineParts.Of(planned), "parts");
         return forecast.Stages.Count > 0;
     }
@@ -83,17 +86,18 @@ internal static class Journey
         return value;
     }
 
-    private static BrewForecast Forecast(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, WaterPlan? water)
+    private static BrewForecast Forecast(Recipe recipe, Kit kit, Larder larder, WaterPlan? water)
     {
-        BrewForecast forecast = Forecaster.Forecast(recipe, kit, foods, "fuzz", water);
+        BrewForecast forecast = Forecaster.Forecast(recipe, kit, larder, "fuzz", water);
         Must(forecast.Failure is null, () => $"not reckoned: {forecast.Failure}");
         Must(forecast.Stages.Count > 0 || !forecast.CanBeBrewed, "no run, and no finding says why");
         AllFinite(forecast, "forecast");
         NoneNegative(forecast, "forecast");
         Must(!(forecast.Balance is { } balance && !(balance.RelativeError <= BalanceClose)), () => $"the balance is open: {forecast.Balance}");
         string json = ForecastJson.Write(forecast);
-        Must(json == ForecastJson.Write(Forecaster.Forecast(recipe, kit, foods, "fuzz", water)), "two forecasts of one recipe differ");
+        Must(json == ForecastJson.Write(Forecaster.Forecast(recipe, kit, larder, "fuzz", water)), "two forecasts of one recipe differ");
         Drawn(forecast);
+        Printed(RecipeSheet.Of(recipe, kit, larder, water));
         return forecast;
     }
 
@@ -109,6 +113,13 @@ internal static class Journey
             XDocument.Parse(RunSvg.Wide(picture, standalone: true));
             XDocument.Parse(RunSvg.Narrow(picture, standalone: true));
         }
+    }
+
+    private static void Printed(RecipeSheet sheet)
+    {
+        string page = RecipeSheetHtml.Page(sheet, "sheet.css", "icon.svg", "recipe");
+        Must(!page.Contains("NaN", StringComparison.Ordinal) && !page.Contains('∞', StringComparison.Ordinal), "a sheet shows what is no number");
+        XDocument.Parse(page);
     }
 
     private static void Label(FoodSheet sheet, MadeUpFood made, FuzzDose dose, Kit? kit)
@@ -141,7 +152,7 @@ internal static class Journey
     {
         if (DraftOf(one.Recipe, RecipeDraft.Of) is { } yours && DraftOf(one.Theirs, RecipeDraft.Of) is { } theirs)
         {
-            DraftMerge merge = DraftMerge.Of(DraftOf(one.Basis, RecipeDraft.Of)!, theirs, yours);
+            DraftMerge<RecipeDraft> merge = DraftMerge.Of(DraftOf(one.Basis, RecipeDraft.Of)!, theirs, yours);
             _ = (merge.With(_ => true).Findings, merge.With(_ => false).Findings, yours.Lines, yours.Name);
             Must(DraftMerge.Of(yours, yours, yours).Choices.Count == 0, "a draft differs from itself");
         }

@@ -1,5 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
+using Gylebook.Forecast;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Pictures.Drawing;
@@ -51,11 +52,12 @@ public sealed class RunPictureTests
 
     [Theory]
     [MemberData(nameof(Brewable))]
-    public void Every_caution_is_pinned_once(string recipe)
+    public void Every_caution_is_pinned_once_but_what_is_so_on_every_brew_day(string recipe)
     {
         BrewForecast forecast = SampleForecasts.Of(recipe);
         RunCaution[] pinned = [.. RunPicture.Of(forecast).Steps.SelectMany(s => s.Cautions)];
-        Assert.All(forecast.Cautions, c => Assert.Single(pinned, p => p.Message.Split('\n').Contains(c.Message)));
+        Assert.All(forecast.Cautions, c => Assert.Equal(
+            c.Kind.Weight == CautionWeight.Reminder ? 0 : 1, pinned.Count(p => p.Message.Split('\n').Contains(c.Message))));
     }
 
     [Theory]
@@ -132,7 +134,7 @@ public sealed class RunPictureTests
         Near.Equal(picture.Trunk[^1].Litres.Likely, picture.Branches.Sum(b => b.Steps[0].Litres.Likely), 1e-9);
         Assert.All(picture.Branches, branch =>
         {
-            Assert.Contains(branch.Steps.SelectMany(s => s.Losses), l => l.Name == "sludge");
+            Assert.Contains(branch.Steps.SelectMany(s => s.Losses), l => l.Name == "held in the sludge");
             Assert.Contains(branch.Steps, s => s.Stage == Stage.Package && s.Says.Contains("volumes", StringComparison.Ordinal));
         });
         Assert.Contains(picture.Branches[0].Steps.SelectMany(s => s.Additions), a => a.Name == "Apricot purée");

@@ -6,7 +6,6 @@ using Gylebook.Engine.State;
 using Gylebook.Forecast;
 using Gylebook.Forecast.Report;
 using Gylebook.Pictures.Drawing;
-using Gylebook.Recipes;
 using Gylebook.Tests.Shared;
 
 namespace Gylebook.Pictures.Tests;
@@ -116,7 +115,7 @@ public sealed partial class RunSvgTests
             Stages = [.. forecast.Stages.Select(s => s with { Portion = Name(s.Portion) })],
             Losses = [.. forecast.Losses.Select(l => l with { Portion = Name(l.Portion) }), new(Stage.Cast, "main", Loss.Kettle, 1, 1, 0)],
             Additions = [.. forecast.Additions.Select(a => a with { Portion = Name(a.Portion), What = Hostile })],
-            Cautions = [.. Enumerable.Range(0, 20).Select(i => new Caution(Hostile + i, Severity.Warning, Stage.Strike, Hostile, Hostile))],
+            Cautions = [.. CautionKinds.All.Where(kind => kind.Weight != CautionWeight.Reminder).DistinctBy(kind => kind.Mark).Take(20).Select(kind => new Caution(kind.Code, Stage.Strike, Hostile, Hostile))],
         };
         RunPicture picture = RunPicture.Of(hostile);
         Assert.Equal(20, picture.Steps.Sum(s => s.Cautions.Count));

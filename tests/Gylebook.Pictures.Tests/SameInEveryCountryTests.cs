@@ -1,3 +1,4 @@
+using Gylebook.Recipes.Forms;
 using System.Globalization;
 using System.Text;
 using Gylebook.Forecast.Json;
@@ -5,6 +6,8 @@ using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Labels;
 using Gylebook.Pictures.Drawing;
+using Gylebook.Pictures.Sheets;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -70,12 +73,13 @@ public sealed class SameInEveryCountryTests
         if (reading.Value is { } recipe)
         {
             told.Append(RecipeFile.Write(recipe)).Append(Words(RecipeCheck.Findings(recipe)));
-            BrewForecast forecast = Forecaster.Forecast(recipe, BuiltInKit.LanternShed, Food, "same");
+            BrewForecast forecast = Forecaster.Forecast(recipe, BuiltInKit.LanternShed, Beside, "same");
             told.Append(ForecastJson.Write(forecast));
             foreach (ReaderUnits units in (ReaderUnits[])[ReaderUnits.Metric, ReaderUnits.UnitedStates])
             {
                 RunPicture picture = RunPicture.Of(forecast, units);
                 told.Append(RunSvg.Wide(picture, standalone: true)).Append(RunSvg.Narrow(picture, standalone: true));
+                told.Append(RecipeSheetHtml.File(RecipeSheet.Of(recipe, BuiltInKit.LanternShed, Beside, units: units)));
                 told.AppendJoin('|', RunTable.Of(picture).Rows.SelectMany(row => row));
             }
         }
@@ -112,11 +116,8 @@ public sealed class SameInEveryCountryTests
         return Words(findings) + WaterJson.Write(outcome, findings);
     }
 
-    private static FoodMakeup? Food(string id)
-    {
-        string file = RepositoryFile.PathOf($"samples/recipes/foods/{id}.json");
-        return File.Exists(file) && FoodFile.Read(File.ReadAllBytes(file)).Value is { } sheet ? FoodMakeups.From(sheet).Makeup : null;
-    }
+    private static readonly Larder Beside = new(
+        Directory.GetFiles(RepositoryFile.PathOf("samples/recipes/foods"), "*.json").Select(file => FoodFile.Read(File.ReadAllBytes(file)).Value!));
 
     private static string Words(IEnumerable<Finding> findings) => string.Join('\n', findings.Select(finding => finding.ToString())) + "\n";
 }

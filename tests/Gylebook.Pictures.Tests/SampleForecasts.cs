@@ -1,7 +1,10 @@
 using System.Text.Json;
 using Gylebook.Forecast.Report;
+using Gylebook.Pictures.Sheets;
+using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Larders;
 using Gylebook.Science.Foods.Labels;
 using Gylebook.Science.Quantities;
 using Gylebook.Tests.Shared;
@@ -25,26 +28,30 @@ internal static class SampleForecasts
     ];
 
     public static BrewForecast Of(string recipe, string kit = "lantern-shed.json", string? water = null) => Forecaster.Forecast(
-        RecipeFile.Read(Text("recipes", recipe)).Value!, KitFile.Read(Text("kits", kit)).Value!, Food, "samples",
+        Recipe(recipe), KitFile.Read(Text("kits", kit)).Value!, Flour, "samples",
         water is null ? null : WaterFile.Read(Text("water", water)).Value!);
+
+    public static Recipe Recipe(string name) => RecipeFile.Read(Text("recipes", name)).Value!;
+
+    public static RecipeSheet SheetOf(string recipe, string? water = null, ReaderUnits? units = null) => SheetOf(Recipe(recipe), water, units);
+
+    public static RecipeSheet SheetOf(Recipe recipe, string? water = null, ReaderUnits? units = null) => RecipeSheet.Of(
+        recipe, KitFile.Read(Text("kits", "lantern-shed.json")).Value!, Flour, water is null ? null : WaterFile.Read(Text("water", water)).Value!, units);
 
     private static string Text(string folder, string name) => File.ReadAllText(RepositoryFile.PathOf(Path.Combine("samples", folder, name)));
 
     /// <summary>The one food sheet beside the recipes, its label read as it stands in the file.</summary>
-    private static FoodMakeup? Food(string id)
-    {
-        if (id != "pumpkin-seed-flour")
-        {
-            return null;
-        }
+    private static readonly Larder Flour = new([FlourSheet()]);
 
+    private static FoodSheet FlourSheet()
+    {
         using JsonDocument file = JsonDocument.Parse(Text("recipes", "foods/pumpkin-seed-flour.json"));
         JsonElement label = file.RootElement.GetProperty("label");
         Entered<Mass> Mass(string name) =>
             UnitTable.TryParse(label.GetProperty(name).GetString(), out Entered<Mass> mass, out string problem) ? mass : throw new InvalidDataException(problem);
-        return FoodMakeups.From(new FoodSheet
+        return new FoodSheet
         {
-            Id = id,
+            Id = "pumpkin-seed-flour",
             Name = file.RootElement.GetProperty("name").GetString()!,
             Family = file.RootElement.GetProperty("family").GetString()!,
             Ingredients = file.RootElement.GetProperty("ingredients").GetString(),
@@ -59,6 +66,6 @@ internal static class SampleForecasts
                 Sugars = PrintedMass.Of(Mass("sugars")),
                 Protein = PrintedMass.Of(Mass("protein")),
             },
-        }).Makeup;
+        };
     }
 }

@@ -14,6 +14,10 @@ public sealed class ShownTests
     [InlineData(VolumeUnit.Litre, 0.8, "0.80 L")]
     [InlineData(VolumeUnit.UsGallon, 18.92705892, "5.00 US gal")]
     [InlineData(VolumeUnit.ImperialGallon, 22.73045, "5.00 imp gal")]
+    [InlineData(VolumeUnit.UsGallon, 0.52, "17.6 US fl oz")]
+    [InlineData(VolumeUnit.UsGallon, 1.892705892, "2.00 US qt")]
+    [InlineData(VolumeUnit.ImperialGallon, 0.284130625, "10.0 imp fl oz")]
+    [InlineData(VolumeUnit.UsGallon, 0, "0.00 US gal")]
     public void Volumes(VolumeUnit unit, double litres, string expected) =>
         Assert.Equal(Hard(expected), new Shown(new(Volume: unit)).Litres(litres));
 
@@ -38,6 +42,21 @@ public sealed class ShownTests
         Assert.Equal(Hard(american), American.Celsius(celsius));
     }
 
+    // Pound and gallon as above; psi: 6.894757 kPa (pound-force on a square inch); foot: 0.3048 m; inch: 2.54 cm.
+    [Theory]
+    [InlineData("The bag weighs about 9.7 kg wet.", "The bag weighs about 21 lb wet.")]
+    [InlineData("1.9 bar at 20 °C against the air of 120 m", "28 psi at 68 °F against the air of 394 ft")]
+    [InlineData("keep 9.0 L of headspace above 20.9 L", "keep 2.4 US gal of headspace above 5.52 US gal")]
+    [InlineData("usually kept at 22 to 32 °C", "usually kept at 72 to 90 °F")]
+    [InlineData("69.8 °C", "157.6 °F")]
+    [InlineData("In 5 cm of glass", "In 2 in of glass")]
+    [InlineData("60 g in 100 g, 24 g/L, 21 mEq/(kg of malt·pH), 2.5 kg/L, 5 000 ppm, 3.5 volumes, 10 mL", "60 g in 100 g, 24 g/L, 21 mEq/(kg of malt·pH), 2.5 kg/L, 5 000 ppm, 3.5 volumes, 10 mL")]
+    public void Sentences(string metric, string american)
+    {
+        Assert.Equal(american, ToldText.Of(metric, ReaderUnits.UnitedStates));
+        Assert.Equal(metric, ToldText.Of(metric, ReaderUnits.Metric));
+    }
+
     // Water is 0 °P by definition. 12 °P is 1.0484: Plato's table, from memory.
     [Theory]
     [InlineData(1.0, "1.000", "0.0 °P")]
@@ -56,6 +75,16 @@ public sealed class ShownTests
     {
         Assert.Equal(Hard(first), Metric.Srm(srm));
         Assert.Equal(Hard(second), new Shown(new(Colour: ColourUnit.Ebc)).Srm(srm));
+    }
+
+    [Theory]
+    [InlineData(VolumeUnit.Litre, "0.58 EUR/L")]
+    [InlineData(VolumeUnit.UsGallon, "2.18 EUR/US gal")]
+    [InlineData(VolumeUnit.ImperialGallon, "2.62 EUR/imp gal")]
+    public void What_a_litre_costs_is_told_of_the_readers_volume(VolumeUnit volume, string told)
+    {
+        // 11.52 EUR over 20 L; NIST Handbook 44, appendix C: 3.785412 and 4.546090 L.
+        Assert.Equal(told, new Shown(ReaderUnits.Metric with { Volume = volume }).PerLitre(0.576, "EUR").Replace(Shown.Space, " ", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -86,5 +115,6 @@ public sealed class ShownTests
         Assert.Equal(Hard("0.00 L"), Metric.Litres(-1e-9));
     }
 
-    private static string Hard(string text) => text.Replace(" ", Shown.Space, StringComparison.Ordinal).Replace($"US{Shown.Space}gal", "US gal", StringComparison.Ordinal).Replace($"imp{Shown.Space}gal", "imp gal", StringComparison.Ordinal);
+    /// <summary>The space between a number and its unit is hard; those inside a unit's name are not.</summary>
+    private static string Hard(string text) => text.IndexOf(' ', StringComparison.Ordinal) is var space && space < 0 ? text : $"{text[..space]}{Shown.Space}{text[(space + 1)..]}";
 }

@@ -17,11 +17,13 @@ public static class Samples
         .Order(StringComparer.Ordinal);
 
     public static TheoryData<string> Recipes() =>
-        [.. Files("samples", "recipes").Where(path => !path.Contains("/foods/", StringComparison.Ordinal))];
+        [.. Files("samples", "recipes").Where(path => !path.Contains("/foods/", StringComparison.Ordinal) && !path.Contains("/larder/", StringComparison.Ordinal))];
 
     public static TheoryData<string> Kits() => [.. Files("samples", "kits")];
 
     public static TheoryData<string> Foods() => [.. Files("samples", "recipes", "foods"), .. Files("samples", "recipes", "edges", "foods"), .. Files("samples", "foods")];
+
+    public static TheoryData<string> Larder() => [.. Files("samples", "recipes", "lots", "larder")];
 
     public static TheoryData<string> Waters() => [.. Files("samples", "water")];
 

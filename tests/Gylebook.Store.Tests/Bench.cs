@@ -54,9 +54,12 @@ internal sealed class Bench : IDisposable
     public static string Food(string name, string id) =>
         $$"""{ "format": "gylebook-food/1", "id": "{{id}}", "name": "{{name}}" }""";
 
+    public static string Malt(string name, string id) =>
+        $$"""{ "format": "gylebook-malt/1", "id": "{{id}}", "name": "{{name}}", "like": "pale ale malt" }""";
+
     public static string Water(string name) => $$"""{ "format": "gylebook-water/1", "name": "{{name}}" }""";
 
-    public static string Plan(RecipeVersion version) =>
+    public static string Plan(NumberedVersion version) =>
         $$"""{ "format": "gylebook-plan/1", "recipeVersion": {{version.Number}} }""";
 
     /// <summary>A gyle that has started, and its first portion.</summary>

@@ -70,13 +70,29 @@ public sealed class DamageTests : IDisposable
             await book.Drafts.SaveAsync(recipe, 1, text, "Notes", "tab", Bench.Cancellation);
         }
 
-        List<DamagedPlace> named = await FlipEachAsync("second xxx");
+        byte[] packed = Convert.FromHexString((string)_bench.Sql("SELECT hex(after) FROM edits")!);
+        List<DamagedPlace> named = [.. await FlipEachAsync(Encoding.UTF8.GetBytes("second xxx")), .. await FlipEachAsync(packed)];
 
         DamagedPlace draft = Assert.Single(named, place => place.What == "The draft of the recipe \"Hedgerow\"");
         Assert.Equal((text, "the edit \"Notes\""), (draft.Sound!.Document, draft.Sound.From));
         DamagedPlace edit = Assert.Single(named, place => place.What == "An edit of the recipe \"Hedgerow, Notes\"");
         Assert.Equal((text, "the draft"), (edit.Sound!.Document, edit.Sound.From));
         Assert.Contains("newest sound text is that of the edit \"Notes\"", draft.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_column_that_lost_its_name_makes_its_rows_damaged_and_hides_no_others()
+    {
+        await using (Book book = await _bench.OpenAsync())
+        {
+            await book.Kits.CreateAsync(Bench.Kit("Shed"), cancellation: Bench.Cancellation);
+            await book.Settings.SetAsync("units", "metric", Bench.Cancellation);
+        }
+
+        _bench.Sql("UPDATE settings SET value = 'metrik'");
+        _bench.Sql("ALTER TABLE kits RENAME COLUMN checksum TO chocksum");
+
+        Assert.Equal(["The kit \"Shed\"", "The setting \"units\""], BookCheck.Damage(_bench.File).Select(place => place.What).Order());
     }
 
     [Fact]
@@ -90,7 +106,7 @@ public sealed class DamageTests : IDisposable
         Assert.Equal("The kit \"Shed\"", Assert.Single(BookCheck.Damage(_bench.File)).What);
 
         // A text written anew is sound again.
-        await book.Kits.SaveAsync(kit, 1, Bench.Kit("Barn"), "tab", Bench.Cancellation);
+        await book.Kits.Drafts.SaveAsync(kit, 1, Bench.Kit("Barn"), "another text", "tab", Bench.Cancellation);
         Assert.Empty(BookCheck.Damage(_bench.File));
     }
 
@@ -131,10 +147,10 @@ public sealed class DamageTests : IDisposable
     private async Task FillAsync()
     {
         await using Book book = await _bench.OpenAsync();
-        for (int i = 0; i < 6; i++)
+        for (int i = 0; i < 12; i++)
         {
-            Guid recipe = await book.Recipes.CreateAsync(Bench.Recipe($"Recipe {i}", new string('a', 2000)), cancellation: Bench.Cancellation);
-            await book.Drafts.SaveAsync(recipe, 1, Bench.Recipe($"Recipe {i}", new string('b', 3000)), "Notes", "tab", Bench.Cancellation);
+            Guid recipe = await book.Recipes.CreateAsync(Bench.Recipe($"Recipe {i}", Noise(i, 2000)), cancellation: Bench.Cancellation);
+            await book.Drafts.SaveAsync(recipe, 1, Bench.Recipe($"Recipe {i}", Noise(i, 3000)), "Notes", "tab", Bench.Cancellation);
             await book.Versions.KeepAsync(recipe, cancellation: Bench.Cancellation);
             await book.Waters.CreateForAsync(recipe, Bench.Water($"Water {i}"), cancellation: Bench.Cancellation);
         }
@@ -147,6 +163,9 @@ public sealed class DamageTests : IDisposable
         await book.Readings.AddAsync(portion, [new Gyles.BrewAction { At = _bench.Clock.Now, What = "stirred" }], Bench.Cancellation);
     }
 
+    /// <summary>Letters that no packing makes much shorter.</summary>
+    private static string Noise(int seed, int length) => new(new Random(seed).GetItems("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789".AsSpan(), length));
+
     private async Task<string> FlipAsync(byte[] good, int at, int bit)
     {
         byte[] bytes = [.. good];
@@ -156,11 +175,10 @@ public sealed class DamageTests : IDisposable
         return file;
     }
 
-    /// <summary>Flips a bit in each place where that text stands in the file, one at a time, and gathers what is named.</summary>
-    private async Task<List<DamagedPlace>> FlipEachAsync(string text)
+    /// <summary>Flips a bit in each place where those bytes stand in the file, one at a time, and gathers what is named.</summary>
+    private async Task<List<DamagedPlace>> FlipEachAsync(byte[] wanted)
     {
         byte[] good = await File.ReadAllBytesAsync(_bench.File, Bench.Cancellation);
-        byte[] wanted = Encoding.UTF8.GetBytes(text);
         List<DamagedPlace> named = [];
         for (int at = good.AsSpan().IndexOf(wanted); at >= 0;)
         {

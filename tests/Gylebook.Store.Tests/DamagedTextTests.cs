@@ -38,7 +38,7 @@ public sealed class DamagedTextTests : IAsyncLifetime
         Func<Task>[] makings =
         [
             () => _book.Versions.KeepAsync(_recipe, cancellation: Bench.Cancellation),
-            () => _book.Versions.PublishAsync(_recipe, cancellation: Bench.Cancellation),
+            () => _book.Recipes.PublishAsync(_recipe, cancellation: Bench.Cancellation),
             () => _book.Recipes.DuplicateAsync(_recipe, "Copy", Bench.Cancellation),
             () => _book.Recipes.RenameAsync(_recipe, "Other", "tab", Bench.Cancellation),
         ];
@@ -78,7 +78,7 @@ public sealed class DamagedTextTests : IAsyncLifetime
     [Fact]
     public async Task A_damaged_edit_is_named_and_undo_does_not_go_to_its_text()
     {
-        _bench.Sql("DROP TRIGGER edits_refuse_update; UPDATE edits SET before = replace(before, 'first', 'f1rst')");
+        _bench.Sql("DROP TRIGGER edits_refuse_update; UPDATE edits SET before = zeroblob(length(before))");
 
         Assert.True(Assert.Single(await _book.Drafts.HistoryAsync(_recipe, cancellation: Bench.Cancellation)).IsDamaged);
         BookUnavailableException refusal = await Assert.ThrowsAsync<BookUnavailableException>(() => _book.Drafts.UndoAsync(_recipe, 2, "tab", Bench.Cancellation));

@@ -19,6 +19,7 @@ public sealed class DemoTests : IDisposable
                 Guid recipe = await book.Recipes.CreateAsync(Bench.Recipe(name), isDemo, Bench.Cancellation);
                 await book.Kits.CreateAsync(Bench.Kit(name), isDemo, Bench.Cancellation);
                 await book.Foods.CreateAsync(Bench.Food(name, name), isDemo, Bench.Cancellation);
+                await book.Larder.CreateAsync(Bench.Malt(name, name), isDemo, Bench.Cancellation);
                 await book.Waters.CreateAsync(Bench.Water(name), isDemo, Bench.Cancellation);
                 Guid gyle = await book.Gyles.PlanAsync(recipe, name, isDemo: isDemo, cancellation: Bench.Cancellation);
                 await book.Gyles.StartAsync(gyle, Bench.Plan, Bench.Cancellation);
@@ -35,6 +36,7 @@ public sealed class DemoTests : IDisposable
         Assert.Equal("Mine", Assert.Single(await again.Recipes.ListAsync(cancellation: Bench.Cancellation)).Name);
         Assert.Equal("Mine", Assert.Single(await again.Kits.ListAsync(cancellation: Bench.Cancellation)).Name);
         Assert.Equal("Mine", Assert.Single(await again.Foods.ListAsync(cancellation: Bench.Cancellation)).Name);
+        Assert.Equal("Mine", Assert.Single(await again.Larder.ListAsync(cancellation: Bench.Cancellation)).Name);
         Assert.Equal("Mine", Assert.Single(await again.Waters.ListAsync(cancellation: Bench.Cancellation)).Name);
         Assert.Equal("Mine", Assert.Single(await again.Gyles.ListAsync(Bench.Cancellation)).Name);
     }

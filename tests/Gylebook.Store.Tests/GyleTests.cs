@@ -41,7 +41,7 @@ public sealed class GyleTests : IAsyncLifetime
     {
         Guid id = await _book.Gyles.PlanAsync(_recipe, "Gyle 1", cancellation: Bench.Cancellation);
 
-        RecipeVersion version = await _book.Gyles.StartAsync(id, Bench.Plan, Bench.Cancellation);
+        NumberedVersion version = await _book.Gyles.StartAsync(id, Bench.Plan, Bench.Cancellation);
         await _book.Drafts.SaveAsync(_recipe, 1, Bench.Recipe("Changed"), "Name", "tab", Bench.Cancellation);
 
         GyleLine gyle = Assert.Single(await _book.Gyles.ListAsync(Bench.Cancellation));

@@ -33,10 +33,62 @@ public sealed class LockedBackupTests : IDisposable
         Assert.Equal(["Saved"], (await back.Recipes.ListAsync(cancellation: Bench.Cancellation)).Select(line => line.Name));
     }
 
+    /// <remarks>
+    /// The driver tries again what is asked in SQL, but not a copy: only a lock that comes between the opening and the copying
+    /// shows that SQLite itself waits. The file is locked half of the time, so that of thirty copies some begin while it is.
+    /// </remarks>
+    [Fact]
+    public async Task Copying_waits_for_another_program_that_locks_the_backup_again_and_again()
+    {
+        await MakeAsync();
+        string backup = _bench.At("backup.sqlite");
+        await using (Book book = await _bench.OpenAsync())
+        {
+            await book.BackupAsync(backup, Bench.Cancellation);
+        }
+
+        using CancellationTokenSource end = new();
+        Task<int> locking = Task.Run(() => LockAgainAndAgain(backup, end.Token), Bench.Cancellation);
+        try
+        {
+            for (int i = 0; i < 30; i++)
+            {
+                await SqliteBackup.RestoreAsync(backup, _bench.At($"back{i}.sqlite"), _bench.Clock, cancellation: Bench.Cancellation);
+            }
+        }
+        finally
+        {
+            await end.CancelAsync();
+        }
+
+        Assert.True(await locking > 30, "It was hardly ever locked.");
+    }
+
     private async Task MakeAsync()
     {
         await using Book book = await _bench.OpenAsync();
         await book.Recipes.CreateAsync(Bench.Recipe("Saved"), cancellation: Bench.Cancellation);
+    }
+
+    /// <summary>Locks the file against everybody, half of the time.</summary>
+    /// <returns>How often.</returns>
+    private static int LockAgainAndAgain(string file, CancellationToken end)
+    {
+        using var connection = new SqliteConnection($"Data Source={file};Pooling=False");
+        connection.Open();
+        using SqliteCommand command = connection.CreateCommand();
+        int times = 0;
+        for (; !end.IsCancellationRequested; times++)
+        {
+            command.CommandText = "PRAGMA busy_timeout = 5000; BEGIN EXCLUSIVE";
+            command.ExecuteNonQuery();
+            Thread.Sleep(3);
+            command.CommandText = "COMMIT";
+            command.ExecuteNonQuery();
+            Thread.Sleep(3);
+        }
+
+        return times;
     }
 
     /// <summary>Holds the file as the last to close it does.</summary>

@@ -21,12 +21,12 @@ public sealed class VersionTests : IAsyncLifetime
     [Fact]
     public async Task Keeping_cuts_numbered_versions_that_later_edits_do_not_touch()
     {
-        RecipeVersion first = await KeepAsync("before the honey");
+        NumberedVersion first = await KeepAsync("before the honey");
         await EditAsync(1, "Two");
-        RecipeVersion second = await KeepAsync(null);
+        NumberedVersion second = await KeepAsync(null);
         await EditAsync(2, "Three");
 
-        Assert.Equal(new RecipeVersion(_recipe, 1, Bench.Recipe("One"), CutReason.Kept, "before the honey", _bench.Clock.Now), first);
+        Assert.Equal(new NumberedVersion(_recipe, 1, Bench.Recipe("One"), CutReason.Kept, "before the honey", _bench.Clock.Now), first);
         Assert.Equal((2, Bench.Recipe("Two")), (second.Number, second.Document));
         Assert.Equal([second, first], await _book.Versions.ListAsync(_recipe, Bench.Cancellation));
         Assert.Equal(first, await _book.Versions.FindAsync(_recipe, 1, Bench.Cancellation));
@@ -36,7 +36,7 @@ public sealed class VersionTests : IAsyncLifetime
     [Fact]
     public async Task The_same_text_does_not_get_two_numbers_in_a_row()
     {
-        RecipeVersion first = await KeepAsync("kept");
+        NumberedVersion first = await KeepAsync("kept");
 
         Assert.Equal(first, await KeepAsync("kept again"));
         Assert.Equal(1, (await PublishAsync()).Number);
@@ -56,27 +56,27 @@ public sealed class VersionTests : IAsyncLifetime
     [Fact]
     public async Task Publishing_cuts_a_version_and_the_draft_goes_on_without_it()
     {
-        RecipeVersion published = await PublishAsync();
+        NumberedVersion published = await PublishAsync();
         await EditAsync(1, "Two");
 
         Assert.Equal(CutReason.Published, published.Reason);
         Assert.Equal(1, (await LineAsync()).PublishedVersion);
-        await _book.Versions.WithdrawAsync(_recipe, Bench.Cancellation);
+        await _book.Recipes.WithdrawAsync(_recipe, Bench.Cancellation);
         Assert.Equal((null, 1), ((await LineAsync()).PublishedVersion, (await LineAsync()).LatestVersion));
     }
 
     [Fact]
     public async Task Two_tabs_that_keep_at_once_share_one_version()
     {
-        RecipeVersion[] kept = await Task.WhenAll(Enumerable.Range(0, 6).Select(_ => Task.Run(() => KeepAsync(null))));
+        NumberedVersion[] kept = await Task.WhenAll(Enumerable.Range(0, 6).Select(_ => Task.Run(() => KeepAsync(null))));
 
         Assert.All(kept, version => Assert.Equal(1, version.Number));
         Assert.Single(await _book.Versions.ListAsync(_recipe, Bench.Cancellation));
     }
 
-    private Task<RecipeVersion> KeepAsync(string? note) => _book.Versions.KeepAsync(_recipe, note, Bench.Cancellation);
+    private Task<NumberedVersion> KeepAsync(string? note) => _book.Versions.KeepAsync(_recipe, note, Bench.Cancellation);
 
-    private Task<RecipeVersion> PublishAsync() => _book.Versions.PublishAsync(_recipe, cancellation: Bench.Cancellation);
+    private Task<NumberedVersion> PublishAsync() => _book.Recipes.PublishAsync(_recipe, cancellation: Bench.Cancellation);
 
     private Task<DraftSave> EditAsync(long seen, string name) =>
         _book.Drafts.SaveAsync(_recipe, seen, Bench.Recipe(name), "Name", "tab", Bench.Cancellation);

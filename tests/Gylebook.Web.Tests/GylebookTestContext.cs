@@ -3,6 +3,8 @@ using Bunit;
 using Gylebook.Pictures;
 using Gylebook.Store;
 using Gylebook.Store.Sqlite;
+using Gylebook.Web.Features.Recipes.Showing;
+using Gylebook.Web.Layout;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Data.Sqlite;
@@ -22,6 +24,9 @@ public abstract class GylebookTestContext : BunitContext, IAsyncLifetime
         JSInterop.Mode = JSRuntimeMode.Loose;
         DefaultWaitTimeout = TimeSpan.FromSeconds(10);
         Services.AddSingleton<TimeProvider>(Clock);
+
+        // Bands come when they are ready: a test that wants them asks for them.
+        Services.AddSingleton(new BandDraws(0));
     }
 
     protected static CancellationToken Cancellation => Xunit.TestContext.Current.CancellationToken;
@@ -36,7 +41,7 @@ public abstract class GylebookTestContext : BunitContext, IAsyncLifetime
 
     protected Book Book { get; private set; } = null!;
 
-    protected Reader Reader { get; private set; } = null!;
+    protected Reader Reader => Services.GetRequiredService<Reader>();
 
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
@@ -44,9 +49,9 @@ public abstract class GylebookTestContext : BunitContext, IAsyncLifetime
         await (await OpenAsync()).DisposeAsync();
         var options = SqliteBook.Options(BookFile, SqliteBook.Patience, Disk);
         Book = new Book(SqliteBook.Access(options, Clock, BookFile), BookFile);
-        Reader = await Reader.OfAsync(Book, Cancellation);
         Services.AddSingleton(Book);
-        Services.AddSingleton(Reader);
+        Services.AddSingleton(new ReaderChoice(ReaderUnits.Metric, Themes.System));
+        Services.AddSingleton<Reader>();
     }
 
     /// <summary>The same book through another door, as another program would open it: it tells our tabs nothing.</summary>

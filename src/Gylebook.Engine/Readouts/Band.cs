@@ -21,6 +21,9 @@ public enum BandKind
 /// <param name="Kind">How the ends are meant.</param>
 public sealed record Band(double Low, double Likely, double High, string Unit, BandKind Kind)
 {
+    /// <summary>Half of the draws lie below it; null where nothing was drawn.</summary>
+    public double? Middle { get; init; }
+
     /// <summary>A number whose width nobody knows yet.</summary>
     public static Band Point(double value, string unit) => new(value, value, value, unit, BandKind.Point);
 }

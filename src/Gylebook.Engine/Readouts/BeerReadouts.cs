@@ -82,7 +82,7 @@ public static class BeerReadouts
 
     /// <summary>Litres of sludge, solids and the beer they hold.</summary>
     public static Readout SludgeLitres { get; } = new(
-        "sludgeLitres", "sludge", "L", 2, new(Stage.Rack),
+        "sludgeLitres", "sludge bed", "L", 2, new(Stage.Rack),
         static (in run) => run.Sum(static (in r, p) => Rack.SludgeLitres(r.Wort(Stage.Ferment, p), r.Litres(Stage.Ferment, p), r.Draw)));
 
     /// <summary>Litres at 20 °C packaged.</summary>
@@ -112,6 +112,10 @@ public static class BeerReadouts
     public static Readout MashYield { get; } = new(
         "mashYield", "extract from the grist", "%", 1, new(Stage.RunOff), MashYieldOf);
 
+    /// <summary>What of the malts' laboratory extract is in the wort when all has run off, per cent; 0 without malt in a mash.</summary>
+    public static Readout LaboratoryShare { get; } = new(
+        "laboratoryShare", "of the malts' laboratory extract", "%", 1, new(Stage.RunOff), LaboratoryShareOf);
+
     /// <summary>Volumes of gas as served.</summary>
     public static Readout CarbonationVolumes { get; } = new(
         "carbonationVolumes", "carbonation", "volumes", 2, new(Stage.Pour), static (in run) => run.Mean(static (in r, p) => CarbonationOf(r, p)));
@@ -119,6 +123,11 @@ public static class BeerReadouts
     /// <summary>Volumes of gas that sugar makes in the package.</summary>
     public static Readout RefermentableVolumes { get; } = new(
         "refermentableVolumes", "gas made in the package", "volumes", 2, new(Stage.Package), static (in run) => run.Mean(static (in r, p) => RefermentableOf(r, p)));
+
+    /// <summary>Apparent limit of attenuation of a pale malt's wort of this mash, per cent; what a forced ferment tells.</summary>
+    public static Readout LimitOfAttenuation { get; } = new(
+        "limitOfAttenuation", "limit of attenuation of the mash", "%", 1, new(Stage.Mash),
+        static (in run) => run.Trace.Has(Stage.Mash) ? run.Plan.Mash.Rests.LimitPercent(run.Draw) : double.NaN);
 
     /// <summary>Litres in the mash with the grain.</summary>
     public static Readout MashLitresWithSolids { get; } = new(
@@ -135,13 +144,13 @@ public static class BeerReadouts
     [
         CastGravity, OriginalGravity, FinalGravity, ApparentAttenuation, RealAttenuation, AlcoholAtRacking, AlcoholByVolume,
         Bitterness, Colour, CopperUpLitres, CopperUpGravity, CastLitres, SludgeLitres, PackagedLitres, Energy, Carbohydrate,
-        Sodium, MashYield,
+        Sodium, MashYield, LaboratoryShare,
     ];
 
     /// <summary>All that is told of any brew as a whole, the headline first.</summary>
     public static IReadOnlyList<Readout> All { get; } =
     [
-        .. Headline, Fat, OtherBitterness, StraightLineSrm, KnockOutLitres, KnockOutGravity, CarbonationVolumes, RefermentableVolumes, MashLitresWithSolids, FermenterLitresWithSolids,
+        .. Headline, Fat, OtherBitterness, StraightLineSrm, KnockOutLitres, KnockOutGravity, CarbonationVolumes, RefermentableVolumes, LimitOfAttenuation, MashLitresWithSolids, FermenterLitresWithSolids,
     ];
 
     /// <summary>Bitterness of the whole beer by a model, IBU.</summary>
@@ -166,27 +175,50 @@ public static class BeerReadouts
             ? Colour.Of(run) * StraightLineColour.SrmOfMaltColourUnits(units) / WortColour.SrmOfMaltColourUnits(units) : double.NaN;
     }
 
-    private static double OriginalGravityOf(in RunView run, int portion) => run.Trace.Of(Stage.Ferment, portion).Unfermented.Gravity;
+    private static double OriginalGravityOf(in RunView run, int portion) => run.Trace.Unfermented(portion).Gravity;
 
     private static double FinalGravityOf(in RunView run, int portion) => run.Gravity(Stage.Ferment, portion);
 
     private static double ApparentAttenuationOf(in RunView run, int portion)
     {
-        double original = run.Trace.Of(Stage.Ferment, portion).Unfermented.RealExtractPlato;
+        double original = run.Trace.Unfermented(portion).RealExtractPlato;
         return original > 0 ? 100 * (original - SucroseSolution.PlatoAt(FinalGravityOf(run, portion))) / original : 0;
     }
 
     private static double RealAttenuationOf(in RunView run, int portion)
     {
-        double original = run.Trace.Of(Stage.Ferment, portion).Unfermented.RealExtractPlato;
+        double original = run.Trace.Unfermented(portion).RealExtractPlato;
         return original > 0 ? 100 * (original - run.Wort(Stage.Ferment, portion).RealExtractPlato) / original : 0;
     }
 
     private static double MashYieldOf(in RunView run)
     {
-        ref readonly Wort wort = ref run.Wort(run.Trace.Has(Stage.Rinse) ? Stage.Rinse : Stage.Lift);
+        ref readonly Wort wort = ref RunOffOf(run);
         double grist = run.Plan.Mash.GristKilograms;
         return grist > 0 && run.Trace.Has(Stage.Lift) ? 100 * (wort.ExtractMass - wort.LiquorExtractMass + OfMashedFoods(run, wort)) / grist : 0;
+    }
+
+    /// <summary>The wort once all has run off.</summary>
+    private static ref readonly Wort RunOffOf(in RunView run) => ref run.Wort(run.Trace.Has(Stage.Rinse) ? Stage.Rinse : Stage.Lift);
+
+    /// <summary>Starch that was not converted is missing from what the laboratory finds, and so is what the grain held back.</summary>
+    private static double LaboratoryShareOf(in RunView run)
+    {
+        double starch = 0;
+        foreach (Addition addition in run.Plan.Additions)
+        {
+            starch += addition.Place.Stage == Stage.Mash ? run.Trace.Makeup(addition.Makeup)[Component.Starch] * addition.Share : 0;
+        }
+
+        double fromStarch = run.Plan.Mash.StarchShareOfExtract(run.Draw);
+        if (fromStarch <= 0 || starch <= 0 || !run.Trace.Has(Stage.Lift))
+        {
+            return 0;
+        }
+
+        ref readonly Wort mash = ref run.Wort(Stage.Mash);
+        ref readonly Wort wort = ref RunOffOf(run);
+        return 100 * (1 - (fromStarch * mash[Component.Starch] / starch)) * wort.ExtractMass / mash.ExtractMass;
     }
 
     /// <summary>Ions and acids that mashed foods brought are extract of the grist; they run off in the share that malt's buffering does.</summary>

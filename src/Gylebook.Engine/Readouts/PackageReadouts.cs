@@ -27,11 +27,11 @@ public static class PackageReadouts
 
     /// <summary>Living cells pitched by the harsher of two rules of ageing, billions.</summary>
     public static Readout CellsLow { get; } = new(
-        "cellsLow", "living cells, harsher rule", "billion", 0, new(Stage.Cast), static (in run) => CellsOf(run, static yeast => yeast.ViableLow));
+        "cellsLow", "living cells, harsher rule", "billion", 0, new(Stage.Cast), static (in run) => CellsOf(run, harsher: true));
 
     /// <summary>Living cells pitched by the milder, billions.</summary>
     public static Readout CellsHigh { get; } = new(
-        "cellsHigh", "living cells, milder rule", "billion", 0, new(Stage.Cast), static (in run) => CellsOf(run, static yeast => yeast.ViableHigh));
+        "cellsHigh", "living cells, milder rule", "billion", 0, new(Stage.Cast), static (in run) => CellsOf(run, harsher: false));
 
     /// <summary>Volumes of gas that a stray yeast would make of the sugar this one has left, in the portion that has most of it.</summary>
     public static Readout StrayVolumes { get; } = new(
@@ -61,7 +61,7 @@ public static class PackageReadouts
         double cells = 0;
         foreach (int portion in run.Plan.Packaged)
         {
-            ref readonly Wort wort = ref run.Trace.Of(Stage.Ferment, portion).Unfermented;
+            ref readonly Wort wort = ref run.Trace.Unfermented(portion);
             cells += PitchRate.BillionCells(pitch.Rate, wort.Litres, wort.RealExtractPlato);
         }
 
@@ -90,7 +90,7 @@ public static class PackageReadouts
         return run.Litres(Stage.Pour, portion) is > 0 and var litres ? 1000 * gas / Carbonation.GramsPerLitreInOneVolume / litres : 0;
     }
 
-    private static double CellsOf(in RunView run, Func<PitchedYeast, double> viable)
+    private static double CellsOf(in RunView run, bool harsher)
     {
         if (run.Plan.Surroundings?.Pitch is not { } pitch)
         {
@@ -98,10 +98,11 @@ public static class PackageReadouts
         }
 
         double sum = 0;
-        foreach (PitchedYeast yeast in pitch.Yeasts)
+        for (int i = 0; i < pitch.Yeasts.Count; i++)
         {
+            PitchedYeast yeast = pitch.Yeasts[i];
             double fresh = yeast.CellsPerUnit is Known cells ? yeast.Amount * run.Draw[cells] / Billion : yeast.Billions ?? double.NaN;
-            sum += fresh * viable(yeast);
+            sum += fresh * (harsher ? yeast.ViableLow : yeast.ViableHigh);
         }
 
         return sum;

@@ -47,8 +47,13 @@ public static class PhReadouts
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Readout> All { get; } = [MashPh, WortPh, BeerPh, LacticMade, GasMade];
 
-    /// <summary>Whether there is malt in a liquid to buffer it.</summary>
-    public static bool IsBuffered(in Wort wort) => wort.Litres is > 0 and var litres && wort[Component.MaltBuffer] / litres > LeastKilogramsPerLitre;
+    /// <summary>Whether there is malt in what a stage left, to buffer it.</summary>
+    public static bool IsBuffered(RunTrace trace, Stage stage, int portion = 0)
+    {
+        ArgumentNullException.ThrowIfNull(trace);
+        double litres = trace.Litres(stage, portion);
+        return litres > 0 && trace.Wort(stage, portion)[Component.MaltBuffer] / litres > LeastKilogramsPerLitre;
+    }
 
     /// <summary>Whether souring took all the sugar that lactic bacteria are counted as taking.</summary>
     public static bool RanOut(in RunView run)
@@ -68,7 +73,7 @@ public static class PhReadouts
     public static double BeerOf(in RunView run, int portion)
     {
         ref readonly Wort beer = ref run.Wort(Stage.Pour, portion);
-        if (run.Plan.Acidity.BeerOf.ElementAtOrDefault(run.Plan.RowOf(portion)) is not Known usual || !IsBuffered(beer))
+        if (run.Plan.Acidity.BeerOf.ElementAtOrDefault(run.Plan.RowOf(portion)) is not Known usual || !IsBuffered(run.Trace, Stage.Pour, portion))
         {
             return double.NaN;
         }
@@ -81,12 +86,12 @@ public static class PhReadouts
 
     private static readonly Component[] Sourable = [.. Reactions.Sourable];
 
-    private static bool IsSoured(in RunView run) => run.Trace.Has(Stage.Sour) && IsBuffered(run.Wort(Stage.Sour));
+    private static bool IsSoured(in RunView run) => run.Trace.Has(Stage.Sour) && IsBuffered(run.Trace, Stage.Sour);
 
     private static double WortOf(in RunView run)
     {
         ref readonly Wort wort = ref run.Wort(Stage.Cast);
-        if (!IsBuffered(wort))
+        if (!IsBuffered(run.Trace, Stage.Cast))
         {
             return double.NaN;
         }

@@ -6,28 +6,29 @@ namespace Gylebook.Engine.Readouts;
 /// <remarks>Made once for a plan. Page, terminal, files, pictures, solvers and readings all read it.</remarks>
 public sealed class ReadoutTable
 {
-    private readonly Dictionary<string, Readout> _byId;
+    private readonly Lazy<Readout[]> _all;
+    private readonly Lazy<Dictionary<string, Readout>> _byId;
 
     /// <summary>The table of a plan.</summary>
     public ReadoutTable(RunPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        Stages = [.. plan.Steps.Where(step => step.Move != Move.BoilOff).SelectMany(step => step.Leaves()).Distinct().Select(place => new StageReadouts(place.Stage, place.Portion))];
-        Losses = [.. plan.Steps.SelectMany(step => step.Loses()).Distinct().Select(at => new LossReadouts(at.Loss, at.Place.Stage, at.Place.Portion))];
+        Stages = [.. plan.Steps.Where(step => step.Move != Move.BoilOff).SelectMany(step => step.Leaves()).Distinct().Select(place => StageReadouts.Of(place.Stage, place.Portion))];
+        Losses = [.. plan.Steps.SelectMany(step => step.Loses()).Distinct().Select(at => LossReadouts.Of(at.Loss, at.Place.Stage, at.Place.Portion))];
         Hops = [.. Enumerable.Range(0, plan.Additions.Length).Where(row => plan.Additions[row].Hop.Grams > 0)
             .Select(row => new HopReadouts(row, plan.Additions[row].Place))];
-        Rests = [.. Enumerable.Range(0, plan.Mash.Rests.Rests.Count).Select(rest => new RestReadouts(rest))];
-        All =
+        Rests = [.. Enumerable.Range(0, plan.Mash.Rests.Rests.Count).Select(RestReadouts.Of)];
+        _all = new(() =>
         [
             .. BeerReadouts.All, .. PhReadouts.All, .. Heat.All, .. ChillReadouts.All, .. PackageReadouts.All, .. IonReadouts.All,
             RestReadouts.InfusionStrikeLitres, RestReadouts.InfusionStrikeCelsius, .. Rests.SelectMany(rest => rest.All),
             .. Stages.SelectMany(stage => stage.All), .. Losses.SelectMany(loss => loss.All), .. Hops.SelectMany(hop => hop.All),
-        ];
-        _byId = All.ToDictionary(readout => readout.Id, StringComparer.Ordinal);
+        ]);
+        _byId = new(() => All.ToDictionary(readout => readout.Id, StringComparer.Ordinal));
     }
 
     /// <summary>Every row.</summary>
-    public IReadOnlyList<Readout> All { get; }
+    public IReadOnlyList<Readout> All => _all.Value;
 
     /// <summary>The stages of the plan, in order.</summary>
     public IReadOnlyList<StageReadouts> Stages { get; }
@@ -42,14 +43,15 @@ public sealed class ReadoutTable
     public IReadOnlyList<HopReadouts> Hops { get; }
 
     /// <summary>The row of that id; null when this plan has none.</summary>
-    public Readout? Find(string id) => _byId.GetValueOrDefault(id);
+    public Readout? Find(string id) => _byId.Value.GetValueOrDefault(id);
 
     /// <summary>Reads every row of a run into a buffer, in the order of <see cref="All"/>.</summary>
     public void Read(in RunView run, Span<double> into)
     {
-        for (int i = 0; i < All.Count; i++)
+        Readout[] all = _all.Value;
+        for (int i = 0; i < all.Length; i++)
         {
-            into[i] = All[i].Of(run);
+            into[i] = all[i].Of(run);
         }
     }
 }

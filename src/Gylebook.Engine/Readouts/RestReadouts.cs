@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
 using Gylebook.Science.Cooling;
@@ -8,9 +9,13 @@ namespace Gylebook.Engine.Readouts;
 /// <summary>What can be told of one rest of the mash, and of each way to get to it from the one before.</summary>
 public sealed record RestReadouts
 {
+    private static readonly ConcurrentDictionary<int, RestReadouts> Made = new();
+
     /// <summary>The rows of a rest.</summary>
     /// <param name="rest">Which, from 0.</param>
-    public RestReadouts(int rest)
+    public static RestReadouts Of(int rest) => Made.GetOrAdd(rest, static which => new(which));
+
+    private RestReadouts(int rest)
     {
         Rest = rest;
         Readout Row(string key, string title, string unit, int decimals, ReadoutOf of) =>

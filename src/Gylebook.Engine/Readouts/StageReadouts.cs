@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
 using Gylebook.Science.Boiling;
@@ -8,8 +9,13 @@ namespace Gylebook.Engine.Readouts;
 /// <summary>What can be told of one portion as a stage leaves it.</summary>
 public sealed record StageReadouts
 {
+    /// <summary>Few there can be, and the same in every plan: made once, not at every key.</summary>
+    private static readonly ConcurrentDictionary<(Stage Stage, int Portion), StageReadouts> Made = new();
+
     /// <summary>The rows of a stage and portion.</summary>
-    public StageReadouts(Stage stage, int portion)
+    public static StageReadouts Of(Stage stage, int portion) => Made.GetOrAdd((stage, portion), static at => new(at.Stage, at.Portion));
+
+    private StageReadouts(Stage stage, int portion)
     {
         Place = new Place(stage, null, portion);
         string id = Names.Of(stage) + (portion == 0 ? "" : Invariant($".{portion}"));
@@ -69,8 +75,13 @@ public sealed record StageReadouts
 /// <summary>What can be told of one loss.</summary>
 public sealed record LossReadouts
 {
+    private static readonly ConcurrentDictionary<(Loss Loss, Stage Stage, int Portion), LossReadouts> Made = new();
+
     /// <summary>The rows of a loss at a stage of a portion.</summary>
-    public LossReadouts(Loss loss, Stage stage, int portion)
+    public static LossReadouts Of(Loss loss, Stage stage, int portion) =>
+        Made.GetOrAdd((loss, stage, portion), static at => new(at.Loss, at.Stage, at.Portion));
+
+    private LossReadouts(Loss loss, Stage stage, int portion)
     {
         (Loss, Place) = (loss, new Place(stage, null, portion));
         bool souring = stage == Stage.Sour;

@@ -24,15 +24,9 @@ public sealed record AcidityPlan(Slot? MashPh, double StrikeLitres, bool IsBoile
 /// </remarks>
 public readonly record struct MaltWort
 {
-    private readonly AcidLoad _load;
-    private readonly double _maltKilograms;
-    private readonly double _shareMashed;
+    private readonly MashLoad _mash;
 
-    private MaltWort(AcidLoad load, double maltKilograms, double shareMashed, double ph, double shift)
-    {
-        (_load, _maltKilograms, _shareMashed) = (load, maltKilograms, shareMashed);
-        (Ph, Shift) = (ph, shift);
-    }
+    private MaltWort(in MashLoad mash, double ph, double shift) => (_mash, Ph, Shift) = (mash, ph, shift);
 
     /// <summary>pH of a cooled sample before the boil.</summary>
     public double Ph { get; }
@@ -43,33 +37,15 @@ public readonly record struct MaltWort
     /// <summary>The wort of a plan at a draw, from what goes into its mash.</summary>
     public static MaltWort Of(RunPlan plan, Draw draw, RunTrace trace)
     {
-        AcidityPlan acidity = plan.Acidity;
-        Wort mashed = acidity.MashPh is null ? default : Minerals.In(plan.Minerals.Strike, acidity.StrikeLitres * Wort.WaterKilogramsPerLitre);
-        double extract = 0;
-        foreach (Addition addition in plan.Additions)
+        MashLoad mash = trace.MashOf(plan);
+        if (plan.Acidity.MashPh is { } planned)
         {
-            ref readonly Wort makeup = ref trace.Makeup(addition.Makeup);
-            if (addition.Place.Stage == Stage.Mash)
-            {
-                // A plan's mash pH knows nothing of the acids of foods: in its wort they are still to be counted.
-                if (acidity.MashPh is not null && plan.Makeups[addition.Makeup] is FoodInPlace)
-                {
-                    continue;
-                }
-
-                mashed.Add(makeup);
-            }
-            else
-            {
-                extract += makeup[Component.MaltBuffer] * addition.Share;
-            }
+            return new MaltWort(mash, draw[planned], 0);
         }
 
-        double malt = mashed[Component.MaltBuffer];
-        AcidLoad load = AcidsCarried.Of(mashed);
         double ordinary = draw[Known.PhOfMaltWort];
-        double ph = acidity.MashPh is { } planned ? draw[planned] : Moved(ordinary, load, malt, draw[Known.MashBuffering]);
-        return new MaltWort(load, malt, malt > 0 ? malt / (malt + extract) : 0, ph, acidity.MashPh is null ? ph - ordinary : 0);
+        double ph = mash.PhFrom(ordinary, draw[Known.MashBuffering]);
+        return new MaltWort(mash, ph, ph - ordinary);
     }
 
     /// <summary>
@@ -80,9 +56,40 @@ public readonly record struct MaltWort
 
     /// <summary>mEq that the mash's load has given at a pH, in so many kilograms of malt's worth of wort.</summary>
     public double Counted(double ph, double maltKilograms) =>
-        _maltKilograms > 0 ? _load.Given(ph) / _maltKilograms * maltKilograms * _shareMashed : 0;
+        _mash.MaltKilograms > 0 ? _mash.Acids.Given(ph) / _mash.MaltKilograms * maltKilograms * _mash.ShareMashed : 0;
+}
 
-    /// <summary>So much acid or alkali that no pH balances it is no mash: it is left as an ordinary one.</summary>
-    private static double Moved(double ordinary, in AcidLoad load, double malt, double buffering) =>
-        !load.IsNothing && malt > 0 && WortAcidity.TryPhOf(load, buffering * malt, ordinary, 0, out double ph) ? ph : ordinary;
+/// <summary>Acids and malt that go into a mash.</summary>
+/// <param name="Acids">What the wort's pH has in it already.</param>
+/// <param name="MaltKilograms">Malt that buffers it.</param>
+/// <param name="ShareMashed">Share of all malt and malt extract that is mashed.</param>
+internal readonly record struct MashLoad(AcidLoad Acids, double MaltKilograms, double ShareMashed)
+{
+    /// <summary>As a run's makeups have it.</summary>
+    public static MashLoad Of(RunPlan plan, RunTrace trace)
+    {
+        AcidityPlan acidity = plan.Acidity;
+        Wort mashed = acidity.MashPh is null ? default : Minerals.In(plan.Minerals.Strike, acidity.StrikeLitres * Wort.WaterKilogramsPerLitre);
+        double extract = 0;
+        foreach (Addition addition in plan.Additions)
+        {
+            ref readonly Wort makeup = ref trace.Makeup(addition.Makeup);
+            if (addition.Place.Stage != Stage.Mash)
+            {
+                extract += makeup[Component.MaltBuffer] * addition.Share;
+            }
+            else if (acidity.MashPh is null || plan.Makeups[addition.Makeup] is not FoodInPlace)
+            {
+                // A plan's mash pH knows nothing of the acids of foods: in its wort they are still to be counted.
+                mashed.Add(makeup);
+            }
+        }
+
+        double malt = mashed[Component.MaltBuffer];
+        return new MashLoad(AcidsCarried.Of(mashed), malt, malt > 0 ? malt / (malt + extract) : 0);
+    }
+
+    /// <summary>pH to which it moves an ordinary wort. So much acid or alkali that no pH balances it is no mash: it is left as an ordinary one.</summary>
+    public double PhFrom(double ordinary, double buffering) =>
+        !Acids.IsNothing && MaltKilograms > 0 && WortAcidity.TryPhOf(Acids, buffering * MaltKilograms, ordinary, 0, out double ph) ? ph : ordinary;
 }

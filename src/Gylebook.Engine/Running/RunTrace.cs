@@ -16,13 +16,15 @@ public sealed class RunTrace
     // Row of a stage and portion, and of a loss and portion; 0 is what never was. A plan has few of all there could be.
     private readonly int[] _stageRows;
     private readonly int[] _lossRows;
-    private readonly Portion[] _reached;
+    private readonly Wort[] _reached;
+    private readonly Wort[] _unfermented;
     private readonly bool[] _wasReached;
 
     // What every second readout asks for, reckoned at the first look; not a number until then.
     private readonly double[] _gravities;
     private readonly double[] _litresOf;
     private readonly double[] _isoAlone;
+    private MashLoad? _mash;
     private readonly Wort[] _lost;
     private readonly Wort[] _makeups;
     private readonly double[] _bitterness;
@@ -50,7 +52,8 @@ public sealed class RunTrace
             }
         }
 
-        _reached = new Portion[stages];
+        _reached = new Wort[stages];
+        _unfermented = new Wort[_portions];
         _wasReached = new bool[stages];
         _gravities = new double[stages];
         _litresOf = new double[stages];
@@ -85,11 +88,11 @@ public sealed class RunTrace
     /// <summary>Whether a stage was reached.</summary>
     public bool Has(Stage stage, int portion = 0) => _wasReached[_stageRows[At(stage, portion)]];
 
-    /// <summary>A portion as a stage left it, the last time it was reached; nothing when it never was.</summary>
-    public ref readonly Portion Of(Stage stage, int portion = 0) => ref _reached[_stageRows[At(stage, portion)]];
+    /// <summary>The wort as a stage left it, the last time it was reached; nothing when it never was.</summary>
+    public ref readonly Wort Wort(Stage stage, int portion = 0) => ref _reached[_stageRows[At(stage, portion)]];
 
-    /// <summary>The wort of it.</summary>
-    public ref readonly Wort Wort(Stage stage, int portion = 0) => ref _reached[_stageRows[At(stage, portion)]].Wort;
+    /// <summary>The wort when fermentation is over, as if no yeast had touched it.</summary>
+    public ref readonly Wort Unfermented(int portion) => ref _unfermented[portion];
 
     /// <summary>Specific gravity of the clear liquid as a stage left it.</summary>
     public double Gravity(Stage stage, int portion = 0)
@@ -104,6 +107,9 @@ public sealed class RunTrace
         ref double known = ref _litresOf[_stageRows[At(stage, portion)]];
         return double.IsNaN(known) ? known = Wort(stage, portion).LitresAt(Gravity(stage, portion)) : known;
     }
+
+    /// <summary>Acids and malt that went into the mash.</summary>
+    internal MashLoad MashOf(RunPlan plan) => _mash ??= MashLoad.Of(plan, this);
 
     /// <summary>Milligrams of iso-alpha acid by addition, each hop followed as if it were the only one; not a number until somebody has.</summary>
     internal Span<double> IsoAlone => _isoAlone;
@@ -134,6 +140,7 @@ public sealed class RunTrace
 
     private void Forget()
     {
+        _mash = null;
         Array.Fill(_gravities, double.NaN);
         Array.Fill(_litresOf, double.NaN);
         Array.Fill(_isoAlone, double.NaN);
@@ -142,8 +149,12 @@ public sealed class RunTrace
     internal void Reach(Stage stage, int portion, in Portion state)
     {
         int row = _stageRows[At(stage, portion)];
-        _reached[row] = state;
+        _reached[row] = state.Wort;
         _wasReached[row] = true;
+        if (stage == Stage.Ferment)
+        {
+            _unfermented[portion] = state.Unfermented;
+        }
     }
 
     internal void Lose(Stage stage, int portion, Loss loss, in Wort lost) => _lost[_lossRows[At(loss, portion, stage == Stage.Sour)]].Add(lost);

@@ -59,6 +59,7 @@ public static class Names
             Loss.Kettle => "left in the kettle",
             Loss.SpentHops => "held in the hops",
             Loss.KettleSolids => "solids in the kettle",
+            Loss.Sludge => "held in the sludge",
             Loss.Gas => "carbon dioxide",
             Loss.Racking => "left at racking",
             _ => loss.ToString().ToLowerInvariant(),

@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
@@ -87,9 +86,20 @@ public struct Wort
     {
         get
         {
-            foreach (double amount in Span)
+            ref double mine = ref First(ref Unsafe.AsRef(in _amounts));
+            int i = 0;
+            for (; i + Vector<double>.Count <= Components.Count; i += Vector<double>.Count)
             {
-                if (!(amount >= -1e-9 && double.IsFinite(amount)))
+                Vector<double> amounts = Vector.LoadUnsafe(ref mine, (nuint)i);
+                if (!Vector.GreaterThanOrEqualAll(amounts, Least) || !Vector.LessThanOrEqualAll(amounts, Most))
+                {
+                    return false;
+                }
+            }
+
+            for (; i < Components.Count; i++)
+            {
+                if (!(_amounts[i] >= Least[0] && _amounts[i] <= Most[0]))
                 {
                     return false;
                 }
@@ -99,8 +109,9 @@ public struct Wort
         }
     }
 
-    [UnscopedRef]
-    private readonly ReadOnlySpan<double> Span => MemoryMarshal.CreateReadOnlySpan(in _amounts[0], Components.Count);
+    private static Vector<double> Least => Vector.Create(-1e-9);
+
+    private static Vector<double> Most => Vector.Create(double.MaxValue);
 
     /// <summary>Mixes another wort, or some multiple of it, into this one.</summary>
     public void Add(in Wort other, double times = 1)

@@ -43,7 +43,7 @@ public sealed record FatAdvice(FatLight Light, string Message, string Source)
     /// <summary>The same as a caution, for a food's page and a recipe alike; none while the light is green.</summary>
     public IEnumerable<Caution> Cautions => Light == FatLight.Green
         ? []
-        : [new("fat.head", Light == FatLight.Red ? Severity.Warning : Severity.Note, Stage.Pour, Message, Source)];
+        : [new("fat.head", Stage.Pour, Message, Source) { Severity = Light == FatLight.Red ? Severity.Warning : Severity.Note }];
 
     private const string Heuristic = "heuristic, no source; fat and head: Hollemans et al., MBAA Tech. Q. 28:168 (1991)";
 }

@@ -1,6 +1,5 @@
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Ingredients;
-using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 
@@ -44,7 +43,7 @@ public static class FoodCautions
         if (isSyrup)
         {
             return new(
-                "boilover.syrup", Severity.Warning, dose.At.ToPlace(),
+                "boilover.syrup", dose.At.ToPlace(),
                 $"{name}: it sinks, and burns on where the heat is. Flame off, pour it in slowly and stir until it is dissolved; it wakes foam as it goes in.",
                 Words.Trade);
         }
@@ -52,7 +51,7 @@ public static class FoodCautions
         double headspace = dose.Into.Litres * KettleHeadspace / (1 - KettleHeadspace);
         string room = dose.GramsPerLitre > MuchPowder ? "at least" : "better";
         return new(
-            "boilover.powder", Severity.Warning, dose.At.ToPlace(),
+            "boilover.powder", dose.At.ToPlace(),
             Invariant($"{name}: it foams in hot wort and can burn on. Flame off, stirred to a slurry with three to five times its weight of cool water first, in five parts over five minutes, {room} {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L of wort."),
             Words.Trade);
     }
@@ -64,7 +63,7 @@ public static class FoodCautions
     {
         double headspace = dose.Into.Litres * FermenterHeadspace / (1 - FermenterHeadspace);
         return new(
-            "foam.fermenter", Severity.Warning, dose.At.ToPlace(),
+            "foam.fermenter", dose.At.ToPlace(),
             Invariant($"{name}: anything that goes in shakes gas out of fermenting beer. Cool it first, add it in five parts, keep {headspace:0.0} L of headspace above {dose.Into.Litres:0.#} L and fit a blow-off tube."),
             Words.Trade);
     }
@@ -73,14 +72,14 @@ public static class FoodCautions
     /// <param name="name">What goes in.</param>
     /// <param name="at">Where.</param>
     private static Caution RawHoney(string name, AdditionTime at) => new(
-        "honey.diastase", Severity.Warning, at.ToPlace(),
+        "honey.diastase", at.ToPlace(),
         $"{name}: raw honey carries diastase, about as much as malt flour (9 to 37 units against 24), and here nothing stops it. It can turn dextrin into sugar, so the beer may end drier than counted, and in the package make more gas. Ten minutes of boiling stop it; packed honey was often heated, and a label does not say.",
         "trade literature on honey and malt flour");
 
     /// <summary>Starch that hangs in the beer.</summary>
     /// <param name="gramsPerLitre">How much of it.</param>
     public static Caution StarchLater(double gramsPerLitre) => new(
-        "starch.later", Severity.Warning, Stage.Package,
+        "starch.later", Stage.Package,
         Invariant($"About {gramsPerLitre:0.0} g/L of starch that met no enzyme hangs in the beer as haze. A diastatic or wild yeast could still eat it in the package and raise the pressure."),
         "stoichiometry; " + Words.Trade);
 
@@ -103,7 +102,7 @@ public static class FoodCautions
         if (point >= AdditionPoint.Pitch && food.Insoluble > 0)
         {
             yield return new(
-                "food.raw", Severity.Warning, dose.At.ToPlace(),
+                "food.raw", dose.At.ToPlace(),
                 $"{food.Name}: it goes into cold beer, and nothing kills what lives on it. Heat it to 75 °C for ten minutes or steep it in spirit of 40 % or more first. Freezing kills nothing.",
                 "Salmonella in raw flour, nuts, seeds, coconut and spices: food-safety agencies; times " + Words.Trade);
         }
@@ -111,7 +110,7 @@ public static class FoodCautions
         if (point >= AdditionPoint.Pitch && FoodFamilies.Of(food.FamilyId).IsLowAcid)
         {
             yield return new(
-                "food.lowAcid", Severity.Warning, dose.At.ToPlace(),
+                "food.lowAcid", dose.At.ToPlace(),
                 $"{food.Name}: it is low in acid. Never keep it wet and sealed at room temperature. Make it the same day, or keep it at 4 °C for a week at most; add it only to beer below pH 4.6 that holds alcohol.",
                 "Clostridium botulinum grows above pH 4.6 and water activity 0.85: university extension food-safety sheets");
         }

@@ -25,9 +25,12 @@ internal static class HealthHazards
             double high = CoumarinDose.MilligramsPerLitre(dose.GramsPerLitre, CoumarinDose.CassiaGramsPerKilogram.High);
             double litres = CoumarinDose.LitresForADay(high, BodyKilograms);
             yield return new(
-                "coumarin.cassia", litres < 1 ? Severity.Error : Severity.Warning, at,
+                "coumarin.cassia", at,
                 Invariant($"If it is cassia, {food.Name} brings up to {high:0.00} mg/L of coumarin: {litres:0.0} L a day reach what a body of {BodyKilograms:0} kg bears. Ceylon cinnamon holds next to none."),
-                CoumarinDose.TolerableDailyIntake.Source);
+                CoumarinDose.TolerableDailyIntake.Source)
+            {
+                Severity = litres < 1 ? Severity.Error : Severity.Warning,
+            };
         }
 
         if (YeastHazards.Has(food, FoodWord.Nutmeg))
@@ -35,24 +38,27 @@ internal static class HealthHazards
             double litres = NutmegDose.LitresForToxicDose(dose.GramsPerLitre);
             bool tooMuch = dose.GramsPerLitre > NutmegDose.AdvisedCap.Value;
             yield return new(
-                "nutmeg.dose", tooMuch ? Severity.Error : Severity.Note, at,
+                "nutmeg.dose", at,
                 Invariant($"{dose.GramsPerLitre:0.00} g/L of {food.Name}: {litres:0.0} L hold the {NutmegDose.Toxic.Value:0} g that poison. Stay below {NutmegDose.AdvisedCap.Value:0.00} g/L."),
-                NutmegDose.Toxic.Source);
+                NutmegDose.Toxic.Source)
+            {
+                Severity = tooMuch ? Severity.Error : Severity.Note,
+            };
         }
 
         if (YeastHazards.Has(food, FoodWord.TonkaBean))
         {
-            yield return new("coumarin.tonka", Severity.Error, at, $"{food.Name}: tonka bean and added coumarin are not allowed in food in the US.", "21 CFR 189.130");
+            yield return new("coumarin.tonka", at, $"{food.Name}: tonka bean and added coumarin are not allowed in food in the US.", "21 CFR 189.130");
         }
 
         if (YeastHazards.Has(food, FoodWord.SafroleOrCalamus))
         {
-            yield return new("safrole.calamus", Severity.Error, at, $"{food.Name}: safrole (sassafras) and calamus are not allowed in food in the US.", "21 CFR 189.110 and 189.180");
+            yield return new("safrole.calamus", at, $"{food.Name}: safrole (sassafras) and calamus are not allowed in food in the US.", "21 CFR 189.110 and 189.180");
         }
 
         if (YeastHazards.Has(food, FoodWord.Liquorice))
         {
-            yield return new("liquorice.pressure", Severity.Warning, at, $"{food.Name}: liquorice raises blood pressure in quantity; tell those who drink it.", "from memory");
+            yield return new("liquorice.pressure", at, $"{food.Name}: liquorice raises blood pressure in quantity; tell those who drink it.", "from memory");
         }
     }
 
@@ -61,14 +67,14 @@ internal static class HealthHazards
         if (FoodFamilies.Of(food.FamilyId).HasStones || YeastHazards.Has(food, FoodWord.StoneFruitKernel))
         {
             yield return new(
-                "pits.cyanide", Severity.Warning, dose.At.ToPlace(),
+                "pits.cyanide", dose.At.ToPlace(),
                 $"{food.Name}: take the stones out, or leave them whole; never crush them. 0.37 g of raw apricot kernel, about three small ones, reach an adult's acute limit of cyanide.",
                 "EFSA Journal 2016;14(4):4424");
         }
 
         if (YeastHazards.Has(food, FoodWord.Grapefruit))
         {
-            yield return new("grapefruit.medicine", Severity.Warning, dose.At.ToPlace(), $"{food.Name}: grapefruit changes how some medicines act; tell those who drink it.", "from memory");
+            yield return new("grapefruit.medicine", dose.At.ToPlace(), $"{food.Name}: grapefruit changes how some medicines act; tell those who drink it.", "from memory");
         }
     }
 
@@ -79,14 +85,17 @@ internal static class HealthHazards
             double litre = CaffeineDose.MilligramsPerLitre(dose.GramsPerLitre, content);
             double serving = litre * ServingLitres;
             yield return new(
-                "caffeine.serving", serving > CaffeineDose.AdultsADay.Value / 4 ? Severity.Warning : Severity.Note, dose.At.ToPlace(),
+                "caffeine.serving", dose.At.ToPlace(),
                 Invariant($"{food.Name} brings up to {serving:0} mg of caffeine in half a litre; {CaffeineDose.AdultsADay.Value:0} mg a day are borne by most healthy adults, less in pregnancy, none by children. Alcohol hides how awake it makes."),
-                CaffeineDose.AdultsADay.Source + "; USDA SR26");
+                CaffeineDose.AdultsADay.Source + "; USDA SR26")
+            {
+                Severity = serving > CaffeineDose.AdultsADay.Value / 4 ? Severity.Warning : Severity.Note,
+            };
         }
         else if (YeastHazards.Has(food, FoodWord.Caffeine))
         {
             yield return new(
-                "caffeine.unknown", Severity.Note, dose.At.ToPlace(),
+                "caffeine.unknown", dose.At.ToPlace(),
                 Invariant($"{food.Name} brings caffeine or theobromine; how much is not known here. {CaffeineDose.AdultsADay.Value:0} mg of caffeine a day are borne by most healthy adults."),
                 CaffeineDose.AdultsADay.Source);
         }
@@ -100,7 +109,7 @@ internal static class HealthHazards
         {
             string what = dose.At.Point == AdditionPoint.Mash ? "Spent grain" : "Sludge";
             yield return new(
-                "pets.feed", Severity.Warning, dose.At.ToPlace(),
+                "pets.feed", dose.At.ToPlace(),
                 $"{what} with {food.Name} is no feed: cocoa, coffee, raisins, xylitol, macadamia and hops can kill dogs. Bin it out of reach of animals.",
                 "methylxanthines 20 mg/kg make dogs ill: veterinary toxicology; hops: J. Am. Vet. Med. Assoc. 210:51 (1997); the others from memory");
         }

@@ -2,6 +2,7 @@ using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Planning;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -71,7 +72,7 @@ internal static class PlainBrew
             lines.Insert(1, Line(IngredientKind.Food, food.Id, dose.Amount.Kilograms, dose.At));
         }
 
-        return BrewPlanner.Plan(RecipeOf(lines, dose.At, strikeLitres), Kit, _ => food);
+        return BrewPlanner.Plan(RecipeOf(lines, dose.At, strikeLitres), Kit, food is null ? Larder.Empty : Larder.OfFoods(food));
     }
 
     private static Recipe RecipeOf(List<IngredientLine> lines, AdditionTime at, double strikeLitres) => new()

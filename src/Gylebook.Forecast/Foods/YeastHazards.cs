@@ -44,24 +44,39 @@ internal static class YeastHazards
             yield return Preservative(food, dose, "benzoate", PreservativeDose.BenzoicPKa);
         }
 
-        foreach (FoodWord word in food.Words.Where(hit => !hit.MayContainOnly).Select(hit => hit.Kind).Distinct())
+        if (Has(food, FoodWord.Natamycin))
         {
-            if (word is FoodWord.Natamycin or FoodWord.DimethylDicarbonate)
-            {
-                yield return new(
-                    "preservative.unknown", Severity.Warning, dose.At.ToPlace(),
-                    $"{food.Name} is kept with {(word == FoodWord.Natamycin ? "natamycin" : "dimethyl dicarbonate")}, which is there to stop yeast. No dose for beer is known here: try it in a small jar with yeast first.",
-                    Words.Trade);
-            }
+            yield return Unknown(food, dose, "natamycin");
+        }
 
-            if (word == FoodWord.Sulphite)
-            {
-                yield return Sulphite(food, dose);
-            }
+        if (Has(food, FoodWord.DimethylDicarbonate))
+        {
+            yield return Unknown(food, dose, "dimethyl dicarbonate");
+        }
+
+        if (Has(food, FoodWord.Sulphite))
+        {
+            yield return Sulphite(food, dose);
         }
     }
 
-    internal static bool Has(FoodMakeup food, FoodWord word) => food.Words.Any(hit => hit.Kind == word && !hit.MayContainOnly);
+    private static Caution Unknown(FoodMakeup food, Dose dose, string preservative) => new(
+        "preservative.unknown", dose.At.ToPlace(),
+        $"{food.Name} is kept with {preservative}, which is there to stop yeast. No dose for beer is known here: try it in a small jar with yeast first.",
+        Words.Trade);
+
+    internal static bool Has(FoodMakeup food, FoodWord word)
+    {
+        for (int i = 0; i < food.Words.Count; i++)
+        {
+            if (food.Words[i].Kind == word && !food.Words[i].MayContainOnly)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>All its sugar to gas, no yeast being relied on to leave any, on top of what beer keeps under the air of the place.</summary>
     private static Caution? InPackage(FoodMakeup food, Dose dose)
@@ -80,9 +95,12 @@ internal static class YeastHazards
         double bar = BottlePressure.GaugeBar(all, CellarCelsius, airBar: dose.AirKilopascals / 100);
         string air = dose.Height is { } height ? height.Text : "sea level, no height being known";
         return new(
-            "bottle.unfermentedSugar", all > BottleLimit ? Severity.Error : Severity.Warning, dose.At.ToPlace(),
+            "bottle.unfermentedSugar", dose.At.ToPlace(),
             Invariant($"The sugar of {food.Name} will ferment in the package: {volumes:0.00} volumes more, {all:0.0} with what the beer holds, {bar:0.0} bar at {CellarCelsius:0} °C against the air of {air}, on top of any priming. Ordinary bottles stand {BottleLimit:0.0} volumes; glass bursts. Keg it cold with a relief valve, or let it ferment first."),
-            "stoichiometry of its sugars; air by ISO 2533; limit of bottles " + Words.Trade);
+            "stoichiometry of its sugars; air by ISO 2533; limit of bottles " + Words.Trade)
+        {
+            Severity = all > BottleLimit ? Severity.Error : Severity.Warning,
+        };
     }
 
     private static Caution Preservative(FoodMakeup food, Dose dose, string name, double pKa)
@@ -91,7 +109,7 @@ internal static class YeastHazards
         double working = milligrams * PreservativeDose.UndissociatedFraction(BeerPh, pKa);
         PublishedLimit limit = name == "sorbate" ? PreservativeDose.SorbicFungistatic : PreservativeDose.BenzoateHoldsYeast;
         return new(
-            "preservative." + name, Severity.Warning, dose.At.ToPlace(),
+            "preservative." + name, dose.At.ToPlace(),
             Invariant($"{food.Name} is kept with {name}. At the usual {UsualMilligramsPerKilogram:0} mg/kg this dose is {milligrams:0} mg/L, {working:0} mg/L of it at work at pH {BeerPh:0.0}; yeast is stopped near {limit.Value:0} {limit.Unit}. It slows a starter and bottle conditioning long before; an active fermentation goes on."),
             limit.Source + "; Henderson–Hasselbalch");
     }
@@ -101,7 +119,7 @@ internal static class YeastHazards
         double most = PreservativeDose.MilligramsPerLitre(dose.Amount.Kilograms, DriedFruitSulphurDioxide, dose.Into.Litres);
         PublishedLimit limit = PreservativeDose.SulphiteDeclaration;
         return new(
-            "preservative.sulphite", Severity.Warning, dose.At.ToPlace(),
+            "preservative.sulphite", dose.At.ToPlace(),
             Invariant($"{food.Name} holds sulphites. At the most that dried fruit may hold, {DriedFruitSulphurDioxide:0} mg/kg, this dose is {most:0} mg/L; from {limit.Value:0} mg/L on, declare them."),
             limit.Source);
     }

@@ -67,10 +67,10 @@ internal static class FoodFigures
         Parameter own = StartingParameters.New($"food.{food.Id}.{key}", median, unit, new(assumed ?? "food sheet", assumed is null ? "entered" : "assumed"));
         if (EndsOf(food, figure) is { } stated)
         {
-            return stated.High > stated.Low ? own with { Prior = new Prior.Spread(new Width(Family.Triangular, 0, stated.Low, stated.High, WidthEnds.Value), null, "") } : own;
+            return stated.High > stated.Low ? own with { Prior = new Prior.Spread(new Width(Family.Triangular, 0, stated.Low, stated.High, WidthEnds.Value), null, Tie.None) } : own;
         }
 
         double low = ends.Select(end => end[(int)figure]).Append(median).Min(), high = ends.Select(end => end[(int)figure]).Append(median).Max();
-        return high > low && own.Prior is Prior.Still ? own with { Prior = new Prior.Label(food.Id, low, high) } : own;
+        return high > low && own.Prior is Prior.Still ? own with { Prior = new Prior.Label(food.Id, low, high, figure <= FoodFigure.Insoluble) } : own;
     }
 }

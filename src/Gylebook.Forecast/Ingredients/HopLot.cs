@@ -1,6 +1,7 @@
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Stages;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Larders;
 using Gylebook.Science.Boiling;
 
 namespace Gylebook.Forecast.Ingredients;
@@ -11,12 +12,13 @@ public static class HopLot
     private const double RoomCelsius = 20;
 
     /// <summary>Alpha acids by mass on brew day, and where the figure is from.</summary>
-    /// <param name="line">The hop's line, with age and storage.</param>
+    /// <param name="hand">The hop's line, with age and storage.</param>
     /// <param name="cultivar">Its row of the table; may be null when the line has its own alpha acids.</param>
-    public static (double Alpha, Provenance From) AlphaOf(IngredientLine line, HopCultivar? cultivar)
+    public static (double Alpha, Provenance From) AlphaOf(LineInHand hand, HopCultivar? cultivar)
     {
-        ArgumentNullException.ThrowIfNull(line);
-        (double assay, Provenance from) = AssayOf(line, cultivar);
+        ArgumentNullException.ThrowIfNull(hand);
+        IngredientLine line = hand.Line;
+        (double assay, Provenance from) = AssayOf(hand, cultivar);
         if (!Ages(line))
         {
             return (assay, from);
@@ -28,8 +30,23 @@ public static class HopLot
     }
 
     /// <summary>Alpha acids by mass as assayed, or as the table has them.</summary>
-    internal static (double Assay, Provenance From) AssayOf(IngredientLine line, HopCultivar? cultivar) =>
-        (line.Alpha?.Value.Ratio ?? cultivar!.Alpha.Ratio, line.Alpha is null ? cultivar!.Provenance : Provenance.Entered);
+    internal static (double Assay, Provenance From) AssayOf(LineInHand hand, HopCultivar? cultivar) =>
+        (hand.Line.Alpha?.Value.Ratio ?? cultivar!.Alpha.Ratio, hand.Alpha switch
+        {
+            AlphaFrom.Cultivar => cultivar!.Provenance,
+            AlphaFrom.Assay => hand.From,
+            _ => hand.Typed.Alpha is null ? (hand with { Lot = null }).From : Provenance.Entered,
+        });
+
+    /// <summary>The parameter of those alpha acids, as wide as their source is vague: a cultivar's range, a sealed pack, an assay of the lot.</summary>
+    internal static Parameter AssayParameter(LineInHand hand, HopCultivar? cultivar)
+    {
+        (double assay, Provenance from) = AssayOf(hand, cultivar);
+        string id = $"hop.{hand.Key}.alpha";
+        return hand.Alpha == AlphaFrom.Assay
+            ? StartingParameters.Certified(id, assay, "kg/kg", from, "sealed")
+            : StartingParameters.New(id, assay, "kg/kg", from, hand.Alpha == AlphaFrom.Cultivar ? "cultivar" : "sealed");
+    }
 
     /// <summary>How it was kept since, for a run; null for fresh.</summary>
     internal static HopAge? AgeOf(IngredientLine line, ParameterList parameters) => Ages(line)

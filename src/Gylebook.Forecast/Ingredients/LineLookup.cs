@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using Gylebook.Engine.Makeups;
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.State;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Data;
 using Gylebook.Recipes.Foods;
@@ -12,32 +13,32 @@ using Gylebook.Science.Water;
 
 namespace Gylebook.Forecast.Ingredients;
 
-/// <summary>Finds what each line of a recipe is, in the foods beside it and in the tables.</summary>
+/// <summary>Finds what each line of a recipe is, in the larder and in the tables.</summary>
 internal static class LineLookup
 {
     /// <summary>Makeups of the table's own foods: a row never changes, and making one up takes longer than a run.</summary>
     private static readonly ConcurrentDictionary<string, MadeUpFood> TableFoods = new(StringComparer.Ordinal);
 
     /// <summary>Looks every line up; what is not found becomes a finding, with the nearest names.</summary>
-    public static IReadOnlyList<PlannedLine> Find(Recipe recipe, Func<string, FoodMakeup?> foods, List<Finding> findings)
+    public static IReadOnlyList<PlannedLine> Find(IReadOnlyList<LineInHand> hands, List<Finding> findings)
     {
         List<PlannedLine> found = [];
-        for (int i = 0; i < recipe.Ingredients.Count; i++)
+        for (int i = 0; i < hands.Count; i++)
         {
-            IngredientLine line = recipe.Ingredients[i];
-            string path = Invariant($"ingredients[{i}]");
+            LineInHand hand = hands[i];
+            IngredientLine line = hand.Line;
             PlannedLine? laid = line.Kind switch
             {
-                IngredientKind.Malt => Malt(i, line, path, findings),
-                IngredientKind.Extract or IngredientKind.Sugar => Sugar(i, line, path, findings),
-                IngredientKind.Food or IngredientKind.Spice => Food(i, line, path, foods, findings),
-                IngredientKind.Hop => Hop(i, line, path, findings),
-                IngredientKind.Yeast => Yeast(i, line, path, findings),
-                _ => Chemical(i, line, path, findings),
+                IngredientKind.Malt => Malt(i, hand, findings),
+                IngredientKind.Extract or IngredientKind.Sugar => Sugar(i, hand, findings),
+                IngredientKind.Food or IngredientKind.Spice => Food(i, hand, findings),
+                IngredientKind.Hop => Hop(i, hand, findings),
+                IngredientKind.Yeast => Yeast(i, hand, findings),
+                _ => Chemical(i, line, findings),
             };
             if (laid is not null)
             {
-                found.Add(laid);
+                found.Add(laid with { Hand = hand });
             }
         }
 
@@ -71,20 +72,23 @@ internal static class LineLookup
         return culture;
     }
 
-    private static PlannedLine? Malt(int number, IngredientLine line, string path, List<Finding> findings)
+    private static PlannedLine? Malt(int number, LineInHand hand, List<Finding> findings)
     {
-        if (Match(Malts.Find(line.Of), "malt", line, path, findings) is not Malt malt)
+        IngredientLine line = hand.Line;
+        if (Match(Malts.Find(line.Of), "malt", number, hand, findings) is not Malt row)
         {
             return null;
         }
 
+        Malt malt = hand.Malt is { } own ? row.As(own, line.As!) : row;
         Wort one = OfOneKilogram(malt, (line.Colour?.Value ?? malt.Colour).Lovibond);
-        return Weighed(line, path, one, findings) is not double kg ? null : new PlannedLine(number, line, line.As ?? malt.Name, kg) { Malt = malt, Makeup = Makeup.Times(one, kg) };
+        return Weighed(number, line, one, findings) is not double kg ? null : new PlannedLine(number, line, line.As ?? malt.Name, kg) { Malt = malt, Makeup = Makeup.Times(one, kg) };
     }
 
-    private static PlannedLine? Sugar(int number, IngredientLine line, string path, List<Finding> findings)
+    private static PlannedLine? Sugar(int number, LineInHand hand, List<Finding> findings)
     {
-        if (Match(Sugars.Find(line.Of), line.Kind == IngredientKind.Sugar ? "sugar" : "extract", line, path, findings) is not Sugar sugar)
+        IngredientLine line = hand.Line;
+        if (Match(Sugars.Find(line.Of), line.Kind == IngredientKind.Sugar ? "sugar" : "extract", number, hand, findings) is not Sugar sugar)
         {
             return null;
         }
@@ -102,45 +106,47 @@ internal static class LineLookup
         one[Component.Minerals] = sugar.Minerals;
         one[Component.MaltBuffer] = sugar.IsMaltExtract ? (1 - sugar.Water) * StartingParameters.Medians[(int)Known.ExtractAsMalt] : 0;
         one[Component.MaltColour] = line.At.Point < AdditionPoint.KnockOut ? (line.Colour?.Value ?? sugar.Colour)?.Lovibond ?? 0 : 0;
-        return Weighed(line, path, one, findings) is not double kg
+        return Weighed(number, line, one, findings) is not double kg
             ? null
             : new PlannedLine(number, line, line.As ?? sugar.Name, kg) { Sugar = sugar, Makeup = Makeup.Times(one, kg) };
     }
 
-    private static PlannedLine? Food(
-        int number, IngredientLine line, string path, Func<string, FoodMakeup?> foods, List<Finding> findings)
+    private static PlannedLine? Food(int number, LineInHand hand, List<Finding> findings)
     {
-        FoodMakeup? food = foods(line.Of);
-        if (food is null && Match(FoodTable.Find(line.Of), "food", line, path, findings) is Food row)
+        IngredientLine line = hand.Line;
+        FoodMakeup? food = hand.Food;
+        if (food is null && Match(FoodTable.Find(line.Of), "food", number, hand, findings) is Food row)
         {
             MadeUpFood made = TableFoods.GetOrAdd(row.Id, _ => FoodMakeups.From(row));
             food = made.Makeup;
-            findings.AddRange(made.Findings.Where(f => f.Severity >= Severity.Warning).Select(f => f with { Where = path, Message = $"{line.As ?? row.Name}: {f.Message}" }));
+            findings.AddRange(made.Findings.Where(f => f.Severity >= Severity.Warning).Select(f => f with { Where = PlannedLine.PathOf(number), Message = $"{line.As ?? row.Name}: {f.Message}" }));
         }
 
-        return food is null || Weighed(line, path, FoodFigures.Placed(food, 1, line.At.Point), findings) is not double kg
+        return food is null || Weighed(number, line, FoodFigures.Placed(food, 1, line.At.Point), findings) is not double kg
             ? null
             : new PlannedLine(number, line, line.As ?? food.Name, kg) { Food = food, Makeup = FoodFigures.Placed(food, kg, line.At.Point) };
     }
 
-    private static PlannedLine? Hop(int number, IngredientLine line, string path, List<Finding> findings)
+    private static PlannedLine? Hop(int number, LineInHand hand, List<Finding> findings)
     {
+        IngredientLine line = hand.Line;
         HopCultivar? cultivar = HopCultivars.Find(line.Of).Match;
         if (cultivar is null && line.Alpha is null)
         {
-            Match(HopCultivars.Find(line.Of), "hop", line, path, findings);
+            Match(HopCultivars.Find(line.Of), "hop", number, hand, findings);
             return null;
         }
 
-        (double alpha, Provenance from) = HopLot.AlphaOf(line, cultivar);
+        (double alpha, Provenance from) = HopLot.AlphaOf(hand, cultivar);
         PlannedLine hop = new(number, line, line.As ?? cultivar?.Name ?? line.Of, 1) { Alpha = alpha, AlphaFrom = from, Cultivar = cultivar };
         new HopMakeup(hop.StaysInKettle, line.At.Point >= AdditionPoint.Pitch, 1).Fill(StartingParameters.Medians, StartingParameters.Extracts, out Wort one);
-        return Weighed(line, path, one, findings) is double kg ? hop with { Kilograms = kg, Makeup = Makeup.Times(one, kg) } : null;
+        return Weighed(number, line, one, findings) is double kg ? hop with { Kilograms = kg, Makeup = Makeup.Times(one, kg) } : null;
     }
 
-    private static PlannedLine? Yeast(int number, IngredientLine line, string path, List<Finding> findings)
+    private static PlannedLine? Yeast(int number, LineInHand hand, List<Finding> findings)
     {
-        if (Match(YeastStyles.Find(line.Of), "yeast", line, path, findings) is not YeastStyle yeast)
+        IngredientLine line = hand.Line;
+        if (Match(YeastStyles.Find(line.Of), "yeast", number, hand, findings) is not YeastStyle yeast)
         {
             return null;
         }
@@ -154,22 +160,23 @@ internal static class LineLookup
         return new PlannedLine(number, line, line.As ?? yeast.Name, kg) { Yeast = yeast, Makeup = Makeup.Times(one, kg) };
     }
 
-    private static T? Match<T>(Found<T> found, string kind, IngredientLine line, string path, List<Finding> findings)
+    private static T? Match<T>(Found<T> found, string kind, int number, LineInHand hand, List<Finding> findings)
         where T : class
     {
         if (found.Match is null)
         {
-            string nearest = string.Join(", ", found.Nearest);
+            string of = hand.Line.Of, nearest = string.Join(", ", found.Nearest);
+            string own = hand.Near() is { Count: > 0 } near ? $", nor in the larder (nearest: {string.Join(", ", near)})" : "";
             findings.Add(new(
-                $"{kind}.unknown", Severity.Error, $"{path}.{kind}",
-                $"{line.Of}; not in the tables. Nearest: {nearest}", line.Of, nearest));
+                $"{kind}.unknown", Severity.Error, $"{PlannedLine.PathOf(number)}.{kind}",
+                $"{of}; not in the tables{own}. Nearest: {nearest}", of, nearest));
         }
 
         return found.Match;
     }
 
     /// <summary>Kilograms of a line; a syrup's litres are weighed by its own density, anything with solids must be weighed.</summary>
-    private static double? Weighed(IngredientLine line, string path, in Wort oneKilogram, List<Finding> findings)
+    private static double? Weighed(int number, IngredientLine line, in Wort oneKilogram, List<Finding> findings)
     {
         if (line.Amount.Mass is { } mass)
         {
@@ -181,13 +188,13 @@ internal static class LineLookup
             double density = oneKilogram.LiquidMass / oneKilogram.Litres;
             string counted = Invariant($"{density:0.00} kg/L");
             findings.Add(new(
-                "amount.byVolume", Severity.Note, $"{path}.amount",
+                "amount.byVolume", Severity.Note, $"{PlannedLine.PathOf(number)}.amount",
                 $"{line.Amount.Text}; counted at {counted}, from what is dissolved in it. Weighing is surer", counted));
             return volume.Value.Litres * density;
         }
 
         findings.Add(new(
-            "amount.weigh", Severity.Error, $"{path}.amount",
+            "amount.weigh", Severity.Error, $"{PlannedLine.PathOf(number)}.amount",
             $"{line.Amount.Text}; {line.Of} is weighed, in kg or g: its litres do not say how much is in them",
             line.Amount.Text, "a mass"));
         return null;
@@ -198,21 +205,21 @@ internal static class LineLookup
         StartingParameters.Extracts.OfOneKilogram(malt.Family, malt.ExtractFineDry.Ratio, malt.Moisture.Ratio, lovibond);
 
     /// <summary>Finings, salts, acids and plain liquor.</summary>
-    private static PlannedLine? Chemical(int number, IngredientLine line, string path, List<Finding> findings) => line.Kind switch
+    private static PlannedLine? Chemical(int number, IngredientLine line, List<Finding> findings) => line.Kind switch
     {
-        IngredientKind.Salt => Salt(number, line, path, findings),
-        IngredientKind.Acid => AcidOf(number, line, path, findings),
+        IngredientKind.Salt => Salt(number, line, findings),
+        IngredientKind.Acid => AcidOf(number, line, findings),
         IngredientKind.Water => Pure(number, line, Component.Water),
         _ => Pure(number, line, Component.Break),
     };
 
-    private static PlannedLine? Salt(int number, IngredientLine line, string path, List<Finding> findings)
+    private static PlannedLine? Salt(int number, IngredientLine line, List<Finding> findings)
     {
         BrewingSalt? salt = ShelfWords.Salt(line.Of);
         if (salt is null || line.Amount.Mass is not { } mass)
         {
             string known = ShelfWords.KnownSalts;
-            findings.Add(new("salt.unknown", Severity.Error, $"{path}.salt", $"{line.Of}, {line.Amount.Text}; known, by weight: {known}", line.Of, known));
+            findings.Add(new("salt.unknown", Severity.Error, $"{PlannedLine.PathOf(number)}.salt", $"{line.Of}, {line.Amount.Text}; known, by weight: {known}", line.Of, known));
             return null;
         }
 
@@ -225,7 +232,7 @@ internal static class LineLookup
     }
 
     /// <summary>An acid with the strength it is sold at behind its name: "lactic acid 88 %". A powder needs none.</summary>
-    private static PlannedLine? AcidOf(int number, IngredientLine line, string path, List<Finding> findings)
+    private static PlannedLine? AcidOf(int number, IngredientLine line, List<Finding> findings)
     {
         Acid? acid = ShelfWords.Acid(line.Of);
         double? strength = ShelfWords.Strength(line.Of);
@@ -236,7 +243,7 @@ internal static class LineLookup
         if (acid is null || weighsVolume || (line.Amount.Mass is null && sold is not { Unit: DoseUnit.Millilitre }))
         {
             string known = ShelfWords.KnownAcids;
-            findings.Add(new("acid.unknown", Severity.Error, $"{path}.acid", $"{line.Of}, {line.Amount.Text}; known by the jug or by weight: {known}; others by weight, with their strength", line.Of, known));
+            findings.Add(new("acid.unknown", Severity.Error, $"{PlannedLine.PathOf(number)}.acid", $"{line.Of}, {line.Amount.Text}; known by the jug or by weight: {known}; others by weight, with their strength", line.Of, known));
             return null;
         }
 

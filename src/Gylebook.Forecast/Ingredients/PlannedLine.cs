@@ -1,6 +1,7 @@
 using Gylebook.Engine.State;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Larders;
 using Gylebook.Science.Mashing;
 using Gylebook.Science.Water;
 
@@ -14,7 +15,13 @@ namespace Gylebook.Forecast.Ingredients;
 public sealed record PlannedLine(int Number, IngredientLine Line, string Name, double Kilograms)
 {
     /// <summary>Where findings point to.</summary>
-    public string Path => Invariant($"ingredients[{Number}]");
+    public string Path => PathOf(Number);
+
+    /// <summary>Where findings point to for the line of that number.</summary>
+    internal static string PathOf(int number) => Invariant($"ingredients[{number}]");
+
+    /// <summary>What the larder knows of it; null for a line that no larder was asked for.</summary>
+    public LineInHand? Hand { get; init; }
 
     /// <summary>The malt it is, or null.</summary>
     public Malt? Malt { get; init; }

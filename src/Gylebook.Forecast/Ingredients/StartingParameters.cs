@@ -78,6 +78,12 @@ internal static class StartingParameters
     /// <summary>The file is read once for each id, not at every key.</summary>
     private static readonly ConcurrentDictionary<(string Id, string Kind), Prior> Widths = new();
 
+    private static readonly Dictionary<Known, (double Low, double High)> Ends = Ids.ToDictionary(row => row.Place, row =>
+    {
+        StartingValue value = StartingValues.Of(row.Id);
+        return (value.Low ?? value.Value, value.High ?? value.Value);
+    });
+
     private static readonly (Known Place, Parameter Parameter)[] Started = [.. Ids.Select(row => (row.Place, Of(row.Id)))];
 
     /// <summary>A draw with each of these where it starts, and nothing of any kit or recipe: for what is taken apart before there is a brew.</summary>
@@ -96,11 +102,7 @@ internal static class StartingParameters
     }
 
     /// <summary>The ends in print of a starting value.</summary>
-    public static (double Low, double High) EndsOf(Known place)
-    {
-        StartingValue value = StartingValues.Of(Array.Find(Ids, row => row.Place == place).Id);
-        return (value.Low ?? value.Value, value.High ?? value.Value);
-    }
+    public static (double Low, double High) EndsOf(Known place) => Ends[place];
 
     /// <summary>The parameter of a starting value.</summary>
     public static Parameter Of(string id)
@@ -121,15 +123,21 @@ internal static class StartingParameters
     public static Parameter New(string id, double median, string unit, Provenance from, string kind = "") =>
         new(id, median, PriorOf(id, kind), unit, from.Source, from.Status);
 
+    /// <summary>A parameter that a certificate or an assay of the lot states: as narrow as the file of priors has it, docs/how-a-number-is-made.md.</summary>
+    public static Parameter Certified(string id, double median, string unit, Provenance from, string kind = "") =>
+        New(id, median, unit, from, kind) is { Prior: Prior.Spread between } table && Priors.Find(id, PriorLevel.Known, kind) is { } known
+            ? table with { Prior = new Prior.Spread(known.Width, between.Within, between.Tie) }
+            : New(id, median, unit, from, kind);
+
     /// <summary>How wide a parameter of that id is, whoever set it.</summary>
     /// <param name="id">The parameter's id, without the number of its lot.</param>
     /// <param name="kind">Which of its sort, where the file of priors tells several; empty for any.</param>
     public static Prior PriorOf(string id, string kind = "") => Widths.GetOrAdd((id, kind), static asked =>
     {
         PriorWidth? between = Priors.Find(asked.Id, PriorLevel.Between, asked.Kind);
-        return between is null || between.Width.Family == Family.Point
+        return between is null || (between.Width.Family == Family.Point && between.Tie == Tie.None)
             ? Prior.Point
-            : new Prior.Spread(between.Width, Priors.Find(asked.Id, PriorLevel.Within, asked.Kind)?.Width, between.Group);
+            : new Prior.Spread(between.Width, Priors.Find(asked.Id, PriorLevel.Within, asked.Kind)?.Width, between.Tie);
     });
 
     private static double[] MediansOf((Known Place, Parameter Parameter)[] started)

@@ -25,7 +25,7 @@ public static class ForecastJson
         pen.Text("format", Format);
         pen.Text("engine", Engine);
         pen.Text("seed", forecast.Seed);
-        pen.Number("draws", 0, 0);
+        pen.Number("draws", forecast.HowSure?.DrawCount ?? 0, 0);
         pen.Block("recipe", () =>
         {
             pen.Text("name", forecast.Recipe);
@@ -69,6 +69,8 @@ public static class ForecastJson
         });
         pen.List("cautions", forecast.Cautions, c => WriteCaution(pen, c));
         pen.List("findings", forecast.Findings, f => WriteFinding(pen, f));
+        pen.Block("howSure", forecast.HowSure, sure => DoubtJson.Write(pen, sure));
+        ReadingsJson.Write(pen, forecast.AfterReadings);
         pen.Block("balance", forecast.Balance, b =>
         {
             pen.Number("massInKg", b.MassIn, 6);
@@ -105,6 +107,11 @@ public static class ForecastJson
         pen.Number("low", band.Low, decimals);
         pen.Number("likely", band.Likely, decimals);
         pen.Number("high", band.High, decimals);
+        if (band.Middle is { } middle)
+        {
+            pen.Number("middle", middle, decimals);
+        }
+
         pen.Text("unit", band.Unit);
         pen.Text("kind", band.Kind switch { BandKind.Point => "point", BandKind.Bounds => "bounds", _ => "quantiles" });
     });

@@ -89,5 +89,5 @@ public sealed record LiquorNeed(
 
     private static GristLine Grain(PlannedLine line) => new(
         line.Name, Mass.FromKilograms(line.Kilograms),
-        line.Malt is { } malt ? MaltTitrations.Of(malt, line.Line.Colour?.Value ?? malt.Colour) : line.Food?.Acidity, line.Malt);
+        line.Malt is { } malt ? malt.TitrationAt(line.Line.Colour?.Value ?? malt.Colour) : line.Food?.Acidity, line.Malt);
 }

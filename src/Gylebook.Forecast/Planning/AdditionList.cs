@@ -89,7 +89,7 @@ internal sealed class AdditionList(ParameterList parameters, double warmestRest)
         {
             Extract = parameters.Of(certificate[0]),
             Moisture = parameters.Of(certificate[1]),
-            Colour = colour == table ? parameters.Of(certificate[2]) : parameters.Lot(StartingParameters.New($"malt.{malt.Id}.ownColour", colour, "°L", Provenance.Entered)),
+            Colour = colour == table ? parameters.Of(certificate[2]) : parameters.Lot(StartingParameters.New($"malt.{malt.Key}.ownColour", colour, "°L", Provenance.Entered)),
             DiastaticPower = parameters.Of(certificate[3]),
             Opening = malt.OpensAt is { } span ? new GrainOpening(span.Low, span.High, warmestRest) : null,
         };
@@ -110,11 +110,9 @@ internal sealed class AdditionList(ParameterList parameters, double warmestRest)
             return default;
         }
 
-        (double assay, Provenance from) = HopLot.AssayOf(line.Line, line.Cultivar);
-        string id = $"hop.{line.Line.Of.ToLowerInvariant()}.alpha";
         return new HopDose(
             line.Kilograms * 1000,
-            parameters.Lot(StartingParameters.New(id, assay, "kg/kg", from, line.Line.Alpha is null ? "cultivar" : "sealed")),
+            parameters.Lot(HopLot.AssayParameter(line.Hand!, line.Cultivar)),
             HopLot.AgeOf(line.Line, parameters),
             point == AdditionPoint.Mash ? parameters.Of(MashHops) : null,
             line.Line.Form == IngredientForm.Pellet ? parameters.Of(Pellets) : null,
@@ -125,10 +123,10 @@ internal sealed class AdditionList(ParameterList parameters, double warmestRest)
 /// <summary>The figures of malts' certificates as parameters, in the order of <see cref="MaltMakeup"/>'s slots.</summary>
 internal static class MaltCertificates
 {
-    private static readonly System.Collections.Concurrent.ConcurrentDictionary<Malt, Parameter[]> Known = new();
+    private static readonly ConditionalWeakTable<Malt, Parameter[]> Known = [];
 
-    /// <summary>Extract, moisture, colour, diastatic power.</summary>
-    public static Parameter[] Of(Malt malt) => Known.GetOrAdd(malt, static its =>
+    /// <summary>Extract, moisture, colour, diastatic power: those a certificate of the brewer's own states are narrower than the table's.</summary>
+    public static Parameter[] Of(Malt malt) => Known.GetValue(malt, static its =>
     {
         // Raw grain's extract is less sure than a malt's. Dextrin malt is as wide as caramel malt.
         string kind = its.Family switch
@@ -138,10 +136,14 @@ internal static class MaltCertificates
         };
         return
         [
-            StartingParameters.New($"malt.{its.Id}.extract", its.ExtractFineDry.Ratio, "kg/kg dry", its.Provenance, kind),
-            StartingParameters.New($"malt.{its.Id}.moisture", its.Moisture.Ratio, "kg/kg", its.Provenance),
-            StartingParameters.New($"malt.{its.Id}.colour", its.Colour.Lovibond, "°L", its.Provenance, kind == "raw" ? "base" : kind),
-            StartingParameters.New($"malt.{its.Id}.diastaticPower", its.DiastaticPower, "°Lintner", its.Provenance),
+            Figure("extract", its.ExtractFineDry.Ratio, "kg/kg dry", kind, its.Own?.Figures.ExtractDry is not null),
+            Figure("moisture", its.Moisture.Ratio, "kg/kg", "", its.Own?.Figures.Moisture is not null),
+            Figure("colour", its.Colour.Lovibond, "°L", kind == "raw" ? "base" : kind, its.Own?.Figures.Colour is not null),
+            Figure("diastaticPower", its.DiastaticPower, "°Lintner", "", its.Own?.Figures.DiastaticPower is not null),
         ];
+
+        Parameter Figure(string name, double median, string unit, string sort, bool isStated) => isStated
+            ? StartingParameters.Certified($"malt.{its.Key}.{name}", median, unit, its.Own!.From, sort)
+            : StartingParameters.New($"malt.{its.Key}.{name}", median, unit, its.Provenance, sort);
     });
 }

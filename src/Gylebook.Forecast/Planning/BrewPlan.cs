@@ -4,6 +4,7 @@ using Gylebook.Engine.Stages;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Larders;
 
 namespace Gylebook.Forecast.Planning;
 
@@ -27,6 +28,12 @@ public sealed record BrewPlan(
     IReadOnlyList<Finding> Findings)
 {
     private ReadoutTable? _readouts;
+
+    /// <summary>How many lines are the recipe's own; those after them are a water plan's.</summary>
+    public int OwnLines { get; init; } = Recipe.Ingredients.Count;
+
+    /// <summary>The brewer's own sheets it was laid out with.</summary>
+    public Larder Larder { get; init; } = Larder.Empty;
 
     /// <summary>The liquors it was laid out with; null when nobody has said what they carry.</summary>
     public PlannedLiquors? Liquors { get; init; }

@@ -3,8 +3,8 @@ using Gylebook.Engine.Running;
 using Gylebook.Engine.Stages;
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Ingredients;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
 
@@ -22,22 +22,26 @@ public static class BrewPlanner
     /// <summary>Lays out, plans backwards, and says all that is wrong.</summary>
     /// <param name="recipe">The recipe.</param>
     /// <param name="kit">The kit.</param>
-    /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
+    /// <param name="larder">The brewer's own sheets; asked before the tables.</param>
     /// <param name="liquors">What the liquors carry; null when nobody has said.</param>
-    public static BrewPlan Plan(Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, PlannedLiquors? liquors = null)
+    public static BrewPlan Plan(Recipe recipe, Kit kit, Larder larder, PlannedLiquors? liquors = null)
     {
-        ToldYeasts told = ToldYeasts.Solve(recipe, yeasts => Of(recipe, kit, foods, liquors, yeasts));
-        BrewPlan brew = Of(recipe, kit, foods, liquors, told.Yeasts);
+        List<Finding> findings = [];
+        IReadOnlyList<LineInHand> hands = [.. recipe.Ingredients.Select((line, i) => larder.Take(line, Invariant($"ingredients[{i}]"), findings))];
+        findings.InsertRange(0, RecipeCheck.Findings(recipe with { Ingredients = [.. hands.Select(hand => hand.Line)] }));
+        findings.AddRange(KitCheck.Findings(kit).Select(f => f with { Where = $"kit.{f.Where}" }));
+        IReadOnlyList<PlannedLine> lines = [.. LineLookup.Find(hands, findings).Where(line => line.Kilograms > 0)];
+        ToldYeasts told = ToldYeasts.Solve(lines, yeasts => Of(recipe, kit, lines, findings, liquors, yeasts));
+        BrewPlan brew = Of(recipe, kit, lines, findings, liquors, told.Yeasts) with { Larder = larder };
         return told.Findings.Count > 0 ? brew with { Findings = [.. brew.Findings, .. told.Findings] } : brew;
     }
 
     /// <summary>Lays out with other yeasts on some lines than the table's own.</summary>
     private static BrewPlan Of(
-        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, PlannedLiquors? liquors, IReadOnlyDictionary<int, YeastStyle> yeasts)
+        Recipe recipe, Kit kit, IReadOnlyList<PlannedLine> found, IReadOnlyList<Finding> soFar, PlannedLiquors? liquors, IReadOnlyDictionary<int, YeastStyle> yeasts)
     {
-        List<Finding> findings = [.. RecipeCheck.Findings(recipe), .. KitCheck.Findings(kit).Select(f => f with { Where = $"kit.{f.Where}" })];
-        IReadOnlyList<PlannedLine> lines = [.. LineLookup.Find(recipe, foods, findings).Where(line => line.Kilograms > 0)
-            .Select(line => yeasts.TryGetValue(line.Number, out YeastStyle? own) ? line with { Yeast = own } : line)];
+        List<Finding> findings = [.. soFar];
+        IReadOnlyList<PlannedLine> lines = [.. found.Select(line => yeasts.TryGetValue(line.Number, out YeastStyle? own) ? line with { Yeast = own } : line)];
         CheckMeans(recipe, kit, findings);
         LacticCulture? culture = LineLookup.Culture(recipe.Souring, findings);
         if (findings.Any(f => f.Severity == Severity.Error))

@@ -22,11 +22,11 @@ internal sealed record ToldYeasts(IReadOnlyDictionary<int, YeastStyle> Yeasts, I
     private static readonly ToldYeasts None = new(new Dictionary<int, YeastStyle>(), []);
 
     /// <summary>Solves line after line, each for the beer of its own portion.</summary>
-    /// <param name="recipe">The recipe.</param>
+    /// <param name="lines">The lines of the recipe.</param>
     /// <param name="layOut">Lays it out with those yeasts.</param>
-    public static ToldYeasts Solve(Recipe recipe, Func<IReadOnlyDictionary<int, YeastStyle>, BrewPlan> layOut)
+    public static ToldYeasts Solve(IReadOnlyList<PlannedLine> lines, Func<IReadOnlyDictionary<int, YeastStyle>, BrewPlan> layOut)
     {
-        if (!recipe.Ingredients.Any(line => line.Attenuation is not null))
+        if (!lines.Any(line => line is { Yeast: not null, Line.Attenuation: not null }))
         {
             return None;
         }

@@ -19,7 +19,7 @@ public sealed record Ledger(double MassIn, double MassOut, double RelativeError,
     public static Ledger Of(RunRecord record)
     {
         Wort entered = Sum(record.Additions.Select(a => a.What));
-        Wort left = Sum(record.Losses.Select(l => l.What).Concat(record.Stages.Where(s => s.Stage == Stage.Pour).Select(s => s.State.Wort)));
+        Wort left = Sum(record.Losses.Select(l => l.What).Concat(record.Stages.Where(s => s.Stage == Stage.Pour).Select(s => s.Wort)));
         double worst = RelativeDifference(entered.Mass, left.Mass);
         string where = "mass";
         foreach (ComponentRow row in Components.Table.Where(row => row.Conserved || IsConservedHere(row, record)))

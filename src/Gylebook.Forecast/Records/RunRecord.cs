@@ -31,7 +31,7 @@ public sealed class RunRecord(RunOutcome outcome)
     public List<Reached> Stages { get; } = [];
 
     /// <summary>The wort as a stage left it, the last time it was reached; nothing when it never was.</summary>
-    public Wort At(Stage stage) => Stages.LastOrDefault(reached => reached.Stage == stage)?.State.Wort ?? default;
+    public Wort At(Stage stage) => Stages.LastOrDefault(reached => reached.Stage == stage)?.Wort ?? default;
 }
 
 /// <summary>Something that entered or left.</summary>
@@ -44,8 +44,8 @@ public sealed record Movement(Stage Stage, int Portion, Loss? Loss, Wort What);
 /// <summary>A stage reached.</summary>
 /// <param name="Stage">Which.</param>
 /// <param name="Portion">Which portion.</param>
-/// <param name="State">What it left.</param>
-public sealed record Reached(Stage Stage, int Portion, Portion State);
+/// <param name="Wort">What it left.</param>
+public sealed record Reached(Stage Stage, int Portion, Wort Wort);
 
 /// <summary>The log that keeps everything.</summary>
 /// <param name="record">Where to.</param>
@@ -67,7 +67,7 @@ public readonly struct FullLog(RunRecord record) : IRunLog
     public void Reached(Stage stage, int portion, in Portion state)
     {
         _kept.Reached(stage, portion, state);
-        record.Stages.Add(new(stage, portion, state));
+        record.Stages.Add(new(stage, portion, state.Wort));
     }
 
     /// <inheritdoc/>

@@ -4,9 +4,11 @@ using Gylebook.Forecast.Records;
 using Gylebook.Forecast.Report.Beer;
 using Gylebook.Forecast.Report.Bitterness;
 using Gylebook.Forecast.Report.Cooling;
+using Gylebook.Forecast.Report.Doubt;
 using Gylebook.Forecast.Report.Labels;
 using Gylebook.Forecast.Report.Mashing;
 using Gylebook.Forecast.Report.Pitching;
+using Gylebook.Forecast.Report.Readings;
 using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
 
@@ -24,8 +26,14 @@ public sealed record BrewForecast
     /// <summary>Seed of the draws.</summary>
     public required string Seed { get; init; }
 
+    /// <summary>How sure it is; null when nothing was drawn.</summary>
+    public HowSure? HowSure { get; init; }
+
     /// <summary>The numbers asked for first, by their stable names, in order; null where unknown.</summary>
     public required IReadOnlyList<Headline> Headline { get; init; }
+
+    /// <summary>What readings say of it; null when none were given.</summary>
+    public AfterReadings? AfterReadings { get; init; }
 
     /// <summary>The stages, in order.</summary>
     public required IReadOnlyList<StageRow> Stages { get; init; }

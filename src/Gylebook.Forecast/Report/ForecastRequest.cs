@@ -1,5 +1,6 @@
 using Gylebook.Engine.State;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Readings;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Report;
@@ -15,6 +16,12 @@ public sealed record ForecastRequest
 
     /// <summary>How much beer the light goes through in the glass.</summary>
     public Length Glass { get; init; } = Length.FromMetres(0.05);
+
+    /// <summary>How many draws the bands are made of; 0 for the likely run alone.</summary>
+    public int Draws { get; init; }
+
+    /// <summary>What was read of the brew; null for a forecast before anything is.</summary>
+    public BrewReadings? Readings { get; init; }
 
     /// <summary>A style to compare with; null for none.</summary>
     public StyleStatistics? Style { get; init; }

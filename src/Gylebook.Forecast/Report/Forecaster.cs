@@ -7,12 +7,14 @@ using Gylebook.Forecast.Report.Acidity;
 using Gylebook.Forecast.Report.Beer;
 using Gylebook.Forecast.Report.Bitterness;
 using Gylebook.Forecast.Report.Cooling;
+using Gylebook.Forecast.Report.Doubt;
 using Gylebook.Forecast.Report.Labels;
 using Gylebook.Forecast.Report.Mashing;
 using Gylebook.Forecast.Report.Pitching;
+using Gylebook.Forecast.Report.Readings;
 using Gylebook.Forecast.Report.Stages;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Liquors;
 
@@ -21,36 +23,39 @@ namespace Gylebook.Forecast.Report;
 /// <summary>Forecasts a recipe on a kit: plans it, runs it once at the medians, and puts the report together. The one place that knows every room of it.</summary>
 public static class Forecaster
 {
+    /// <summary>With so many draws readings are set against a brew when nobody said how many.</summary>
+    private const int DrawsForReadings = 1000;
+
     /// <summary>The forecast; with findings alone when the recipe cannot be brewed.</summary>
     /// <param name="recipe">The recipe.</param>
     /// <param name="kit">The kit.</param>
-    /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
+    /// <param name="larder">The brewer's own sheets; asked before the tables.</param>
     /// <param name="seed">Seed of the draws, a readable word.</param>
     /// <param name="water">The water it is brewed with; null to count liquor as pure.</param>
     /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
     public static BrewForecast Forecast(
-        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, string seed, WaterPlan? water = null, ForecastRequest? asked = null)
+        Recipe recipe, Kit kit, Larder larder, string seed, WaterPlan? water = null, ForecastRequest? asked = null)
     {
-        (BrewPlan brew, WaterOutcome? treated) = Plan(recipe, kit, foods, water);
+        (BrewPlan brew, WaterOutcome? treated) = Plan(recipe, kit, larder, water);
         return Forecast(brew, seed, treated, asked);
     }
 
     /// <summary>A recipe planned on its kit, with its liquor treated.</summary>
     /// <param name="recipe">The recipe.</param>
     /// <param name="kit">The kit.</param>
-    /// <param name="foods">Foods that lie beside the recipe, by id; asked before the tables.</param>
+    /// <param name="larder">The brewer's own sheets; asked before the tables.</param>
     /// <param name="water">The water it is brewed with; null to count liquor as pure.</param>
     /// <returns>The plan, and what came of the water plan; null without one, or when the recipe cannot be planned.</returns>
     public static (BrewPlan Brew, WaterOutcome? Treated) Plan(
-        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, WaterPlan? water) =>
+        Recipe recipe, Kit kit, Larder larder, WaterPlan? water) =>
         Reckoning.Or(
-            () => Treat(recipe, kit, foods, water), "recipe",
+            () => Treat(recipe, kit, larder, water), "recipe",
             (finding, failure) => (BrewPlan.NotReckoned(recipe, kit, finding, failure), null));
 
     private static (BrewPlan Brew, WaterOutcome? Treated) Treat(
-        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, WaterPlan? water)
+        Recipe recipe, Kit kit, Larder larder, WaterPlan? water)
     {
-        BrewPlan planned = BrewPlanner.Plan(recipe, kit, foods);
+        BrewPlan planned = BrewPlanner.Plan(recipe, kit, larder);
         if (water is null || LiquorNeed.Of(planned) is not { } need)
         {
             return (planned, null);
@@ -58,7 +63,7 @@ public static class Forecaster
 
         WaterOutcome treated = WaterTreatment.Of(water, need);
         Recipe salted = recipe with { Ingredients = [.. recipe.Ingredients, .. WaterTreatment.RecipeLinesOf(treated)] };
-        return (BrewPlanner.Plan(salted, kit, foods, WaterTreatment.LiquorsOf(treated)), treated);
+        return (BrewPlanner.Plan(salted, kit, larder, WaterTreatment.LiquorsOf(treated)) with { OwnLines = recipe.Ingredients.Count }, treated);
     }
 
     /// <summary>The forecast of a brew that is planned already.</summary>
@@ -80,16 +85,28 @@ public static class Forecaster
         }
 
         RunRecord record = RunRecord.Of(brew.Plan, brew.Plan.Medians);
-        if (record.Stages.FirstOrDefault(s => !s.State.Wort.IsSound) is { } broken)
+        if (record.Stages.FirstOrDefault(s => !s.Wort.IsSound) is { } broken)
         {
             return Unrun(brew with { Findings = [.. brew.Findings, NotSound(broken)] }, seed);
         }
 
-        return Compose(brew, record, record.Outcome, seed, treated, request);
+        return request.Readings is null
+            ? Compose(brew, record, record.Outcome, seed, treated, request, null)
+            : After(brew, record, seed, treated, request);
+    }
+
+    private static IEnumerable<Finding> Fit(BrewPlan brew, RunOutcome run) =>
+        VesselCheck.Findings(brew, run, StageRows.Of(brew, run), PackageOutlook.Of(brew, run));
+
+    private static BrewForecast After(BrewPlan planned, RunRecord plan, string seed, WaterOutcome? treated, ForecastRequest request)
+    {
+        AfterReadings after = AfterReadings.Of(planned, plan.Outcome, request.Readings!, seed, request.Draws > 0 ? request.Draws : DrawsForReadings);
+        RunRecord record = RunRecord.Of(after.Brew.Plan!, after.Brew.Plan!.Medians);
+        return Compose(after.Brew, record, record.Outcome, seed, treated, request, after with { Mends = MendSearch.Of(planned, plan.Outcome, after, Fit, seed) });
     }
 
     private static BrewForecast Compose(
-        BrewPlan brew, RunRecord record, RunOutcome figures, string seed, WaterOutcome? water, ForecastRequest asked)
+        BrewPlan brew, RunRecord record, RunOutcome figures, string seed, WaterOutcome? water, ForecastRequest asked, AfterReadings? after)
     {
         PitchAdvice? pitch = PitchAdvice.Of(brew, figures, asked.MostStarter);
         TiringYeast? tiring = TiringYeast.Of(brew, figures);
@@ -98,12 +115,16 @@ public static class Forecaster
         Chilling? chilling = Chilling.Of(brew, figures);
         PackageOutlook package = PackageOutlook.Of(brew, figures);
         MashSchedule? schedule = MashHeat.ScheduleOf(brew, figures);
+        BeerCost cost = BeerCost.Of(brew, package.PrimingSugarGrams);
+        HowSure? sure = after is not null ? new HowSure(figures, after.Ensemble, after.ReadUpTo) : asked.Draws > 0 ? HowSure.Of(brew, figures, seed, asked.Draws) : null;
         return new BrewForecast
         {
             Recipe = brew.Recipe.Name,
             Kit = brew.Kit.Name,
             Seed = seed,
-            Headline = Headlines.Of(brew, figures, tiring, water, ph),
+            Headline = Headlines.Of(brew, figures, tiring, water, ph, cost, sure),
+            HowSure = sure,
+            AfterReadings = after,
             Stages = stages,
             Losses = StageRows.LossesOf(brew, record),
             Additions = AdditionRows.Of(brew, record),
@@ -127,6 +148,9 @@ public static class Forecaster
                 .. VesselCheck.Findings(brew, figures, stages, package),
                 .. BeerCheck.Findings(brew, figures, ph),
                 .. WishCheck.Findings(brew, figures),
+                .. cost.Findings,
+                .. sure?.Findings ?? [],
+                .. after?.Findings ?? [],
             ],
             Balance = Ledger.Of(record),
         };

@@ -1,7 +1,7 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Planning;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
 
@@ -17,14 +17,14 @@ public static class KeptCheck
     /// <param name="kept">The version it is held against.</param>
     /// <param name="name">What to call that version: "version 3".</param>
     /// <param name="kit">The kit both are brewed on.</param>
-    /// <param name="foods">Foods that lie beside the recipe, by id.</param>
+    /// <param name="larder">The brewer's own sheets; asked before the tables.</param>
     public static IEnumerable<Finding> Findings(
-        Recipe now, BrewForecast forecast, Recipe kept, string name, Kit kit, Func<string, FoodMakeup?> foods)
+        Recipe now, BrewForecast forecast, Recipe kept, string name, Kit kit, Larder larder)
     {
         double wished = now.Package.Volume.Value.Litres, was = kept.Package.Volume.Value.Litres;
         if (Differs(wished, was) && WeightsOf(now).SequenceEqual(WeightsOf(kept))
             && forecast.Headline.FirstOrDefault(headline => headline.Name == BeerReadouts.OriginalGravity.Id)?.Band?.Likely is { } gravity
-            && BrewPlanner.Plan(kept, kit, foods).Plan is { } plan
+            && BrewPlanner.Plan(kept, kit, larder).Plan is { } plan
             && RunOutcome.Likely(plan)[BeerReadouts.OriginalGravity] is var before && Differs(gravity - 1, before - 1))
         {
             string has = Invariant($"{gravity:0.000}"), had = Invariant($"{before:0.000}");

@@ -1,7 +1,7 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
 using Gylebook.Science.Numerics;
@@ -11,20 +11,20 @@ namespace Gylebook.Forecast.Solving;
 
 /// <summary>What a search for an amount of hops came to.</summary>
 /// <param name="Recipe">The recipe with the amount in it; null when there is none that does.</param>
-/// <param name="Grams">The amount, g; null when there is none.</param>
-/// <param name="Ibu">The whole beer's bitterness with it.</param>
+/// <param name="Amount">The amount, rounded to what a scale shows; null when there is none.</param>
+/// <param name="Ibu">The whole beer's bitterness with it, as it is rounded.</param>
 /// <param name="Problem">Why there is none; null when there is one.</param>
-public sealed record HopSolution(Recipe? Recipe, double? Grams, double Ibu, Finding? Problem);
+public sealed record HopSolution(Recipe? Recipe, Entered<Mass>? Amount, double Ibu, Finding? Problem);
 
 /// <summary>Finds the amount of one hop line: for a bitterness, after a move, after a swap.</summary>
 /// <remarks>
 /// On the whole run, at the medians, with the liquor planned anew each time: more hops hold more wort, and the liquor that makes
-/// up for it thins the bitterness. To 0.005 IBU.
+/// up for it thins the bitterness. To 0.005 IBU, and then to what a scale shows.
 /// </remarks>
 /// <param name="kit">The kit.</param>
-/// <param name="foods">Foods that lie beside the recipe, by id.</param>
+/// <param name="larder">The brewer's own sheets; asked before the tables.</param>
 /// <param name="model">By which bitterness.</param>
-public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, BitternessModel model = BitternessModel.TimeGravity)
+public sealed class HopSolver(Kit kit, Larder larder, BitternessModel model = BitternessModel.TimeGravity)
 {
     private const double IbuClose = 0.005;
 
@@ -77,7 +77,7 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
             IbuClose);
         if (found.Solved)
         {
-            return new HopSolution(With(recipe, line, found.At), Rounded(found.At), found.Reached, null);
+            return Weighed(recipe, line, found.At, found.Reached);
         }
 
         string limit = Invariant($"{most:0} g");
@@ -116,23 +116,25 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
         // A hop that brings no bitterness, before and after, has no reason to weigh anything else.
         Recipe changed = recipe with { Ingredients = [.. recipe.Ingredients.Select((l, i) => i == line ? other : l)] };
         return IbuOf(changed, line, grams) is double same && Math.Abs(same - ibu) <= IbuClose
-            ? new HopSolution(With(changed, line, grams), Rounded(grams), same, null)
+            ? new HopSolution(changed, recipe.Ingredients[line].Amount.Mass ?? AmountText.Of(recipe.Ingredients[line], 0), same, null)
             : AmountFor(changed, line, ibu);
+    }
+
+    /// <summary>What was found, as the scale shows it, and what it then comes to.</summary>
+    private HopSolution Weighed(Recipe recipe, int line, double grams, double ibu)
+    {
+        Entered<Mass> amount = AmountText.Of(recipe.Ingredients[line], grams / 1000);
+        return new HopSolution(With(recipe, line, amount), amount, IbuOf(recipe, line, amount.Value.Grams) ?? ibu, null);
     }
 
     /// <summary>Bitterness of the whole beer with so much of the line; null when it cannot be run.</summary>
     private double? IbuOf(Recipe recipe, int line, double grams) =>
-        new MedianRun(kit, foods, model).ValueOf(With(recipe, line, grams), BeerReadouts.Bitterness);
+        new MedianRun(kit, larder, model).ValueOf(With(recipe, line, new Entered<Mass>(Mass.FromGrams(grams), "")), BeerReadouts.Bitterness);
 
-    private static Recipe With(Recipe recipe, int line, double grams)
+    private static Recipe With(Recipe recipe, int line, Entered<Mass> amount) => recipe with
     {
-        double rounded = Rounded(grams);
-        Entered<Mass> amount = new(Mass.FromGrams(rounded), Invariant($"{rounded:0.####} g"));
-        return recipe with
-        {
-            Ingredients = [.. recipe.Ingredients.Select((l, i) => i == line ? l with { Amount = new Amount(amount, null) } : l)],
-        };
-    }
+        Ingredients = [.. recipe.Ingredients.Select((l, i) => i == line ? l with { Amount = new Amount(amount, null) } : l)],
+    };
 
     private static void MustBeHop(Recipe recipe, int line)
     {
@@ -142,9 +144,6 @@ public sealed class HopSolver(Kit kit, Func<string, FoodMakeup?> foods, Bitterne
             throw new ArgumentOutOfRangeException(nameof(line), line, $"Expected the place of a hop among {recipe.Ingredients.Count} lines.");
         }
     }
-
-    /// <summary>As it is written, so that text and value are the same.</summary>
-    private static double Rounded(double grams) => Math.Round(grams, 4);
 
     private static Finding NoRun(int line) =>
         Problem("hop.noRun", line, "the recipe cannot be run as it is: mend its other findings first", null, null);

@@ -1,5 +1,5 @@
 using Gylebook.Science.Numerics;
-using static Gylebook.Pictures.Drawing.SvgPen;
+using static Gylebook.Pictures.Drawing.MarkupPen;
 
 namespace Gylebook.Pictures.Drawing;
 

@@ -37,7 +37,10 @@ internal sealed class Ribbons
     /// <summary>A branch's own ribbon.</summary>
     public (double Centre, double Width) Branch(RunStep step) => (_centres[step.Portion], WidthOf(step));
 
-    private double WidthOf(RunStep step) => Math.Clamp(Sound(step.Litres.Likely) * PerLitre, _least, _frame.RibbonRoom);
+    /// <summary>How wide so many litres are.</summary>
+    public double WidthOf(double litres) => Math.Clamp(Sound(litres) * PerLitre, _least, _frame.RibbonRoom);
+
+    private double WidthOf(RunStep step) => WidthOf(step.Litres.Likely);
 
     /// <summary>A number that can be drawn: neither negative nor endless.</summary>
     private static double Sound(double litres) => double.IsFinite(litres) ? Math.Max(0, litres) : 0;

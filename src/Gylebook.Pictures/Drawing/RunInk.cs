@@ -1,12 +1,16 @@
 using Gylebook.Engine.Readouts;
-using static Gylebook.Pictures.Drawing.SvgPen;
+using Gylebook.Engine.State;
+using static Gylebook.Pictures.Drawing.MarkupPen;
 
 namespace Gylebook.Pictures.Drawing;
 
 /// <summary>Puts a layout on paper: strokes first, the ribbon over them, words last.</summary>
-internal sealed class RunInk(RunPicture picture, RunFrame frame, RunLayout layout, SvgPen pen, string id)
+internal sealed class RunInk(RunPicture picture, RunFrame frame, RunLayout layout, MarkupPen pen, string id, Func<Stage, string>? link)
 {
     private const double Top = 4;
+
+    /// <summary>Less than that beside the ribbon's own edge, a dashed line could not be told from it, px.</summary>
+    private const double LeastGhost = 0.4;
 
     /// <summary>Draws all.</summary>
     public void Draw()
@@ -21,7 +25,12 @@ internal sealed class RunInk(RunPicture picture, RunFrame frame, RunLayout layou
             DrawRibbons(i);
         }
 
-        RunText words = new(picture, frame, pen);
+        for (int i = 0; picture.Ghost is not null && i < layout.Levels.Count; i++)
+        {
+            DrawGhost(i, picture.Ghost);
+        }
+
+        RunText words = new(picture, frame, pen, link);
         foreach (RunLevel level in layout.Levels)
         {
             DrawBands(level);
@@ -44,6 +53,27 @@ internal sealed class RunInk(RunPicture picture, RunFrame frame, RunLayout layou
             pen.End("linearGradient");
             pen.Element("path", ("class", "ribbon"), ("d", flow.Outline), ("fill", $"url(#{gradient})"));
             pen.Element("path", ("d", flow.Edges), ("fill", "none"), ("stroke", Ink.Faint), ("stroke-width", "0.75"), ("stroke-opacity", "0.7"));
+        }
+    }
+
+    /// <summary>The edges the other run would have here, dashed, where it is another number of litres.</summary>
+    private void DrawGhost(int i, RunGhost ghost)
+    {
+        RunLevel level = layout.Levels[i];
+        for (int ribbon = 0; ribbon < level.Steps.Count; ribbon++)
+        {
+            double? from = i == 0 ? ghost.Of(level.Steps[ribbon]) : ghost.Of(Above(i, ribbon));
+            if (ghost.Of(level.Steps[ribbon]) is not { } to || from is null || (i > 0 && layout.Levels[i - 1].Ribbons.Count != level.Ribbons.Count))
+            {
+                continue;
+            }
+
+            Flow own = FlowInto(i, ribbon);
+            Flow flow = own with { FromHalf = layout.WidthOf(from.Value) / 2, ToHalf = layout.WidthOf(to) / 2 };
+            if (Math.Max(Math.Abs(flow.FromHalf - own.FromHalf), Math.Abs(flow.ToHalf - own.ToHalf)) >= LeastGhost)
+            {
+                pen.Element("path", ("class", "ghost"), ("d", flow.Edges), ("fill", "none"), ("stroke", Ink.Text), ("stroke-width", "1.1"), ("stroke-dasharray", "4 3"));
+            }
         }
     }
 

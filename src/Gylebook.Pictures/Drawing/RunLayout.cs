@@ -147,5 +147,8 @@ internal sealed class RunLayout(RunPicture picture, RunFrame frame)
         return cautions.Count > 0 ? y + Type.Line : y;
     }
 
+    /// <summary>How wide so many litres of a ribbon are drawn.</summary>
+    public double WidthOf(double litres) => _ribbons.WidthOf(litres);
+
     private double Stroke(double litres) => Math.Clamp(litres * _ribbons.PerLitre, LeastWidth, ThickestStroke);
 }

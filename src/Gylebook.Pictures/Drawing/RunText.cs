@@ -1,9 +1,10 @@
-using static Gylebook.Pictures.Drawing.SvgPen;
+using Gylebook.Engine.State;
+using static Gylebook.Pictures.Drawing.MarkupPen;
 
 namespace Gylebook.Pictures.Drawing;
 
 /// <summary>Writes the words of a stage: its name and litres, what it says of them, and what happens on the way into it.</summary>
-internal sealed class RunText(RunPicture picture, RunFrame frame, SvgPen pen)
+internal sealed class RunText(RunPicture picture, RunFrame frame, MarkupPen pen, Func<Stage, string>? link)
 {
     /// <summary>Writes all words of a stage.</summary>
     public void Draw(RunLevel level)
@@ -30,7 +31,20 @@ internal sealed class RunText(RunPicture picture, RunFrame frame, SvgPen pen)
         Said first = Said.Of(picture, frame, level, level.Steps[0]);
         double room = frame.TextRoom - (level.Parted ? 0 : TextRoom.WidthOf(first.Litres, Type.Small) + 8);
         string name = TextRoom.Elided(level.Name, Type.Name, room);
-        pen.Text(name, name == level.Name ? null : level.Name, ("x", frame.TextStart), ("y", y), ("font-family", Ink.Serif), ("font-size", Type.Name), ("fill", Ink.Text));
+        (string, object)[] looks = [("x", frame.TextStart), ("y", y), ("font-family", Ink.Serif), ("font-size", Type.Name), ("fill", Ink.Text)];
+        if (link is null)
+        {
+            pen.Text(name, name == level.Name ? null : level.Name, looks);
+        }
+        else
+        {
+            // As wide as the words and a thumb high: the whole head of the stage leads there.
+            pen.Start("a", ("href", link(level.Steps[0].Stage)));
+            pen.Element("rect", ("x", frame.TextStart), ("y", level.Top), ("width", frame.TextRoom), ("height", level.Y - level.Top), ("fill", "transparent"));
+            pen.Text(name, null, looks);
+            pen.End("a");
+        }
+
         foreach (RunStep step in level.Steps)
         {
             Said said = Said.Of(picture, frame, level, step);

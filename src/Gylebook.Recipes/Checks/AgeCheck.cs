@@ -7,6 +7,8 @@ namespace Gylebook.Recipes.Checks;
 /// <summary>Whether hops and yeast are young enough, and kept so that the laws of ageing say something.</summary>
 internal static class AgeCheck
 {
+    internal const double MostLostPercent = 99;
+
     private const double MostDays = 3650;
     private const double HopLawDays = 730;
     private const double YeastRuleDays = 142;
@@ -47,7 +49,7 @@ internal static class AgeCheck
                     storage.Temperature.Text, "-80 °C to 60 °C");
             }
 
-            if (storage.Lost is { } lost && lost.Value.Percent > 99)
+            if (storage.Lost is { } lost && lost.Value.Percent > MostLostPercent)
             {
                 findings.Error(
                     "hop.lost", $"{where}.storage.lost", $"{lost}; must be at most 99 %: nothing would be left to age", lost.Text, "99 %");

@@ -15,7 +15,10 @@ internal static class PortionCheck
         Shares(recipe.Portions, findings);
         for (var i = 0; i < recipe.Ingredients.Count; i++)
         {
-            Line(recipe.Ingredients[i], recipe.Portions, Invariant($"ingredients[{i}].portion"), findings);
+            if (recipe.Ingredients[i].Portion is { } named)
+            {
+                Line(recipe.Ingredients[i], named, recipe.Portions, Invariant($"ingredients[{i}].portion"), findings);
+            }
         }
     }
 
@@ -55,13 +58,8 @@ internal static class PortionCheck
         }
     }
 
-    private static void Line(IngredientLine line, IReadOnlyList<PortionShare> portions, string where, FindingList findings)
+    private static void Line(IngredientLine line, string named, IReadOnlyList<PortionShare> portions, string where, FindingList findings)
     {
-        if (line.Portion is not { } named)
-        {
-            return;
-        }
-
         if (!portions.Any(portion => portion.Name == named))
         {
             var nearest = NearestWord.To(named, portions.Select(portion => portion.Name));

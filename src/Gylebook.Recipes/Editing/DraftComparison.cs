@@ -1,108 +1,114 @@
-using System.Text.Json;
-using System.Text.Json.Nodes;
+using Gylebook.Recipes.Documents;
+using Gylebook.Recipes.Forms;
 
 namespace Gylebook.Recipes.Editing;
 
-/// <summary>Compares two drafts by field and line, as a reader would: lines are matched by what they are of, not by place.</summary>
+/// <summary>Compares two drafts by field and item, as a reader would: items are matched by what they are of, not by place.</summary>
 public static class DraftComparison
 {
     /// <summary>What has to be done to the first to get the second; empty when they say the same.</summary>
-    public static IReadOnlyList<DraftChange> Between(RecipeDraft first, RecipeDraft second)
+    public static IReadOnlyList<DraftChange> Between(FileDraft first, FileDraft second)
     {
         List<DraftChange> changes = [];
-        JsonObject before = first.Copy();
-        JsonObject after = second.Copy();
-        foreach (string key in before.Select(p => p.Key).Union(after.Select(p => p.Key)).Where(k => k != "ingredients").ToList())
+        List<DraftChange> ofItems = [];
+        foreach (string key in Keys(first.File, second.File))
         {
-            Field(key, before[key], after[key], changes);
+            (Node? before, Node? after) = (first.File[key], second.File[key]);
+            if (first.Form.PartAt(key) is IListForm { MatchedBy.Count: > 0 } list && before is null or ListNode && after is null or ListNode)
+            {
+                Items(first, key, list, before as ListNode ?? ListNode.Empty, after as ListNode ?? ListNode.Empty, ofItems);
+            }
+            else
+            {
+                Field(first, key, before, after, changes);
+            }
         }
 
-        Lines(first, second, changes);
-        return changes;
+        return [.. changes, .. ofItems];
     }
 
     /// <summary>The change of a field or a list as a whole, whatever is in it.</summary>
-    internal static DraftChange OfField(string path, RecipeDraft first, RecipeDraft second)
+    internal static DraftChange OfField(string path, FileDraft first, FileDraft second)
     {
-        JsonNode? before = FieldPath.Find(first.Copy(), path);
-        JsonNode? after = FieldPath.Find(second.Copy(), path);
-        return new DraftChange(FieldWords.Of(path), InWords(before), InWords(after)) { Path = path, Node = after?.DeepClone() };
+        Node? after = NodePath.Find(second.File, path);
+        return new DraftChange(FieldWords.Of(first, path), FieldWords.InWords(NodePath.Find(first.File, path)), FieldWords.InWords(after)) { Path = path, Node = after };
     }
 
-    private static void Field(string path, JsonNode? before, JsonNode? after, List<DraftChange> changes)
+    private static void Field(FileDraft draft, string path, Node? before, Node? after, List<DraftChange> changes)
     {
-        if (JsonNode.DeepEquals(before, after))
+        if (Node.Same(before, after))
         {
             return;
         }
 
-        if (before is JsonObject && after is JsonObject)
+        if (before is ObjectNode former && after is ObjectNode latter)
         {
-            foreach (string key in Keys(before, after))
+            foreach (string key in Keys(former, latter))
             {
-                Field($"{path}.{key}", before[key], after[key], changes);
+                Field(draft, $"{path}.{key}", former[key], latter[key], changes);
             }
         }
-        else if (before is JsonArray old && after is JsonArray now && old.Count == now.Count)
+        else if (before is ListNode old && after is ListNode now && old.Items.Length == now.Items.Length)
         {
-            for (int i = 0; i < old.Count; i++)
+            for (int i = 0; i < old.Items.Length; i++)
             {
-                Field(Invariant($"{path}[{i}]"), old[i], now[i], changes);
+                Field(draft, Invariant($"{path}[{i}]"), old.Items[i], now.Items[i], changes);
             }
         }
         else
         {
-            changes.Add(new DraftChange(FieldWords.Of(path), InWords(before), InWords(after)) { Path = path, Node = after?.DeepClone() });
+            changes.Add(new DraftChange(FieldWords.Of(draft, path), FieldWords.InWords(before), FieldWords.InWords(after)) { Path = path, Node = after });
         }
     }
 
-    private static void Lines(RecipeDraft first, RecipeDraft second, List<DraftChange> changes)
+    private static void Items(FileDraft draft, string key, IListForm list, ListNode before, ListNode after, List<DraftChange> changes)
     {
-        IReadOnlyList<DraftLine> before = first.Lines;
-        IReadOnlyList<DraftLine> after = second.Lines;
-        JsonObject[] old = [.. RecipeDraft.LinesIn(first.Copy())];
-        JsonObject[] now = [.. RecipeDraft.LinesIn(second.Copy())];
-        int[] pair = LinePairs.Of(before, after);
-        foreach (DraftLine line in before)
+        if (Node.Same(before, after))
         {
-            if (pair[line.Number] < 0)
-            {
-                changes.Add(new DraftChange(line.Name, FieldWords.OfLineAsWhole(line), null) { Line = line.Number });
-                continue;
-            }
+            return;
+        }
 
-            JsonObject twin = now[pair[line.Number]];
-            foreach (string key in Keys(old[line.Number], twin).Where(k => !JsonNode.DeepEquals(old[line.Number][k], twin[k])))
+        int[] pair = ItemPairs.Of(list, before, after);
+        for (int i = 0; i < pair.Length; i++)
+        {
+            if (pair[i] < 0)
             {
-                changes.Add(new DraftChange(FieldWords.OfField(line, key), InWords(old[line.Number][key]), InWords(twin[key]))
+                changes.Add(new DraftChange(NameOf(list, before.Items[i]), AsWhole(list, before.Items[i]), null) { List = key, Item = i });
+            }
+            else if (before.Items[i] is ObjectNode old && after.Items[pair[i]] is ObjectNode twin)
+            {
+                foreach (string field in Keys(old, twin).Where(k => !Node.Same(old[k], twin[k])))
                 {
-                    Path = key,
-                    Line = line.Number,
-                    Node = twin[key]?.DeepClone(),
+                    changes.Add(new DraftChange(FieldWords.Of(draft, Invariant($"{key}[{i}].{field}")), FieldWords.InWords(old[field]), FieldWords.InWords(twin[field]))
+                    {
+                        Path = field,
+                        List = key,
+                        Item = i,
+                        Node = twin[field],
+                    });
+                }
+            }
+        }
+
+        for (int i = 0; i < after.Items.Length; i++)
+        {
+            if (!pair.Contains(i))
+            {
+                changes.Add(new DraftChange(NameOf(list, after.Items[i]), null, AsWhole(list, after.Items[i]))
+                {
+                    List = key,
+                    Item = Array.FindLastIndex(pair, place => place >= 0 && place < i),
+                    IsNewItem = true,
+                    Node = after.Items[i],
                 });
             }
         }
-
-        foreach (DraftLine line in after.Where(l => !pair.Contains(l.Number)))
-        {
-            DraftLine? above = before.LastOrDefault(b => pair[b.Number] >= 0 && pair[b.Number] < line.Number);
-            changes.Add(new DraftChange(line.Name, null, FieldWords.OfLineAsWhole(line))
-            {
-                Line = above?.Number ?? -1,
-                IsNewLine = true,
-                Node = now[line.Number].DeepClone(),
-            });
-        }
     }
 
-    private static List<string> Keys(JsonNode first, JsonNode second) =>
-        [.. ((JsonObject)first).Select(p => p.Key).Union(((JsonObject)second).Select(p => p.Key))];
+    private static string NameOf(IListForm list, Node item) => item is ObjectNode pairs ? FieldWords.NameOf(list, pairs)! : FieldWords.InWords(item) ?? "";
 
-    private static string? InWords(JsonNode? node) => node switch
-    {
-        null => null,
-        JsonObject pairs => string.Join(", ", pairs.Select(p => InWords(p.Value))),
-        JsonArray list => string.Join("; ", list.Select(InWords)),
-        _ => node.GetValueKind() == JsonValueKind.String ? node.GetValue<string>() : node.ToJsonString(),
-    };
+    private static string AsWhole(IListForm list, Node item) => item is ObjectNode pairs ? FieldWords.AsWhole(list, pairs) : FieldWords.InWords(item) ?? "";
+
+    private static List<string> Keys(ObjectNode first, ObjectNode second) =>
+        [.. first.Pairs.Select(pair => pair.Key).Union(second.Pairs.Select(pair => pair.Key))];
 }

@@ -1,4 +1,4 @@
-using System.Text.Json.Nodes;
+using Gylebook.Recipes.Documents;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
 
@@ -44,15 +44,15 @@ public sealed record DraftLine(int Number, IngredientKind? Kind, string Of)
     public string? Colour { get; init; }
 
     /// <summary>What to call it in a sentence.</summary>
-    public string Name => As ?? (Of.Length > 0 ? Of : "a line without a name");
+    public string Name => As ?? (Of.Length > 0 ? SpokenName.Of(Of) : "a line without a name");
 
     /// <summary>When it goes in; the mash, for what cannot be read.</summary>
     public AdditionTime Time => AdditionTimeText.TryParse(At, out var time, out _) ? time : new(AdditionPoint.Mash);
 
-    internal static DraftLine From(int number, JsonObject line)
+    internal static DraftLine From(int number, ObjectNode line)
     {
-        string? key = FileWords.Kinds.Words.FirstOrDefault(line.ContainsKey);
-        string? Text(string field) => line[field] is JsonValue value ? FileDraft.TextOf(value) : null;
+        string? key = FileWords.Kinds.Words.FirstOrDefault(line.Has);
+        string? Text(string field) => FileDraft.TextOf(line[field]);
         IngredientKind? kind = key is null ? null : FileWords.Kinds.Value(key);
         return new DraftLine(number, kind, key is null ? "" : Text(key) ?? "")
         {

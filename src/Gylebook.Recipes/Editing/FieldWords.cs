@@ -1,68 +1,63 @@
-using System.Text.RegularExpressions;
+using Gylebook.Recipes.Documents;
+using Gylebook.Recipes.Forms;
+using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Recipes.Editing;
 
-/// <summary>What people call a recipe's fields.</summary>
-public static partial class FieldWords
+/// <summary>What people call the fields of a file, from its form.</summary>
+public static class FieldWords
 {
-    private static readonly Dictionary<string, string> Words = new(StringComparer.Ordinal)
+    /// <summary>A field away from its page: <c>mash, temperature</c>; of an item that has a name of its own, <c>Fuggle, alpha</c>.</summary>
+    public static string Of(FileDraft draft, string path) => Of(draft.Form, path, draft.File);
+
+    /// <summary>The same where the file is not at hand.</summary>
+    public static string Of(FileForm form, string path) => Of(form, path, null);
+
+    private static string Of(FileForm form, string path, Node? node)
     {
-        ["name"] = "name",
-        ["notes"] = "notes",
-        ["package"] = "package",
-        ["package.volume"] = "package, volume",
-        ["package.in"] = "packaged in",
-        ["package.carbonation"] = "carbonation",
-        ["mash"] = "mash",
-        ["mash.method"] = "mash, method",
-        ["mash.rests"] = "mash rests",
-        ["mash.rests[].temperature"] = "mash, temperature",
-        ["mash.rests[].time"] = "mash, time",
-        ["mash.sparge"] = "sparge",
-        ["mash.sparge.method"] = "sparge, method",
-        ["mash.sparge.volume"] = "sparge, volume",
-        ["mash.sparge.temperature"] = "sparge, temperature",
-        ["liquor"] = "liquor",
-        ["liquor.strike"] = "strike liquor",
-        ["liquor.topUp"] = "top-up liquor",
-        ["souring"] = "souring",
-        ["souring.culture"] = "souring, culture",
-        ["souring.temperature"] = "souring, temperature",
-        ["souring.ph"] = "souring, pH",
-        ["souring.time"] = "souring, time",
-        ["boil"] = "boil",
-        ["boil.time"] = "boil, time",
-        ["stand"] = "stand",
-        ["stand.temperature"] = "stand, temperature",
-        ["stand.time"] = "stand, time",
-        ["ferment"] = "fermentation",
-        ["ferment[].temperature"] = "fermentation, temperature",
-        ["ferment[].time"] = "fermentation, time",
-        ["portions"] = "portions",
-        ["portions[].name"] = "portion, name",
-        ["portions[].share"] = "portion, share",
-    };
+        string said = "";
+        string? named = null;
+        ValueForm? part = form.Whole;
+        foreach (string step in NodePath.Steps(path))
+        {
+            if (part is IListForm list)
+            {
+                named = node is not null && NodePath.Find(node, step) is ObjectNode item ? NameOf(list, item) : null;
+                said = named ?? list.ItemSaid ?? said;
+            }
+            else if (part?.FieldAt(step) is { } field)
+            {
+                said = field.Notes.Said switch
+                {
+                    "" => said,
+                    { } words => named is null ? words : $"{named}, {words}",
+                    null => said.Length > 0 ? $"{said}, {field.Words}" : field.Words,
+                };
+            }
 
-    private static readonly Dictionary<string, string> OfLine = new(StringComparer.Ordinal)
+            part = part?.Inside(step);
+            node = node is null ? null : NodePath.Find(node, step);
+        }
+
+        return said.Length > 0 ? said : path;
+    }
+
+    /// <summary>What an item of a list is called, by what tells it from the others; null when nothing does.</summary>
+    internal static string? NameOf(IListForm list, ObjectNode item) =>
+        FileDraft.TextOf(item["as"]) ?? list.MatchedBy.Select(key => FileDraft.TextOf(item[key])).Where(text => !string.IsNullOrEmpty(text)).Select(text => SpokenName.Of(text!)).FirstOrDefault()
+        ?? (list.MatchedBy.Count > 0 ? $"{list.ItemSaid ?? "a line"} without a name" : null);
+
+    /// <summary>An item in one breath: <c>3.6 kg, mash</c>.</summary>
+    internal static string AsWhole(IListForm list, ObjectNode item) => string.Join(
+        ", ",
+        item.Pairs.Where(pair => !list.MatchedBy.Contains(pair.Key) && pair.Key != "as").Select(pair => InWords(pair.Value)).Where(text => !string.IsNullOrEmpty(text)));
+
+    /// <summary>A value as people read it; null for nothing.</summary>
+    internal static string? InWords(Node? node) => node switch
     {
-        ["amount"] = "", ["at"] = "when", ["as"] = "name", ["topUp"] = "top-up",
-        ["storage.temperature"] = "kept at", ["storage.pack"] = "pack", ["storage.lost"] = "lost in six months",
+        null or BareNode { IsNull: true } => null,
+        ObjectNode pairs => string.Join(", ", pairs.Pairs.Select(pair => InWords(pair.Value)).Where(text => text is not null)),
+        ListNode list => string.Join("; ", list.Items.Select(InWords)),
+        _ => FileDraft.TextOf(node),
     };
-
-    /// <summary>A field outside the ingredients: <c>mash, temperature</c>.</summary>
-    public static string Of(string path) => Words.GetValueOrDefault(Places().Replace(path, "[]"), path);
-
-    /// <summary>A field of a line, the amount being what one means anyway: <c>Fuggle, alpha</c>.</summary>
-    public static string OfField(DraftLine line, string key) =>
-        OfLine.GetValueOrDefault(key, key) is { Length: > 0 } word ? $"{line.Name}, {word}" : line.Name;
-
-    /// <summary>A line in one breath: <c>3.6 kg, mash</c>.</summary>
-    public static string OfLineAsWhole(DraftLine line) =>
-        string.Join(", ", new[] { line.Amount, line.Alpha, line.Colour, line.Form, line.Age, line.Cells, line.Attenuation, line.At, line.Portion }.Where(text => !string.IsNullOrEmpty(text)));
-
-    /// <summary>What stands for a field that says nothing.</summary>
-    public static string Nothing(string path) => path.StartsWith("liquor.", StringComparison.Ordinal) ? "planned" : "nothing";
-
-    [GeneratedRegex(@"\[\d+\]")]
-    private static partial Regex Places();
 }

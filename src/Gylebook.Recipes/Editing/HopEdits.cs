@@ -1,5 +1,3 @@
-using System.Text.Json.Nodes;
-
 namespace Gylebook.Recipes.Editing;
 
 /// <summary>Edits of a hop line that touch several of its fields at once.</summary>
@@ -12,7 +10,7 @@ public static class HopEdits
     /// <param name="draft">The draft.</param>
     /// <param name="line">Which ingredient line.</param>
     /// <param name="pack">As files say it: <c>open</c>, <c>some air</c>, <c>airless</c>.</param>
-    public static RecipeEdit? Packed(this RecipeDraft draft, int line, string pack)
+    public static DraftEdit<RecipeDraft>? Packed(this RecipeDraft draft, int line, string pack)
     {
         string storage = $"{draft.Lines[line].Path}.storage";
         if (pack.Length == 0)
@@ -26,7 +24,7 @@ public static class HopEdits
         }
 
         return draft[$"{storage}.temperature"] is null
-            ? edit with { After = edit.After.Changed(file => FieldPath.Set(file, $"{storage}.temperature", AssumedTemperature)) }
+            ? edit with { After = edit.After.WithFields(($"{storage}.temperature", AssumedTemperature)) }
             : edit;
     }
 
@@ -36,7 +34,7 @@ public static class HopEdits
     /// <param name="at">When, as recipes say it.</param>
     /// <param name="amount">How much.</param>
     /// <param name="why">What for, for the log.</param>
-    public static RecipeEdit? Moved(this RecipeDraft draft, int line, string at, string amount, string why) =>
+    public static DraftEdit<RecipeDraft>? Moved(this RecipeDraft draft, int line, string at, string amount, string why) =>
         Rewritten(draft, line, why, ("at", at), ("amount", amount));
 
     /// <summary>Puts another hop in a line's place: what was said of the old one's name, assay, age and storage goes with it.</summary>
@@ -46,26 +44,9 @@ public static class HopEdits
     /// <param name="alpha">Its alpha acids; null for the table's.</param>
     /// <param name="amount">How much.</param>
     /// <param name="why">What for, for the log.</param>
-    public static RecipeEdit? Swapped(this RecipeDraft draft, int line, string hop, string? alpha, string amount, string why) =>
+    public static DraftEdit<RecipeDraft>? Swapped(this RecipeDraft draft, int line, string hop, string? alpha, string amount, string why) =>
         Rewritten(draft, line, why, ("hop", hop), ("alpha", alpha), ("amount", amount), ("as", null), ("age", null), ("storage", null));
 
-    private static RecipeEdit? Rewritten(RecipeDraft draft, int line, string why, params (string Key, string? Text)[] fields)
-    {
-        string path = draft.Lines[line].Path;
-        RecipeDraft changed = draft.Changed(file =>
-        {
-            foreach ((string key, string? text) in fields)
-            {
-                if (text is null)
-                {
-                    FieldPath.Remove(file, $"{path}.{key}");
-                }
-                else
-                {
-                    FieldPath.Set(file, $"{path}.{key}", JsonValue.Create(text));
-                }
-            }
-        });
-        return changed.Text == draft.Text ? null : new RecipeEdit(changed, why);
-    }
+    private static DraftEdit<RecipeDraft>? Rewritten(RecipeDraft draft, int line, string why, params (string Key, string? Text)[] fields) =>
+        LineEdits.Changed(draft, why, fields.Select(field => ($"{draft.Lines[line].Path}.{field.Key}", field.Text)));
 }

@@ -1,4 +1,4 @@
-using System.Text.Json.Nodes;
+using Gylebook.Recipes.Interchange;
 
 namespace Gylebook.Recipes.Editing;
 
@@ -6,78 +6,49 @@ namespace Gylebook.Recipes.Editing;
 public static class RestEdits
 {
     /// <summary>Adds a rest at the end of <c>mash.rests</c> or <c>ferment</c>.</summary>
-    public static RecipeEdit AddRest(this RecipeDraft draft, string list)
-    {
-        JsonObject rest = list == "ferment" ? Rest("20 °C", "3 d") : Rest("72 °C", "15 min");
-        RecipeDraft changed = draft.Changed(file =>
-        {
-            if (FieldPath.Find(file, list) is not JsonArray)
-            {
-                FieldPath.Set(file, list, new JsonArray());
-            }
-
-            ((JsonArray)FieldPath.Find(file, list)!).Add((JsonNode)rest);
-        });
-        return new RecipeEdit(changed, $"{FieldWords.Of(list)}: one more");
-    }
-
-    /// <summary>Takes an item out of <c>mash.rests</c>, <c>ferment</c> or <c>portions</c>.</summary>
-    public static RecipeEdit RemoveFrom(this RecipeDraft draft, string list, int number)
-    {
-        RecipeDraft changed = draft.Changed(file =>
-        {
-            var items = (JsonArray)FieldPath.Find(file, list)!;
-            items.RemoveAt(number);
-            if (items.Count == 0 && list == "portions")
-            {
-                FieldPath.Remove(file, list);
-            }
-        });
-        return new RecipeEdit(changed, Invariant($"{FieldWords.Of(list)}: number {number + 1} taken out"));
-    }
+    public static DraftEdit<RecipeDraft> AddRest(this RecipeDraft draft, string list) => list == "ferment"
+        ? draft.AddItem(list, ("temperature", "20 °C"), ("time", "3 d"))
+        : draft.AddItem(list, ("temperature", "72 °C"), ("time", "15 min"));
 
     /// <summary>Divides the cast in two halves, or adds a portion to those there are.</summary>
-    public static RecipeEdit AddPortion(this RecipeDraft draft)
-    {
-        RecipeDraft changed = draft.Changed(file =>
-        {
-            JsonArray portions = FileDraft.ListIn(file, "portions");
-            if (portions.Count == 0)
-            {
-                portions.Add((JsonNode)Portion("first", "50 %"));
-                portions.Add((JsonNode)Portion("second", "50 %"));
-            }
-            else
-            {
-                portions.Add((JsonNode)Portion(Invariant($"portion {portions.Count + 1}"), "0 %"));
-            }
-        });
-        return new RecipeEdit(changed, "portions: one more");
-    }
+    public static DraftEdit<RecipeDraft> AddPortion(this RecipeDraft draft) => draft.CountOf("portions") is > 0 and int count
+        ? draft.AddItem("portions", ("name", Invariant($"portion {count + 1}")), ("share", "0 %"), ("from", "cast"))
+        : draft.AddItem("portions", ("name", "first"), ("share", "50 %"), ("from", "cast")).After
+            .AddItem("portions", ("name", "second"), ("share", "50 %"), ("from", "cast"));
 
     /// <summary>Adds souring in the kettle.</summary>
-    public static RecipeEdit AddSouring(this RecipeDraft draft) => new(
-        draft.Changed(file => FieldPath.Put(file, "souring", new JsonObject
-        {
-            ["culture"] = "lactobacillus", ["temperature"] = "38 °C", ["ph"] = "3.4", ["time"] = "24 h",
-        })),
-        "souring: added");
+    public static DraftEdit<RecipeDraft> AddSouring(this RecipeDraft draft) =>
+        draft.AddPart("souring", ("culture", "lactobacillus"), ("temperature", "38 °C"), ("ph", "3.4"), ("time", "24 h"));
 
     /// <summary>Adds a boil.</summary>
-    public static RecipeEdit AddBoil(this RecipeDraft draft) =>
-        new(draft.Changed(file => FieldPath.Set(file, "boil.time", "60 min")), "boil: added");
+    public static DraftEdit<RecipeDraft> AddBoil(this RecipeDraft draft) => draft.AddPart("boil", ("time", "60 min"));
 
     /// <summary>Adds a stand after knock-out.</summary>
-    public static RecipeEdit AddStand(this RecipeDraft draft) =>
-        new(draft.Changed(file => FieldPath.Put(file, "stand", Rest("80 °C", "20 min"))), "stand: added");
+    public static DraftEdit<RecipeDraft> AddStand(this RecipeDraft draft) => draft.AddPart("stand", ("temperature", "80 °C"), ("time", "20 min"));
 
     /// <summary>Adds a mash in a bag.</summary>
-    public static RecipeEdit AddMash(this RecipeDraft draft) => new(
-        draft.Changed(file => FieldPath.Put(
-            file, "mash", new JsonObject { ["method"] = "bag", ["rests"] = new JsonArray(Rest("66 °C", "60 min")) })),
-        "mash: added");
+    public static DraftEdit<RecipeDraft> AddMash(this RecipeDraft draft)
+    {
+        DraftEdit<RecipeDraft> mash = draft.AddPart("mash", ("method", "bag"));
+        return mash with { After = mash.After.AddItem("mash.rests", ("temperature", "66 °C"), ("time", "60 min")).After };
+    }
 
-    internal static JsonObject Rest(string temperature, string time) => new() { ["temperature"] = temperature, ["time"] = time };
+    /// <summary>Chooses how the grain is rinsed; none takes the whole rinse out, another one brings usual figures along.</summary>
+    public static DraftEdit<RecipeDraft>? Sparge(this RecipeDraft draft, SpargeMethod method)
+    {
+        string word = FileWords.SpargeMethods.Word(method);
+        string before = draft["mash.sparge.method"] ?? "none";
+        if (before == word)
+        {
+            return null;
+        }
 
-    private static JsonObject Portion(string name, string share) => new() { ["name"] = name, ["share"] = share, ["from"] = "cast" };
+        RecipeDraft changed = method == SpargeMethod.None
+            ? draft.WithFields(("mash.sparge", null))
+            : draft.WithFields(
+                ("mash.sparge.method", word),
+                ("mash.sparge.volume", draft["mash.sparge.volume"] ?? "5 L"),
+                ("mash.sparge.temperature", draft["mash.sparge.temperature"] ?? "77 °C"));
+        return new DraftEdit<RecipeDraft>(changed, $"sparge: {before} → {word}");
+    }
 }

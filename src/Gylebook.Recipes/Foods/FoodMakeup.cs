@@ -1,3 +1,4 @@
+using Gylebook.Recipes.Data;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Foods.Words;
 
@@ -162,4 +163,22 @@ public sealed record FoodMakeup
 /// <param name="What">The figure's name.</param>
 /// <param name="Value">What was taken.</param>
 /// <param name="Source">From where.</param>
-public sealed record FoodAssumption(string What, string Value, string Source);
+public sealed record FoodAssumption(string What, string Value, string Source)
+{
+    /// <summary>The figure as people say it: <c>beer that its sludge holds</c>.</summary>
+    public string Spoken => What switch
+    {
+        "insolubleAsh" => "share of the ash that never dissolves",
+        "insolubleFibre" => "share of the fibre that never dissolves",
+        "insolubleOther" => "share of the rest that never dissolves",
+        "insolubleShare" => "share that never dissolves",
+        "solubleProtein" => "share of the protein that dissolves",
+        "settledHold" => "beer held by what settles",
+        "heldLitresPerKg" => "beer held by a kilogram",
+        "bagHold" => "wort held in the bag",
+        "starchIsOpen" => "starch open to enzymes",
+        "kindsOfSugar" => "kinds of sugar",
+        "ownPh" => "pH of its own",
+        _ => KeyWords.Of(What),
+    };
+}

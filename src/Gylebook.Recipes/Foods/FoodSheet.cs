@@ -1,17 +1,12 @@
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Lots;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Foods;
 
 /// <summary>What a brewer wrote down of a food.</summary>
-public sealed record FoodSheet
+public sealed record FoodSheet : LarderSheet<FoodComposition>
 {
-    /// <summary>Stable id.</summary>
-    public required string Id { get; init; }
-
-    /// <summary>What it is called.</summary>
-    public required string Name { get; init; }
-
     /// <summary>Its family, by id or name: <c>nut or seed flour, defatted</c>.</summary>
     public required string Family { get; init; }
 

@@ -22,6 +22,9 @@ public static class FoodTable
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<Food> All => Rows.Value.All;
 
+    /// <summary>Other names it answers to.</summary>
+    public static IReadOnlyList<string> OtherNames(Food food) => Rows.Value.OtherNames(food);
+
     /// <summary>The one of that id or name, or the names that come nearest.</summary>
     public static Found<Food> Find(string idOrName) => Rows.Value.Find(idOrName);
 

@@ -1,3 +1,5 @@
+using Gylebook.Recipes.Data;
+using Gylebook.Science.Foods;
 using Gylebook.Science.Foods.Labels;
 
 namespace Gylebook.Recipes.Foods;
@@ -12,20 +14,20 @@ internal static class LabelFindings
         {
             notes.Find(
                 "food.labelImpossible", Severity.Error, "label." + Key(found.Lines[0]),
-                $"{Keys(found.Lines)}: {found.Message} Look at the packet again.", Grams(found.Value), Grams(found.Limit));
+                $"{Spoken(found.Lines)}: {found.Message} Look at the packet again.", Grams(found.Value), Grams(found.Limit));
         }
 
         foreach (var caution in bounds.Cautions)
         {
             notes.Find(
-                caution.Code, Severity.Warning, "label." + Key(caution.Lines[0]), $"{Keys(caution.Lines)}: {caution.Message}",
+                caution.Code, Severity.Warning, "label." + Key(caution.Lines[0]), $"{Spoken(caution.Lines)}: {caution.Message}",
                 Value(label, caution.Lines[0]));
         }
 
         notes.Find(
             "food.labelRead", Severity.Note, "label",
             bounds.IsPossible
-                ? $"Read as bounds: protein {bounds.Protein}, fat {bounds.Fat}, carbohydrate with fibre {bounds.Carbohydrate}, sugars {bounds.Sugars} g/100 g."
+                ? $"The printed figures stand for: protein {Span(bounds.Protein)}, fat {Span(bounds.Fat)}, carbohydrate with fibre {Span(bounds.Carbohydrate)}, sugars {Span(bounds.Sugars)} g in 100 g."
                 : "Read as it stands: no food prints this.");
     }
 
@@ -39,7 +41,12 @@ internal static class LabelFindings
         _ => char.ToLowerInvariant(line.ToString()[0]) + line.ToString()[1..],
     };
 
-    private static string Keys(IEnumerable<LabelLine> lines) => string.Join(", ", lines.Select(Key));
+    /// <summary>Lines as a packet prints them: <c>sugar alcohols</c>.</summary>
+    private static string Spoken(IEnumerable<LabelLine> lines) => string.Join(
+        ", ", lines.Select(line => KeyWords.Of(Key(line))));
+
+    private static string Span(Interval grams) => grams.Low == grams.High ? Invariant($"{grams.Low:0.##}")
+        : double.IsFinite(grams.High) ? Invariant($"{grams.Low:0.##} to {grams.High:0.##}") : Invariant($"{grams.Low:0.##} or more");
 
     private static string Grams(double grams) => Invariant($"{grams:0.##} g");
 

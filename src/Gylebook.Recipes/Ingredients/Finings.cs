@@ -17,4 +17,7 @@ public static class Finings
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<Fining> All => Rows.Value.All;
+
+    /// <summary>Other names it answers to.</summary>
+    public static IReadOnlyList<string> OtherNames(Fining fining) => Rows.Value.OtherNames(fining);
 }

@@ -35,6 +35,9 @@ public static class HopCultivars
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<HopCultivar> All => Rows.Value.All;
 
+    /// <summary>Other names it answers to.</summary>
+    public static IReadOnlyList<string> OtherNames(HopCultivar hop) => Rows.Value.OtherNames(hop);
+
     /// <summary>The one of that id or name, or the names that come nearest.</summary>
     public static Found<HopCultivar> Find(string idOrName) => Rows.Value.Find(idOrName);
 

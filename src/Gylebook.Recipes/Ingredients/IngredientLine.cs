@@ -12,11 +12,17 @@ public sealed record IngredientLine
     /// <summary>Id or name in the tables, as typed: <c>pale ale malt</c>.</summary>
     public required string Of { get; init; }
 
+    /// <summary>Which lot of a sheet in the larder; null when unsaid.</summary>
+    public string? Lot { get; init; }
+
     /// <summary>A name to show instead; null to show the table's own.</summary>
     public string? As { get; init; }
 
     /// <summary>How much.</summary>
     public required Amount Amount { get; init; }
+
+    /// <summary>Share of the grist that it holds; null when its weight decides.</summary>
+    public Entered<Fraction>? Share { get; init; }
 
     /// <summary>When it goes in.</summary>
     public required AdditionTime At { get; init; }
@@ -118,6 +124,14 @@ public enum IngredientForm
 /// <param name="Volume">When measured in a jug.</param>
 public readonly record struct Amount(Entered<Mass>? Mass, Entered<VolumeAt20C>? Volume)
 {
+    /// <summary>Whether it is none at all.</summary>
+    public bool IsNothing => (Mass?.Value.Kilograms ?? Volume?.Value.Litres) == 0;
+
     /// <summary>The text as typed.</summary>
     public string Text => Mass?.Text ?? Volume?.Text ?? "";
+
+    /// <summary>So many times as much, with no text of its own.</summary>
+    public Amount Times(double times) => new(
+        Mass is { } mass ? new Entered<Mass>(mass.Value * times, "") : null,
+        Volume is { } volume ? new Entered<VolumeAt20C>(VolumeAt20C.FromLitres(volume.Value.Litres * times), "") : null);
 }

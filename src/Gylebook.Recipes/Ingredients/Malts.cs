@@ -21,6 +21,26 @@ public sealed record Malt(
 {
     /// <summary>For raw grain, the temperatures at which its starch opens, °C; null for malt, and for flakes, which heat has opened.</summary>
     public (double Low, double High)? OpensAt { get; init; }
+
+    /// <summary>What is known of this very malt, beyond its type; null for a row of the table.</summary>
+    public OwnMalt? Own { get; init; }
+
+    /// <summary>What draws call it by.</summary>
+    public string Key => Own?.Key ?? Id;
+
+    /// <summary>Acid and buffer in the mash at that colour: as measured, or as the table has them; null when nobody has measured.</summary>
+    public MaltTitration? TitrationAt(MaltColour colour) => Own?.Figures.Acidity ?? MaltTitrations.Of(this, colour);
+
+    /// <summary>A malt like this row of which more is known.</summary>
+    public Malt As(OwnMalt own, string name) => this with
+    {
+        Name = name,
+        Own = own,
+        ExtractFineDry = own.Figures.ExtractDry ?? ExtractFineDry,
+        Moisture = own.Figures.Moisture?.Value ?? Moisture,
+        Colour = own.Figures.Colour?.Value ?? Colour,
+        DiastaticPower = own.Figures.DiastaticPower?.Lintner ?? DiastaticPower,
+    };
 }
 
 /// <summary>Malts and mashed grains, by generic type: <c>data/malts.csv</c>.</summary>
@@ -31,6 +51,9 @@ public static class Malts
 
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<Malt> All => Rows.Value.All;
+
+    /// <summary>Other names it answers to.</summary>
+    public static IReadOnlyList<string> OtherNames(Malt malt) => Rows.Value.OtherNames(malt);
 
     /// <summary>The one of that id or name, or the names that come nearest.</summary>
     public static Found<Malt> Find(string idOrName) => Rows.Value.Find(idOrName);

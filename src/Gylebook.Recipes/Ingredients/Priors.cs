@@ -23,9 +23,9 @@ public enum PriorLevel
 /// <param name="Level">Which spread it is.</param>
 /// <param name="Width">How wide.</param>
 /// <param name="Unit">The parameter's unit.</param>
-/// <param name="Group">Parameters of one group are drawn together; empty for none.</param>
+/// <param name="Tie">What it is drawn together with.</param>
 /// <param name="Provenance">Where the width comes from.</param>
-public sealed record PriorWidth(string Id, string Kind, PriorLevel Level, Width Width, string Unit, string Group, Provenance Provenance)
+public sealed record PriorWidth(string Id, string Kind, PriorLevel Level, Width Width, string Unit, Tie Tie, Provenance Provenance)
 {
     /// <summary>The distribution around that median.</summary>
     public Distribution About(double median) => Width.About(median);
@@ -41,23 +41,29 @@ public static class Priors
 
     /// <summary>The prior of a parameter; null when there is none. An exact id goes before a pattern, its kind before any kind.</summary>
     public static PriorWidth? Find(string id, PriorLevel level = PriorLevel.Between, string kind = "") => All
-        .Where(row => row.Level == level && (row.Kind.Length == 0 || row.Kind == kind) && Fits(row.Id, id))
+        .Where(row => row.Level == level && (row.Kind.Length == 0 || row.Kind == kind) && IdPattern.Fits(row.Id, id))
         .OrderBy(row => row.Id == id ? 0 : 1)
         .ThenBy(row => row.Kind == kind ? 0 : 1)
         .FirstOrDefault();
-
-    private static bool Fits(string pattern, string id)
-    {
-        string[] parts = pattern.Split('.'), asked = id.Split('.');
-        return parts.Length == asked.Length && parts.Zip(asked).All(pair => pair.First == "*" || pair.First == pair.Second);
-    }
 
     private static PriorWidth Make(CsvRow row) => new(
         row.Required("id"), row.Text("kind"), Word<PriorLevel>(row, "level"),
         new Width(
             Word<Family>(row, "family"), row.NumberOrNull("spread") ?? 0, row.NumberOrNull("low"), row.NumberOrNull("high"),
             Word<WidthEnds>(row, "ends")),
-        row.Required("unit"), row.Text("group"), Provenance.Of(row));
+        row.Required("unit"), TieOf(row), Provenance.Of(row));
+
+    private static Tie TieOf(CsvRow row)
+    {
+        try
+        {
+            return Tie.Of(row.Text("group"));
+        }
+        catch (FormatException wrong)
+        {
+            throw row.Wrong("group", wrong.Message);
+        }
+    }
 
     private static T Word<T>(CsvRow row, string column)
         where T : struct, Enum =>

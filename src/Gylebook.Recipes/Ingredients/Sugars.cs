@@ -65,6 +65,9 @@ public static class Sugars
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<Sugar> All => Rows.Value.All;
 
+    /// <summary>Other names it answers to.</summary>
+    public static IReadOnlyList<string> OtherNames(Sugar sugar) => Rows.Value.OtherNames(sugar);
+
     /// <summary>The one of that id or name, or the names that come nearest.</summary>
     public static Found<Sugar> Find(string idOrName) => Rows.Value.Find(idOrName);
 

@@ -56,6 +56,9 @@ public static class YeastStyles
     /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<YeastStyle> All => Rows.Value.All;
 
+    /// <summary>Other names it answers to.</summary>
+    public static IReadOnlyList<string> OtherNames(YeastStyle yeast) => Rows.Value.OtherNames(yeast);
+
     /// <summary>The one of that id or name, or the names that come nearest.</summary>
     public static Found<YeastStyle> Find(string idOrName) => Rows.Value.Find(idOrName);
 

@@ -1,5 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using Gylebook.Recipes.Documents;
+using Gylebook.Recipes.Forms;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Recipes.Interchange;
@@ -59,4 +61,36 @@ public static class AdditionTimeText
 
     private static double? Number(string text, NumberStyles style, double most) =>
         double.TryParse(text, style, CultureInfo.InvariantCulture, out var number) && number <= most ? number : null;
+}
+
+/// <summary>A time of addition as a value in a file.</summary>
+internal sealed class AdditionTimeForm : ValueForm<AdditionTime>
+{
+    public static AdditionTimeForm Only { get; } = new();
+
+    public override TResult Accept<TResult>(IValueFormVisitor<TResult> visitor) => visitor.Text(isLong: false);
+
+    internal override bool TryRead(NodeCursor at, out AdditionTime value)
+    {
+        value = default;
+        if (at.Text(int.MaxValue) is not { } text)
+        {
+            return false;
+        }
+
+        if (AdditionTimeText.TryParse(text, out value, out string? problem))
+        {
+            return true;
+        }
+
+        at.Error("at.unknown", $"\"{FindingList.Shorten(text)}\"; {problem}", text, AdditionTimeText.Forms);
+        return false;
+    }
+
+    internal override Node Write(AdditionTime value) => new TextNode(AdditionTimeText.Write(value));
+
+    internal override ObjectNode Schema(SchemaParts parts) => Node.Object(
+        ("type", new TextNode("string")),
+        ("pattern", new TextNode(@"^\s*(mash|copper-up|boil +[0-9]*\.?[0-9]+ +min|knock-out|stand +[0-9]*\.?[0-9]+ +min|pitch|ferment +day +[0-9]+|rack|package)\s*$")),
+        SchemaParts.Example("boil 60 min"));
 }

@@ -1,5 +1,5 @@
 using Gylebook.Recipes.Ingredients;
-using Gylebook.Recipes.Interchange.Json;
+using Gylebook.Recipes.Forms;
 using Gylebook.Science.Boiling;
 
 namespace Gylebook.Recipes.Interchange;
@@ -36,6 +36,9 @@ internal static class FileWords
     internal static readonly WordTable<IngredientForm> YeastForms = new(
         (IngredientForm.Dry, "dry"), (IngredientForm.Liquid, "liquid"), (IngredientForm.Slurry, "slurry"));
 
+    /// <summary>The forms of all that comes in several.</summary>
+    internal static readonly WordTable<IngredientForm> AllForms = new([.. HopForms.Rows, .. YeastForms.Rows]);
+
     internal static readonly WordTable<HopPack> HopPacks = new(
         (HopPack.Open, "open"), (HopPack.SomeAir, "some air"), (HopPack.Airless, "airless"));
 
@@ -45,5 +48,21 @@ internal static class FileWords
         IngredientKind.Hop => HopForms,
         IngredientKind.Yeast => YeastForms,
         _ => null,
+    };
+
+    /// <summary>What a line of that kind is of.</summary>
+    internal static string Meant(string kind) => kind switch
+    {
+        "malt" => "malt or mashed grain",
+        "extract" => "malt extract, dry or syrup",
+        "sugar" => "sugar or syrup",
+        "food" => "anything else to eat, with a food sheet",
+        "hop" => "a hop cultivar",
+        "spice" => "a spice, in grams",
+        "yeast" => "a yeast style-type",
+        "fining" => "something that helps beer to clear",
+        "salt" => "a brewing salt",
+        "acid" => "an acid",
+        _ => "plain liquor",
     };
 }

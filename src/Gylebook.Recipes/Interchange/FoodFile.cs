@@ -1,5 +1,5 @@
 using Gylebook.Recipes.Foods;
-using Gylebook.Recipes.Interchange.Json;
+using Gylebook.Recipes.Forms;
 
 namespace Gylebook.Recipes.Interchange;
 
@@ -13,17 +13,18 @@ public static class FoodFile
     /// <summary>What the file's <c>format</c> key says.</summary>
     public const string Format = "gylebook-food/1";
 
-    private static readonly FileForm<FoodSheet> Form = new(Format, FoodReader.Read);
+    /// <summary>The table of its fields.</summary>
+    public static FileForm<FoodSheet> Form => FoodForm.File;
 
     /// <summary>Reads a food sheet from the text of a file.</summary>
-    public static Reading<FoodSheet> Read(string text) => Form.From(text);
+    public static Reading<FoodSheet> Read(string text) => Form.Read(text);
 
     /// <summary>Reads a food sheet from an open file; the stream stays open.</summary>
-    public static Reading<FoodSheet> Read(Stream stream) => Form.From(stream);
+    public static Reading<FoodSheet> Read(Stream stream) => Form.Read(stream);
 
     /// <summary>Reads a food sheet from UTF-8 bytes.</summary>
-    public static Reading<FoodSheet> Read(ReadOnlyMemory<byte> bytes) => Form.From(bytes);
+    public static Reading<FoodSheet> Read(ReadOnlyMemory<byte> bytes) => Form.Read(bytes);
 
     /// <summary>The text of the food sheet's file: keys in a fixed order, label figures as they were typed.</summary>
-    public static string Write(FoodSheet food) => JsonLayout.Write(FoodWriter.Write(food));
+    public static string Write(FoodSheet food) => Form.Write(food);
 }

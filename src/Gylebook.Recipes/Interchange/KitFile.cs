@@ -1,4 +1,4 @@
-using Gylebook.Recipes.Interchange.Json;
+using Gylebook.Recipes.Forms;
 using Gylebook.Recipes.Kits;
 
 namespace Gylebook.Recipes.Interchange;
@@ -13,17 +13,18 @@ public static class KitFile
     /// <summary>What the file's <c>format</c> key says.</summary>
     public const string Format = "gylebook-kit/1";
 
-    private static readonly FileForm<Kit> Form = new(Format, KitReader.Read);
+    /// <summary>The table of its fields.</summary>
+    public static FileForm<Kit> Form => KitForm.File;
 
     /// <summary>Reads a kit from the text of a file.</summary>
-    public static Reading<Kit> Read(string text) => Form.From(text);
+    public static Reading<Kit> Read(string text) => Form.Read(text);
 
     /// <summary>Reads a kit from an open file; the stream stays open.</summary>
-    public static Reading<Kit> Read(Stream stream) => Form.From(stream);
+    public static Reading<Kit> Read(Stream stream) => Form.Read(stream);
 
     /// <summary>Reads a kit from UTF-8 bytes.</summary>
-    public static Reading<Kit> Read(ReadOnlyMemory<byte> bytes) => Form.From(bytes);
+    public static Reading<Kit> Read(ReadOnlyMemory<byte> bytes) => Form.Read(bytes);
 
     /// <summary>The text of the kit's file: keys in a fixed order, quantities as they were typed.</summary>
-    public static string Write(Kit kit) => JsonLayout.Write(KitWriter.Write(kit));
+    public static string Write(Kit kit) => Form.Write(kit);
 }

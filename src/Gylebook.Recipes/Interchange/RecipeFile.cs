@@ -1,4 +1,4 @@
-using Gylebook.Recipes.Interchange.Json;
+using Gylebook.Recipes.Forms;
 
 namespace Gylebook.Recipes.Interchange;
 
@@ -12,17 +12,18 @@ public static class RecipeFile
     /// <summary>What the file's <c>format</c> key says.</summary>
     public const string Format = "gylebook-recipe/1";
 
-    private static readonly FileForm<Recipe> Form = new(Format, RecipeReader.Read);
+    /// <summary>The table of its fields.</summary>
+    public static FileForm<Recipe> Form => RecipeForm.File;
 
     /// <summary>Reads a recipe from the text of a file.</summary>
-    public static Reading<Recipe> Read(string text) => Form.From(text);
+    public static Reading<Recipe> Read(string text) => Form.Read(text);
 
     /// <summary>Reads a recipe from an open file; the stream stays open.</summary>
-    public static Reading<Recipe> Read(Stream stream) => Form.From(stream);
+    public static Reading<Recipe> Read(Stream stream) => Form.Read(stream);
 
     /// <summary>Reads a recipe from UTF-8 bytes.</summary>
-    public static Reading<Recipe> Read(ReadOnlyMemory<byte> bytes) => Form.From(bytes);
+    public static Reading<Recipe> Read(ReadOnlyMemory<byte> bytes) => Form.Read(bytes);
 
     /// <summary>The text of the recipe's file: keys in a fixed order, quantities as they were typed.</summary>
-    public static string Write(Recipe recipe) => JsonLayout.Write(RecipeWriter.Write(recipe));
+    public static string Write(Recipe recipe) => Form.Write(recipe);
 }

@@ -1,4 +1,4 @@
-using Gylebook.Recipes.Interchange.Json;
+using Gylebook.Recipes.Forms;
 
 namespace Gylebook.Recipes.Kits;
 

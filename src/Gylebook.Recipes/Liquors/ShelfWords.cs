@@ -19,7 +19,7 @@ public static class ShelfWords
     public static string KnownSalts { get; } = string.Join(", ", BrewingSalts.All.Select(salt => salt.Name));
 
     /// <summary>Names of the acids as sold that we know.</summary>
-    public static string KnownAcids { get; } = string.Join(", ", AcidAsSold.Shelf.Select(acid => acid.Id));
+    public static string KnownAcids { get; } = string.Join(", ", AcidAsSold.Shelf.Select(acid => acid.Name));
 
     /// <summary>The salt of that id, name, or beginning of a name; null when there is none.</summary>
     public static BrewingSalt? Salt(string typed) =>
@@ -50,7 +50,7 @@ public static class ShelfWords
                 : AcidAsSold.ByMass(id, acid, Fraction.FromRatio(share), kilogramsPerLitre!.Value);
         }
 
-        return AcidAsSold.Shelf.FirstOrDefault(sold => Same(typed, sold.Id))
+        return AcidAsSold.Shelf.FirstOrDefault(sold => Same(typed, sold.Id) || Same(typed, sold.Name))
             ?? (Acid(typed) is { } known ? AcidAsSold.Shelf.FirstOrDefault(sold => sold.Acid == known && IsOfStrength(sold, strength)) : null);
     }
 
@@ -58,7 +58,7 @@ public static class ShelfWords
     public static string UnknownAcid(string typed) => Strength(typed) < WeakestAcid
         ? Invariant($"{typed}; must be at least {100 * WeakestAcid:0} %: a weaker acid is mostly water, which is not counted")
         : Acid(typed) is { } acid && Strength(typed) is not null
-        ? $"{typed}; no density of that strength in our tables: give its density as well, or the strength as w/v; known: {string.Join(", ", AcidAsSold.Shelf.Where(sold => sold.Acid == acid).Select(sold => sold.Id))}"
+        ? $"{typed}; no density of that strength in our tables: give its density as well, or the strength as w/v; known: {string.Join(", ", AcidAsSold.Shelf.Where(sold => sold.Acid == acid).Select(sold => sold.Name))}"
         : $"{typed}; known, with their strength: {KnownAcids}";
 
     /// <summary>Whether a strength is mass in volume: g for 100 mL.</summary>

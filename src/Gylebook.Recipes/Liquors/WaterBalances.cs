@@ -5,9 +5,9 @@ using Gylebook.Science.Water;
 
 namespace Gylebook.Recipes.Liquors;
 
-/// <summary>A balance of liquor in plain words.</summary>
+/// <summary>A balance of liquor, by what it is for.</summary>
 /// <param name="Id">Stable id: <c>dry</c>.</param>
-/// <param name="Name">As people say it: <c>dry and hoppy</c>.</param>
+/// <param name="Name">What it is for: <c>for hop-forward ales</c>.</param>
 /// <param name="Ions">mg/L; bicarbonate is what the charges leave, told for comparison.</param>
 /// <param name="Provenance">Where it comes from.</param>
 public sealed record WaterBalance(string Id, string Name, IonProfile Ions, Provenance Provenance)

@@ -24,24 +24,43 @@ public readonly record struct AcidLoad(
 
     /// <summary>mEq of protons that the load has given to the wort at a pH, less its alkalinity and paired base: rises with pH, and with every acid.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A pH outside 0 to 14.</exception>
-    public double Given(double ph) => GivenAt(Math.Pow(10, -Allowed.Ph.Check(ph)));
+    public double Given(double ph) => GivenAt(Math.Pow(10, -Allowed.Ph.Check(ph)), out _);
 
-    /// <summary>The same at an activity of protons, 10^−pH.</summary>
-    internal double GivenAt(double protons) =>
-        Strong - Alkalinity - PairedBase
-        + Of(Lactic, Acids.Lactic, protons) + Of(Acetic, Acids.Acetic, protons) + Of(Citric, Acids.Citric, protons)
-        + Of(Malic, Acids.Malic, protons) + Of(Tartaric, Acids.Tartaric, protons) + Of(Phosphoric, Acids.Phosphoric, protons)
-        + Of(Quinic, Acids.Quinic, protons);
+    /// <summary>The same at an activity of protons, 10^−pH, and how it rises with pH.</summary>
+    internal double GivenAt(double protons, out double perPh)
+    {
+        perPh = 0;
+        return Strong - Alkalinity - PairedBase
+            + Of(Lactic, Acids.Lactic, protons, ref perPh) + Of(Acetic, Acids.Acetic, protons, ref perPh)
+            + Of(Citric, Acids.Citric, protons, ref perPh) + Of(Malic, Acids.Malic, protons, ref perPh)
+            + Of(Tartaric, Acids.Tartaric, protons, ref perPh) + Of(Phosphoric, Acids.Phosphoric, protons, ref perPh)
+            + Of(Quinic, Acids.Quinic, protons, ref perPh);
+    }
 
     /// <summary>The load as a food carries it whose own pH that is: acid and its salt together, so that at its own pH it neither gives nor takes.</summary>
     /// <param name="ownPh">pH of the food itself.</param>
     public AcidLoad AnchoredAt(double ownPh) => this with { PairedBase = PairedBase + Given(ownPh) };
 
     /// <summary>mEq of protons that are free in the liquid at a pH, less hydroxide: activity 1, pKw 14.</summary>
-    public double Free(double ph) => FreeAt(Math.Pow(10, -ph));
+    public double Free(double ph) => FreeAt(Math.Pow(10, -ph), out _);
 
-    /// <summary>The same at an activity of protons, 10^−pH.</summary>
-    internal double FreeAt(double protons) => 1000 * Litres * (protons - (1e-14 / protons));
+    /// <summary>The same at an activity of protons, 10^−pH, and how it changes with pH: it falls.</summary>
+    internal double FreeAt(double protons, out double perPh)
+    {
+        double hydroxide = 1e-14 / protons, each = 1000 * Litres;
+        perPh = -Acid.Ln10 * each * (protons + hydroxide);
+        return each * (protons - hydroxide);
+    }
 
-    private static double Of(double millimoles, Acid acid, double protons) => millimoles == 0 ? 0 : millimoles * acid.ProtonsGivenUpAt(protons);
+    private static double Of(double millimoles, Acid acid, double protons, ref double perPh)
+    {
+        if (millimoles == 0)
+        {
+            return 0;
+        }
+
+        double given = millimoles * acid.ProtonsGivenUpAt(protons, out double rises);
+        perPh += millimoles * rises;
+        return given;
+    }
 }

@@ -29,25 +29,35 @@ public static class WortAcidity
     /// <param name="released">R, mEq: protons set free besides; below zero what the anchor has counted already.</param>
     /// <exception cref="ArgumentOutOfRangeException">A pH outside 0 to 14, or no buffering.</exception>
     /// <exception cref="DidNotConvergeException">A load that no pH balances.</exception>
-    public static double PhOf(in AcidLoad load, double buffering, double anchor, double released = 0) =>
-        Allowed.PhScale.Root(Lacking(load, buffering, anchor, released), "pH of a wort");
+    public static double PhOf(in AcidLoad load, double buffering, double anchor, double released = 0)
+    {
+        Lacking lacking = new(load, buffering, anchor, released);
+        return Allowed.PhScale.TryRoot(lacking, anchor, out double ph)
+            ? ph
+            : throw new DidNotConvergeException("pH of a wort", Allowed.PhScale, (lacking.At(Allowed.PhScale.Low, out _), lacking.At(Allowed.PhScale.High, out _)));
+    }
 
     /// <summary>The pH at which the balance closes; false when that is below 0 or above 14.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A pH outside 0 to 14, or no buffering.</exception>
     public static bool TryPhOf(in AcidLoad load, double buffering, double anchor, double released, out double ph) =>
-        Allowed.PhScale.TryRoot(Lacking(load, buffering, anchor, released), out ph);
+        Allowed.PhScale.TryRoot(new Lacking(load, buffering, anchor, released), anchor, out ph);
 
     /// <summary>Acid still lacking at a pH, mEq: falls as pH rises.</summary>
-    private static Func<double, double> Lacking(AcidLoad carried, double buffering, double anchor, double released)
+    private readonly struct Lacking(in AcidLoad carried, double buffering, double anchor, double released) : ISlope
     {
-        double b = Buffering.Check(buffering);
-        double a = Allowed.Ph.Check(anchor);
-        double free = carried.Free(a);
-        return at =>
+        private readonly AcidLoad _carried = carried;
+        private readonly double _buffering = Buffering.Check(buffering);
+        private readonly double _anchor = Allowed.Ph.Check(anchor);
+        private readonly double _counted = carried.Free(anchor) + released;
+
+        public double At(double ph, out double slope)
         {
-            double protons = Math.Pow(10, -at);
-            return (b * (a - at)) + carried.FreeAt(protons) - free - carried.GivenAt(protons) - released;
-        };
+            double protons = Math.Pow(10, -ph);
+            double given = _carried.GivenAt(protons, out double givenPerPh);
+            double free = _carried.FreeAt(protons, out double freePerPh);
+            slope = freePerPh - _buffering - givenPerPh;
+            return (_buffering * (_anchor - ph)) + free - given - _counted;
+        }
     }
 
     /// <summary>mmol of lactic acid to bring it from the anchor to a target pH; none when the load has brought it there already.</summary>

@@ -57,9 +57,8 @@ public readonly record struct CounterflowChiller(double KilowattsPerKelvin, doub
         // More wort comes out warmer. The wall cannot carry more than UA times the whole difference, nor the water take up more
         // than its own rate times that: both bound the rate from above. Just as cold as wished is cold enough: hence the decrement.
         double wanted = (fromCelsius - toCelsius) / (fromCelsius - CoolantCelsius);
-        CounterflowChiller chiller = this;
         Bracket rates = new(0, Math.Min(KilowattsPerKelvin, Water) / wanted);
-        return rates.Halved(wort => chiller.WortShare(wort) - Math.BitDecrement(wanted), MostHalvings).Low * 60 / kilojoulesPerKilogramKelvin;
+        return rates.Halved(new ShareBeyond(this, Math.BitDecrement(wanted)), MostHalvings).Low * 60 / kilojoulesPerKilogramKelvin;
     }
 
     private double Water
@@ -89,5 +88,11 @@ public readonly record struct CounterflowChiller(double KilowattsPerKelvin, doub
         // Both halves of the fraction vanish at r = 1; divided by 1 − r they do not.
         double across = units * Decay.MeanLeft(units * (1 - r));
         return across / (1 + (r * across)) * least / wort;
+    }
+
+    /// <summary>By how much the wort goes further than wanted, at a rate: more wort goes less far.</summary>
+    private readonly struct ShareBeyond(CounterflowChiller chiller, double wanted) : IFalling
+    {
+        public double At(double at) => chiller.WortShare(at) - wanted;
     }
 }

@@ -38,6 +38,13 @@ public readonly record struct Bracket
     public Bracket Halved(Func<double, double> falling, int times = int.MaxValue, double close = 0)
     {
         ArgumentNullException.ThrowIfNull(falling);
+        return Halved(new Told(falling), times, close);
+    }
+
+    /// <summary>The same for a function that is a value.</summary>
+    public Bracket Halved<TFalling>(TFalling falling, int times = int.MaxValue, double close = 0)
+        where TFalling : struct, IFalling
+    {
         (double low, double high) = (Low, High);
         for (int halving = 0; halving < times && high - low > close; halving++)
         {
@@ -47,7 +54,7 @@ public readonly record struct Bracket
                 break;
             }
 
-            (low, high) = falling(middle) > 0 ? (middle, high) : (low, middle);
+            (low, high) = falling.At(middle) > 0 ? (middle, high) : (low, middle);
         }
 
         return new Bracket { Low = low, High = high };
@@ -97,6 +104,55 @@ public readonly record struct Bracket
         }
 
         return true;
+    }
+
+    /// <summary>The root of a smooth function; false, and not a number, when it has one sign from end to end.</summary>
+    /// <param name="falling">The function.</param>
+    /// <param name="start">Where the root is likely: inside, or it is moved there.</param>
+    /// <param name="root">To the last digits.</param>
+    /// <remarks>
+    /// Newton's steps, and a halving wherever one leads out of the bracket or is not half of the step before: from memory. A step of
+    /// 10⁻⁸ is the last, since what is left is of the order of its square. About four looks where interpolation takes twelve.
+    /// </remarks>
+    public bool TryRoot<TSlope>(TSlope falling, double start, out double root)
+        where TSlope : struct, ISlope
+    {
+        (double low, double high) = (Low, High);
+        root = Math.Clamp(start, low, high);
+        for (double most = high - low; ;)
+        {
+            double value = falling.At(root, out double slope);
+            (low, high) = value > 0 ? (root, high) : (low, root);
+            double step = -value / slope;
+            if (Math.Abs(step) <= most && root + step >= low && root + step <= high)
+            {
+                root += step;
+                most = Math.Abs(step) / 2;
+                if (most <= LastStep)
+                {
+                    return true;
+                }
+            }
+            else
+            {
+                root = (low + high) / 2;
+                most = (high - low) / 2;
+                if (most <= LastStep)
+                {
+                    root = double.NaN;
+                    return false;
+                }
+            }
+        }
+    }
+
+    /// <summary>A step after which Newton's next would be rounding.</summary>
+    private const double LastStep = 5e-9;
+
+    /// <summary>A function told as a delegate.</summary>
+    private readonly struct Told(Func<double, double> falling) : IFalling
+    {
+        public double At(double at) => falling(at);
     }
 
     /// <summary>Two steps of a double, relative to it.</summary>

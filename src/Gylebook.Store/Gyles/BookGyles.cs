@@ -43,8 +43,9 @@ public sealed class BookGyles
     public const string Whole = "whole";
 
     private readonly BookAccess _access;
+    private readonly BookVersions _versions;
 
-    internal BookGyles(BookAccess access) => _access = access;
+    internal BookGyles(BookAccess access, BookVersions versions) => (_access, _versions) = (access, versions);
 
     /// <summary>The gyles of the book, the one last touched first.</summary>
     public Task<List<GyleLine>> ListAsync(CancellationToken cancellation = default) =>
@@ -85,10 +86,10 @@ public sealed class BookGyles
     /// <param name="gyleId">Which gyle.</param>
     /// <param name="freeze">Writes the plan document for the version that was cut; the book is held meanwhile.</param>
     /// <param name="cancellation">Stops waiting.</param>
-    public async Task<RecipeVersion> StartAsync(
-        Guid gyleId, Func<RecipeVersion, string> freeze, CancellationToken cancellation = default)
+    public async Task<NumberedVersion> StartAsync(
+        Guid gyleId, Func<NumberedVersion, string> freeze, CancellationToken cancellation = default)
     {
-        RecipeVersion version = await _access.WriteAsync(
+        NumberedVersion version = await _access.WriteAsync(
             async context =>
             {
                 GyleRow gyle = await RowAsync(context, gyleId, cancellation);
@@ -97,8 +98,7 @@ public sealed class BookGyles
                     throw new ArgumentOutOfRangeException(nameof(gyleId), gyleId, "The gyle has started already.");
                 }
 
-                RecipeRow recipe = await BookVersions.RecipeAsync(context, gyle.RecipeId, cancellation);
-                RecipeVersion cut = BookVersions.Cut(_access, context, recipe, CutReason.Gyle, gyle.Name);
+                NumberedVersion cut = await _versions.CutAsync(context, gyle.RecipeId, CutReason.Gyle, gyle.Name, cancellation);
                 string document = freeze(cut);
                 DocumentText.Check(document, DocumentText.Plan);
                 context.Plans.Add(new PlanRow { GyleId = gyleId, Document = document, FrozenTicks = _access.Now });
@@ -109,7 +109,7 @@ public sealed class BookGyles
                 return cut;
             },
             cancellation);
-        _access.Changes.Tell(new BookChange(BookNoun.Recipe, version.RecipeId, 0, null));
+        _access.Changes.Tell(new BookChange(BookNoun.Recipe, version.OwnerId, 0, null));
         Tell(gyleId);
         return version;
     }

@@ -32,12 +32,10 @@ public sealed class BookRecipes
 {
     private readonly BookAccess _access;
     private readonly BookDrafts _drafts;
+    private readonly BookVersions _versions;
 
-    internal BookRecipes(BookAccess access)
-    {
-        _access = access;
-        _drafts = new BookDrafts(access);
-    }
+    internal BookRecipes(BookAccess access, BookDrafts drafts, BookVersions versions) =>
+        (_access, _drafts, _versions) = (access, drafts, versions);
 
     /// <summary>The recipes of the book, the one last worked on first.</summary>
     /// <param name="search">Part of the name, whatever its case and accents; null or blank for all.</param>
@@ -80,14 +78,10 @@ public sealed class BookRecipes
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         long revision = await _access.WriteAsync(
-            async context =>
-            {
-                RecipeRow recipe = await BookDrafts.RecipeAsync(context, recipeId, cancellation);
-                string document = DocumentText.WithName(recipe.Draft!.Document, DocumentText.Recipe, name.Trim());
-                return (await _drafts.EditAsync(context, recipe, document, "Name", tabId, cancellation)).Revision;
-            },
+            async context => (await _drafts.EditAsync(
+                context, recipeId, document => DocumentText.WithName(document, DocumentText.Recipe, name.Trim()), "Name", tabId, cancellation)).Revision,
             cancellation);
-        _access.Changes.Tell(new BookChange(BookNoun.Recipe, recipeId, revision, tabId));
+        _drafts.Tell(recipeId, revision, tabId);
         return revision;
     }
 
@@ -102,7 +96,7 @@ public sealed class BookRecipes
             ?? throw new ArgumentOutOfRangeException(nameof(recipeId), recipeId, "No such recipe in the book.");
         if (draft.IsDamaged)
         {
-            throw _access.Damaged("The draft of this recipe");
+            throw _access.Damaged("The draft of this recipe", "recipe");
         }
 
         return await CreateAsync(
@@ -117,23 +111,62 @@ public sealed class BookRecipes
     public Task RestoreAsync(Guid recipeId, CancellationToken cancellation = default) =>
         BinAsync(recipeId, null, cancellation);
 
-    private async Task BinAsync(Guid recipeId, DateTimeOffset? deleted, CancellationToken cancellation)
-    {
-        long revision = await _access.WriteAsync(
-            async context =>
+    /// <summary>Puts the draft, as it stands, on the public page.</summary>
+    /// <exception cref="BookUnavailableException">The draft is damaged.</exception>
+    public Task<NumberedVersion> PublishAsync(Guid recipeId, string? note = null, CancellationToken cancellation = default) =>
+        ChangeAsync(
+            recipeId,
+            async (context, recipe) =>
             {
-                RecipeRow recipe = await BookDrafts.RecipeAsync(context, recipeId, cancellation);
-                recipe.DeletedTicks = deleted;
-                return recipe.Draft!.Revision;
+                NumberedVersion version = await _versions.CutAsync(context, recipeId, CutReason.Published, note, cancellation);
+                recipe.PublishedVersion = version.Number;
+                recipe.PublishedTicks = _access.Now;
+                return version;
             },
             cancellation);
-        _access.Changes.Tell(new BookChange(BookNoun.Recipe, recipeId, revision, null));
+
+    /// <summary>Takes the recipe off the public page; its versions stay.</summary>
+    public Task WithdrawAsync(Guid recipeId, CancellationToken cancellation = default) =>
+        ChangeAsync(
+            recipeId,
+            (_, recipe) =>
+            {
+                recipe.PublishedVersion = null;
+                recipe.PublishedTicks = null;
+                return Task.FromResult(true);
+            },
+            cancellation);
+
+    private Task<bool> BinAsync(Guid recipeId, DateTimeOffset? deleted, CancellationToken cancellation) =>
+        ChangeAsync(
+            recipeId,
+            (_, recipe) =>
+            {
+                recipe.DeletedTicks = deleted;
+                return Task.FromResult(true);
+            },
+            cancellation);
+
+    private async Task<T> ChangeAsync<T>(Guid recipeId, Func<BookContext, RecipeRow, Task<T>> change, CancellationToken cancellation)
+    {
+        long revision = 0;
+        T result = await _access.WriteAsync(
+            async context =>
+            {
+                RecipeRow recipe = await context.Recipes.Include(r => r.Draft).SingleOrDefaultAsync(r => r.Id == recipeId, cancellation)
+                    ?? throw new ArgumentOutOfRangeException(nameof(recipeId), recipeId, "No such recipe in the book.");
+                revision = recipe.Draft!.Revision;
+                return await change(context, recipe);
+            },
+            cancellation);
+        _drafts.Tell(recipeId, revision, null);
+        return result;
     }
 
     private async Task<Guid> AddAsync(RecipeRow recipe, CancellationToken cancellation)
     {
         await _access.WriteAsync(context => Task.FromResult(context.Recipes.Add(recipe)), cancellation);
-        _access.Changes.Tell(new BookChange(BookNoun.Recipe, recipe.Id, recipe.Draft!.Revision, null));
+        _drafts.Tell(recipe.Id, recipe.Draft!.Revision, null);
         return recipe.Id;
     }
 
@@ -183,7 +216,7 @@ public sealed class BookRecipes
                     r.Name,
                     r.UpdatedTicks,
                     r.Draft!.Revision,
-                    r.Versions.Max(v => (int?)v.Number),
+                    context.Versions.Where(v => v.OwnerId == r.Id).Max(v => (int?)v.Number),
                     r.PublishedVersion,
                     r.DeletedTicks,
                     r.IsDemo))

@@ -27,70 +27,25 @@ public sealed class RecipeRow : ISealedRow
 
     public DraftRow? Draft { get; set; }
 
-    public List<VersionRow> Versions { get; } = [];
-
     public long Checksum { get; set; }
 }
 
 /// <summary>The one draft of a recipe.</summary>
-public sealed class DraftRow : ISealedRow
+public sealed class DraftRow : IDraftRow
 {
     public Guid RecipeId { get; set; }
 
+    public RecipeRow? Recipe { get; set; }
+
     public required string Document { get; set; }
 
-    /// <summary>Grows by one with every change, undo and redo included.</summary>
     public long Revision { get; set; }
 
-    /// <summary>The edit the draft stands on; null before the first.</summary>
     public long? EditId { get; set; }
 
     public DateTimeOffset UpdatedTicks { get; set; }
 
     public long Checksum { get; set; }
-}
 
-/// <summary>One edit, for ever. Edits form a tree: undo goes to the parent, redo to the youngest child.</summary>
-public sealed class EditRow : ISealedRow
-{
-    public long Id { get; set; }
-
-    public Guid RecipeId { get; set; }
-
-    /// <summary>The edit the draft stood on before, or that one's own parent when both are one step; null at the root.</summary>
-    public long? ParentId { get; set; }
-
-    public required string Before { get; set; }
-
-    public required string After { get; set; }
-
-    /// <summary>What was edited, for the undo button: <c>Mash temperature</c>.</summary>
-    public required string Label { get; set; }
-
-    public DateTimeOffset AtTicks { get; set; }
-
-    public required string TabId { get; set; }
-
-    /// <summary>The draft had moved on when this arrived: kept, but not part of undo and redo.</summary>
-    public bool IsSetAside { get; set; }
-
-    public long Checksum { get; set; }
-}
-
-/// <summary>A numbered version, never changed.</summary>
-public sealed class VersionRow : ISealedRow
-{
-    public Guid RecipeId { get; set; }
-
-    public int Number { get; set; }
-
-    public required string Document { get; set; }
-
-    public CutReason Reason { get; set; }
-
-    public string? Note { get; set; }
-
-    public DateTimeOffset CutTicks { get; set; }
-
-    public long Checksum { get; set; }
+    Guid IDraftRow.OwnerId => RecipeId;
 }

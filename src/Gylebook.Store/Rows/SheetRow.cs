@@ -1,7 +1,7 @@
 namespace Gylebook.Store.Rows;
 
-/// <summary>A document of one page without versions: a kit, a food sheet or a water plan.</summary>
-public abstract class SheetRow : ISealedRow
+/// <summary>A document that is its own draft: a kit, a food sheet, a water plan or a sheet of the larder.</summary>
+public abstract class SheetRow : IDraftRow
 {
     public Guid Id { get; set; }
 
@@ -14,6 +14,8 @@ public abstract class SheetRow : ISealedRow
 
     public long Revision { get; set; }
 
+    public long? EditId { get; set; }
+
     public DateTimeOffset UpdatedTicks { get; set; }
 
     /// <summary>When it was put in the bin; null while it stands in the book.</summary>
@@ -22,6 +24,8 @@ public abstract class SheetRow : ISealedRow
     public bool IsDemo { get; set; }
 
     public long Checksum { get; set; }
+
+    Guid IDraftRow.OwnerId => Id;
 }
 
 /// <summary>A brewer's kit.</summary>
@@ -39,6 +43,16 @@ public sealed class WaterRow : SheetRow
 {
     /// <summary>The recipe it is made for; null for one that is kept for any.</summary>
     public Guid? RecipeId { get; set; }
+}
+
+/// <summary>A sheet of the larder: of a malt, a hop, a yeast or anything else on the shelf, with its lots.</summary>
+public sealed class LarderSheetRow : SheetRow
+{
+    /// <summary>What its document is: <c>malt</c>, <c>hop</c>, <c>yeast</c> or <c>shelf</c>.</summary>
+    public string Form { get; set; } = "";
+
+    /// <summary>The id in the document, by which recipes name it; null when it has none.</summary>
+    public string? SheetId { get; set; }
 }
 
 /// <summary>One thing the book remembers about itself or its brewer.</summary>

@@ -6,7 +6,7 @@ namespace Gylebook.Store;
 public sealed class BookFoods : BookSheets<FoodRow>
 {
     internal BookFoods(BookAccess access)
-        : base(access, BookNoun.Food, DocumentText.Food)
+        : base(access, new FoodDraftRows())
     {
     }
 
@@ -19,11 +19,5 @@ public sealed class BookFoods : BookSheets<FoodRow>
             rows => rows.Where(f => f.FoodId == foodId && f.DeletedTicks == null).OrderByDescending(f => f.UpdatedTicks).Take(1),
             cancellation);
         return found.SingleOrDefault();
-    }
-
-    private protected override void Put(FoodRow row, string document)
-    {
-        base.Put(row, document);
-        row.FoodId = DocumentText.IdIn(document, DocumentText.Food);
     }
 }

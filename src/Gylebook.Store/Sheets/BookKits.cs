@@ -6,7 +6,7 @@ namespace Gylebook.Store;
 public sealed class BookKits : BookSheets<KitRow>
 {
     internal BookKits(BookAccess access)
-        : base(access, BookNoun.Kit, DocumentText.Kit)
+        : base(access, new SheetDraftRows<KitRow>(BookNoun.Kit, "kit", DocumentText.Kit))
     {
     }
 }

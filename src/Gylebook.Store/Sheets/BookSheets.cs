@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Gylebook.Store;
 
-/// <summary>A kit, a food sheet or a water plan as it stands today.</summary>
+/// <summary>A kit, a food sheet, a water plan or a sheet of the larder as it stands today.</summary>
 /// <param name="Id">Which one.</param>
 /// <param name="Name">As the document says.</param>
 /// <param name="Document">The whole text.</param>
@@ -15,20 +15,26 @@ namespace Gylebook.Store;
 public sealed record Sheet(
     Guid Id, string Name, string Document, long Revision, DateTimeOffset Updated, DateTimeOffset? Deleted, bool IsDemo, bool IsDamaged = false);
 
-/// <summary>What kits, food sheets and water plans have in common: one document each, saved whole.</summary>
+/// <summary>What kits, food sheets, water plans and sheets of the larder have in common: one document each, which is its own draft.</summary>
 /// <typeparam name="TRow">Their row.</typeparam>
 public abstract class BookSheets<TRow>
     where TRow : SheetRow, new()
 {
-    private readonly BookNoun _noun;
-    private readonly string _format;
+    private readonly SheetDraftRows<TRow> _rows;
 
-    private protected BookSheets(BookAccess access, BookNoun noun, string format)
+    private protected BookSheets(BookAccess access, SheetDraftRows<TRow> rows)
     {
         Access = access;
-        _noun = noun;
-        _format = format;
+        _rows = rows;
+        Drafts = new BookDrafts(access, rows);
+        Versions = new BookVersions(access, Drafts);
     }
+
+    /// <summary>What they say today: edit, undo, redo, history.</summary>
+    public BookDrafts Drafts { get; }
+
+    /// <summary>What they said when it mattered: keep, read.</summary>
+    public BookVersions Versions { get; }
 
     private protected BookAccess Access { get; }
 
@@ -66,39 +72,6 @@ public abstract class BookSheets<TRow>
         return row.Id;
     }
 
-    /// <summary>Saves the whole text, if the sheet still is what the tab has read.</summary>
-    public async Task<DraftSave> SaveAsync(
-        Guid id, long seenRevision, string document, string tabId, CancellationToken cancellation = default)
-    {
-        DocumentText.NameIn(document, _format);
-        TRow? saved = null;
-        DraftSave answer = await Access.WriteAsync<DraftSave>(
-            async context =>
-            {
-                TRow row = await RowAsync(context, id, cancellation);
-                if (row.Document == document)
-                {
-                    return new DraftSave.Saved(row.Revision);
-                }
-
-                if (row.Revision != seenRevision)
-                {
-                    return new DraftSave.Stale(row.Document, document, row.Revision);
-                }
-
-                Put(row, document);
-                saved = row;
-                return new DraftSave.Saved(row.Revision);
-            },
-            cancellation);
-        if (saved is not null)
-        {
-            Tell(saved, tabId);
-        }
-
-        return answer;
-    }
-
     /// <summary>Puts it into the bin; gyles keep their frozen copy, and it can come back.</summary>
     public Task DeleteAsync(Guid id, CancellationToken cancellation = default) => BinAsync(id, Access.Now, cancellation);
 
@@ -114,14 +87,7 @@ public abstract class BookSheets<TRow>
     private protected static Sheet Show(BookContext context, TRow row) => new(
         row.Id, row.Name, row.Document, row.Revision, row.UpdatedTicks, row.DeletedTicks, row.IsDemo, !RowChecksum.IsSound(context, row));
 
-    private protected virtual void Put(TRow row, string document)
-    {
-        row.Name = DocumentText.NameIn(document, _format);
-        row.FoldedName = NameSearch.Fold(row.Name);
-        row.Document = document;
-        row.Revision++;
-        row.UpdatedTicks = Access.Now;
-    }
+    private protected void Put(TRow row, string document) => _rows.Put(row, document, null, Access.Now);
 
     /// <summary>It is about to come out of the bin.</summary>
     private protected virtual Task RestoringAsync(BookContext context, TRow row, CancellationToken cancellation) => Task.CompletedTask;
@@ -131,7 +97,7 @@ public abstract class BookSheets<TRow>
         TRow binned = await Access.WriteAsync(
             async context =>
             {
-                TRow row = await RowAsync(context, id, cancellation);
+                var row = (TRow)await _rows.RowAsync(context, id, cancellation);
                 if (deleted is null && row.DeletedTicks is not null)
                 {
                     await RestoringAsync(context, row, cancellation);
@@ -144,9 +110,5 @@ public abstract class BookSheets<TRow>
         Tell(binned, null);
     }
 
-    private protected void Tell(TRow row, string? tabId) => Access.Changes.Tell(new BookChange(_noun, row.Id, row.Revision, tabId));
-
-    private static async Task<TRow> RowAsync(BookContext context, Guid id, CancellationToken cancellation) =>
-        await context.Set<TRow>().SingleOrDefaultAsync(r => r.Id == id, cancellation)
-        ?? throw new ArgumentOutOfRangeException(nameof(id), id, "No such sheet in the book.");
+    private protected void Tell(TRow row, string? tabId) => Drafts.Tell(row.Id, row.Revision, tabId);
 }

@@ -13,7 +13,7 @@ public sealed record WaterOf(Sheet Sheet, Guid? RecipeId, string? Recipe);
 public sealed class BookWaters : BookSheets<WaterRow>
 {
     internal BookWaters(BookAccess access)
-        : base(access, BookNoun.Water, DocumentText.Water)
+        : base(access, new SheetDraftRows<WaterRow>(BookNoun.Water, "water", DocumentText.Water))
     {
     }
 

@@ -5,7 +5,7 @@ using Gylebook.Web.Features.Kits;
 
 namespace Gylebook.Web.Demo;
 
-/// <summary>The demo: a made-up shed brewery. Its recipes, kit, waters and food sheet are invented; every figure shown is the engine's own.</summary>
+/// <summary>The demo: a made-up shed brewery. Its recipes, kit, waters, food sheet and larder are invented; every figure shown is the engine's own.</summary>
 public static class LanternShed
 {
     /// <summary>What it is called.</summary>
@@ -13,6 +13,7 @@ public static class LanternShed
 
     private const string Recipes = "demo/recipes/";
     private const string Foods = "demo/foods/";
+    private const string Larder = "demo/larder/";
     private const string Waters = "demo/waters/";
     private const string TheKit = "demo/kit.json";
 
@@ -36,6 +37,11 @@ public static class LanternShed
         foreach (string food in Names(Foods))
         {
             await book.Foods.CreateAsync(Text(food), isDemo: true, cancellation);
+        }
+
+        foreach (string sheet in Names(Larder))
+        {
+            await book.Larder.CreateAsync(Text(sheet), isDemo: true, cancellation);
         }
 
         Dictionary<string, Guid> recipes = [];

@@ -1,4 +1,6 @@
 using Gylebook.Store;
+using Gylebook.Web.Features.Recipes.Printing;
+using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Layout;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Builder;
@@ -29,7 +31,8 @@ public static class WebBook
     /// <param name="clock">The time.</param>
     public static async Task<WebApplication> BuildAsync(Book book, IReadOnlyList<string> urls, TimeProvider clock)
     {
-        Reader reader = await Reader.OfAsync(book);
+        // Chosen when the book had one reader; since then it is what a browser begins with.
+        var usual = ReaderChoice.Of(await book.Settings.ListAsync());
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
             ApplicationName = "gylebook",
@@ -41,7 +44,7 @@ public static class WebBook
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
         Logs(builder.Logging);
         Services(builder.Services);
-        builder.Services.AddSingleton(book).AddSingleton(reader).AddSingleton(clock);
+        builder.Services.AddSingleton(book).AddSingleton(usual).AddScoped<Reader>().AddSingleton(clock);
 
         WebApplication site = builder.Build();
         Pipeline(site);
@@ -68,6 +71,7 @@ public static class WebBook
     {
         services.Configure<HostOptions>(host => host.ShutdownTimeout = Farewell);
         services.AddProblemDetails();
+        services.AddSingleton(BandDraws.Usual);
         services.AddDataProtection().UseEphemeralDataProtectionProvider();
         services.AddHostedService<SlowSweep>();
         services.AddRazorComponents().AddInteractiveServerComponents(circuits =>
@@ -93,6 +97,8 @@ public static class WebBook
         site.UseRouting();
         site.UseAntiforgery();
         site.MapStaticAssets();
+        FileDownloads.Map(site);
+        SheetPages.Map(site);
         site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null);
     }
 }

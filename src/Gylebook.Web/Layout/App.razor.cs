@@ -16,5 +16,10 @@ public sealed partial class App
     [CascadingParameter]
     private HttpContext HttpContext { get; set; } = default!;
 
+    private string? Chosen => HttpContext.Request.Cookies[ReaderChoice.Cookie];
+
     private IComponentRenderMode? Mode => HttpContext.AcceptsInteractiveRouting() ? RenderMode.InteractiveServer : null;
+
+    /// <inheritdoc/>
+    protected override void OnInitialized() => Reader.Recall(Chosen);
 }

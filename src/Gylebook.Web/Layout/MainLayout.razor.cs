@@ -12,6 +12,7 @@ public sealed partial class MainLayout : IDisposable
     private TroubleBoundary? _boundary;
     private DotNetObjectReference<MainLayout>? _self;
     private PageScript? _unsent;
+    private PageScript? _reader;
     private string? _worn;
 
     /// <summary>Where we are.</summary>
@@ -37,6 +38,7 @@ public sealed partial class MainLayout : IDisposable
     {
         Reader.Changed -= Redraw;
         _unsent?.Leave();
+        _reader?.Leave();
         _self?.Dispose();
     }
 
@@ -49,6 +51,14 @@ public sealed partial class MainLayout : IDisposable
         // What a field has to say about its text is drawn before this answer leaves.
         await Task.Yield();
         return failed;
+    }
+
+    /// <summary>Told by the page's script: what another tab of this browser chose.</summary>
+    [JSInvokable]
+    public Task RecallAsync(string words)
+    {
+        Reader.Recall(words);
+        return Task.CompletedTask;
     }
 
     /// <inheritdoc/>
@@ -69,6 +79,8 @@ public sealed partial class MainLayout : IDisposable
             _worn = Reader.Theme;
             _unsent = new PageScript(Script, "./Layout/UnsentBar.razor.js");
             await _unsent.EnterAsync(_self = DotNetObjectReference.Create(this));
+            _reader = new PageScript(Script, Reader.Script);
+            await _reader.EnterAsync(_self, ReaderChoice.Cookie, Reader.Choice.Words);
         }
         else if (_worn != Reader.Theme)
         {
@@ -81,7 +93,7 @@ public sealed partial class MainLayout : IDisposable
     {
         try
         {
-            await using IJSObjectReference script = await Script.InvokeAsync<IJSObjectReference>("import", "./Layout/MainLayout.razor.js");
+            await using IJSObjectReference script = await Script.InvokeAsync<IJSObjectReference>("import", Reader.Script);
             await script.InvokeVoidAsync("wear", theme);
         }
         catch (Exception gone) when (gone is JSDisconnectedException or OperationCanceledException)

@@ -4,6 +4,12 @@ const bar = document.getElementById('components-reconnect-modal');
 const pauseMs = 2000;
 let waiting = 0;
 
+// What the framework complains of while nobody answers is no fault of the page; the bar has said it.
+function back() {
+  bar.querySelector('.lost').textContent = '';
+  document.getElementById('blazor-error-ui').style.display = '';
+}
+
 // A server that is just closing forgets its pages too. Reloading then would only show the browser's own error.
 async function afresh() {
   try {
@@ -23,7 +29,7 @@ async function again() {
   try {
     if (await Blazor.reconnect() || await Blazor.resumeCircuit()) {
       bar.className = '';
-      bar.querySelector('.lost').textContent = '';
+      back();
       document.dispatchEvent(new Event('gylebook-connected'));
     } else {
       afresh();
@@ -49,7 +55,7 @@ function now() {
 bar.addEventListener('components-reconnect-state-changed', event => {
   switch (event.detail.state) {
     case 'hide':
-      bar.querySelector('.lost').textContent = '';
+      back();
       break;
     case 'failed':
       later();

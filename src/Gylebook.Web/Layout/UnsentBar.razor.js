@@ -1,7 +1,7 @@
 // What is typed stays in the browser until the server says that it is stored: through a cut connection, a restart of
 // the server, a reload. One mechanism for all fields of all pages; it knows no editor. See docs/decisions/0015-typed-text.md.
 // A field may help with attributes: data-field, its name in the file; data-stored, what the book holds there;
-// data-refused, its text was not taken; data-kept, its text is sent by a button, so it is not owed to the book.
+// data-kept, its text is sent by a button, so it is not owed to the book.
 // A part of a page with data-sends wants kept text sent after a reload; elsewhere it is offered beside what is stored.
 const shelf = 'gylebook.typed|';
 const tab = sessionStorage['gylebook.tab'] ??= Date.now().toString(36) + Math.random().toString(36).slice(2);
@@ -197,11 +197,10 @@ async function ask() {
 }
 
 function judge(note, why) {
-  const isRefused = note.field?.isConnected && note.field.hasAttribute('data-refused');
-  if (why === undefined && !isRefused) {
+  if (why === undefined) {
     drop(note);
   } else {
-    note.why = why ?? 'refused';
+    note.why = why;
     put(note);
   }
 }
@@ -345,8 +344,6 @@ function lineOf(note) {
       note.isOffered = false;
       type(note.field, note.text);
     }));
-  } else if (note.why === 'refused') {
-    what.append(', which cannot be read there');
   }
   if (note.isOffered || field === undefined) {
     line.append(button('Leave it', note, () => leave(note)));

@@ -9,13 +9,13 @@ internal static class ChangeListening
     /// <param name="changes">The book's changes, until the page is left.</param>
     /// <param name="isNews">Whether the page does not know it yet.</param>
     /// <param name="take">Takes it in, on the page's own thread.</param>
-    public static async Task HearAsync(this IAsyncEnumerable<BookChange> changes, Func<BookChange, bool> isNews, Func<Task> take)
+    public static async Task HearAsync(this IAsyncEnumerable<BookChange> changes, Func<BookChange, bool> isNews, Func<BookChange, Task> take)
     {
         await foreach (BookChange change in changes)
         {
             if (isNews(change))
             {
-                await take();
+                await take(change);
             }
         }
     }

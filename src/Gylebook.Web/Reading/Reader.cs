@@ -1,52 +1,65 @@
 using Gylebook.Pictures;
-using Gylebook.Store;
-using Gylebook.Web.Layout;
+using Microsoft.JSInterop;
 
 namespace Gylebook.Web.Reading;
 
-/// <summary>Who reads the book: their units, decimal sign and theme. One book, one reader, every tab the same.</summary>
+/// <summary>Who reads this page: their units, decimal sign and theme. They belong to a browser; every tab of it agrees.</summary>
 public sealed class Reader
 {
-    private readonly Book _book;
+    private readonly ReaderChoice _usual;
+    private readonly IJSRuntime _script;
 
-    private Reader(Book book, IReadOnlyDictionary<string, string> settings)
+    /// <summary>A reader who has not chosen yet.</summary>
+    /// <param name="usual">What holds for a browser in which nobody chose.</param>
+    /// <param name="script">The way to the browser.</param>
+    public Reader(ReaderChoice usual, IJSRuntime script)
     {
-        _book = book;
-        Shown = new Shown(ReaderSettings.Read(settings));
-        Theme = Themes.Known(settings.GetValueOrDefault(Themes.Key));
+        (_usual, _script, Choice) = (usual, script, usual);
+        Shown = new Shown(usual.Units);
     }
 
-    /// <summary>Tells every tab that units or theme are others now.</summary>
+    /// <summary>The script that keeps a choice in the browser, and hears of those of other tabs.</summary>
+    public const string Script = "./Layout/MainLayout.razor.js";
+
+    /// <summary>Tells this page that units or theme are others now.</summary>
     public event Action? Changed;
+
+    /// <summary>What they chose.</summary>
+    public ReaderChoice Choice { get; private set; }
 
     /// <summary>Writes numbers the way this reader wants to see them.</summary>
     public Shown Shown { get; private set; }
 
-    /// <summary>One of <see cref="Themes"/>.</summary>
-    public string Theme { get; private set; }
+    /// <summary>One of <see cref="Layout.Themes"/>.</summary>
+    public string Theme => Choice.Theme;
 
-    /// <summary>The reader, as the book remembers them.</summary>
-    public static async Task<Reader> OfAsync(Book book, CancellationToken cancellation = default) =>
-        new(book, await book.Settings.ListAsync(cancellation));
+    /// <summary>Takes what the browser has kept.</summary>
+    /// <param name="words">From <see cref="ReaderChoice.Words"/>; null when it has nothing.</param>
+    public void Recall(string? words) => Take(ReaderChoice.Read(words, _usual));
 
-    /// <summary>Chooses other units, for good.</summary>
-    public async Task ChooseAsync(ReaderUnits units)
+    /// <summary>Chooses, for this browser and for good.</summary>
+    /// <returns>Whether the browser keeps it; if not, it holds until the page is loaded again.</returns>
+    public async Task<bool> ChooseAsync(ReaderChoice choice)
     {
-        IReadOnlyDictionary<string, string> before = ReaderSettings.Write(Shown.Units);
-        foreach ((string key, string value) in ReaderSettings.Write(units).Where(setting => before[setting.Key] != setting.Value))
+        Take(choice);
+        try
         {
-            await _book.Settings.SetAsync(key, value);
+            await using IJSObjectReference browser = await _script.InvokeAsync<IJSObjectReference>("import", Script);
+            return await browser.InvokeAsync<bool>("keep", ReaderChoice.Cookie, choice.Words);
         }
-
-        Shown = new Shown(units);
-        Changed?.Invoke();
+        catch (Exception gone) when (gone is JSDisconnectedException or OperationCanceledException)
+        {
+            return false;
+        }
     }
 
-    /// <summary>Chooses another theme, for good.</summary>
-    public async Task ChooseThemeAsync(string theme)
+    private void Take(ReaderChoice choice)
     {
-        await _book.Settings.SetAsync(Themes.Key, Themes.Known(theme));
-        Theme = Themes.Known(theme);
-        Changed?.Invoke();
+        if (choice != Choice)
+        {
+            Choice = choice;
+            Shown = new Shown(choice.Units);
+            Changed?.Invoke();
+        }
     }
 }

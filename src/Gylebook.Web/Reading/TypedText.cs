@@ -6,7 +6,8 @@ namespace Gylebook.Web.Reading;
 /// <summary>Between what stands in a field and what stands in a document.</summary>
 /// <remarks>
 /// A document keeps what was typed, to the letter. A reader of other units sees the same quantity converted, and nothing is
-/// rewritten until they type. A bare number takes the unit the field had before, or the reader's usual one.
+/// rewritten until they type. A bare number takes the unit the field had before, or the reader's usual one; a gallon, quart or
+/// fluid ounce that does not say whose it is becomes the reader's own, where they measure in such.
 /// </remarks>
 public static class TypedText
 {
@@ -38,7 +39,7 @@ public static class TypedText
     public static bool TryRead<T>(string typed, string? before, ReaderUnits units, out Entered<T> entered, out string problem)
         where T : struct, IQuantity<T>
     {
-        string text = typed.Trim();
+        string text = Own<T>(typed.Trim(), units);
         if (TryBare(text, before, units, out entered))
         {
             problem = "";
@@ -69,6 +70,18 @@ public static class TypedText
         return wanted.Count > 0 ? wanted[0] : UnitTable.UnitsOf<T>()[0].Symbol;
     }
 
+    /// <summary>A unit of two peoples as the reader's own: <c>10 gal</c> is <c>10 US gal</c>, in the document too.</summary>
+    private static string Own<T>(string text, ReaderUnits units)
+        where T : struct, IQuantity<T>
+    {
+        string people = units.Volume switch { VolumeUnit.UsGallon => "US ", VolumeUnit.ImperialGallon => "imp ", _ => "" };
+        string unit = UnitIn(text);
+        string? own = people.Length == 0
+            ? null
+            : UnitTable.KindOf<T>().FindAmbiguous(unit)?.Candidates.FirstOrDefault(symbol => symbol.StartsWith(people, StringComparison.Ordinal));
+        return own is null ? text : $"{text[..^unit.Length].TrimEnd()} {own}";
+    }
+
     private static bool TryBare<T>(string text, string? before, ReaderUnits units, out Entered<T> entered)
         where T : struct, IQuantity<T>
     {
@@ -86,7 +99,9 @@ public static class TypedText
     }
 
     private static Unit? UnitOf<T>(string text)
-        where T : struct, IQuantity<T> => UnitTable.KindOf<T>().Find(text.TrimStart(BeforeUnit.ToCharArray()).TrimEnd());
+        where T : struct, IQuantity<T> => UnitTable.KindOf<T>().Find(UnitIn(text));
+
+    private static string UnitIn(string text) => text.TrimStart(BeforeUnit.ToCharArray()).TrimEnd();
 
     private static Unit? Bare<T>()
         where T : struct, IQuantity<T> =>
@@ -97,6 +112,9 @@ public static class TypedText
         where T : struct, IQuantity<T>
     {
         bool isSmall = wanted.Count > 1 && UnitTable.TryIn(value, wanted[0], out double number) && Math.Abs(number) is > 0 and < 1;
-        return isSmall && (wanted[0] is "kg" or "lb") ? wanted[1] : wanted[0];
+        return !isSmall ? wanted[0]
+            : wanted[0] is "kg" or "lb" ? wanted[1]
+            : wanted[0] is "US gal" or "imp gal" ? wanted.First(unit => unit.EndsWith(" fl oz", StringComparison.Ordinal))
+            : wanted[0];
     }
 }

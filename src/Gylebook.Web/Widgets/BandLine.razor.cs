@@ -33,6 +33,8 @@ public sealed partial class BandLine
     [EditorRequired]
     public required double To { get; set; }
 
+    private protected override object Look => (Label, _left, _width, _likely, _isOn);
+
     /// <inheritdoc/>
     protected override void OnParametersSet()
     {
@@ -40,6 +42,7 @@ public sealed partial class BandLine
         _likely = Math.Clamp(Place(Band.Likely) - (Stroke / 2), 0, 100 - Stroke);
         _left = Place(Band.Low);
         _width = Band.Kind == BandKind.Point ? 0 : Place(Band.High) - _left;
+        base.OnParametersSet();
     }
 
     private double Place(double value) =>

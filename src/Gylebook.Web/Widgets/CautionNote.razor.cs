@@ -1,4 +1,5 @@
 using Gylebook.Forecast;
+using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Microsoft.AspNetCore.Components;
 
@@ -11,6 +12,14 @@ public sealed partial class CautionNote
     [Parameter]
     [EditorRequired]
     public required Caution Caution { get; set; }
+
+    /// <summary>How the reader wants to see numbers.</summary>
+    [CascadingParameter]
+    public Shown? Shown { get; set; }
+
+    private protected override object Look => (Caution, Told);
+
+    private string Told => ToldText.Of(Caution.Message, Shown?.Units ?? ReaderUnits.Metric);
 
     private string Word => Caution.Severity switch
     {

@@ -8,13 +8,12 @@ namespace Gylebook.Web.Widgets;
 /// <typeparam name="TItem">What a row is.</typeparam>
 public sealed partial class SearchBox<TItem>
 {
-    private const int MostShown = 12;
-
     private readonly string _id = FieldIds.Next();
     private readonly string _listId = FieldIds.Next();
     private IReadOnlyList<TItem> _found = [];
     private string _text = "";
     private bool _isOpen;
+    private bool _isOtherwise;
     private int _active = -1;
 
     /// <summary>What is searched for.</summary>
@@ -26,6 +25,10 @@ public sealed partial class SearchBox<TItem>
     [Parameter]
     [EditorRequired]
     public required Func<string, IReadOnlyList<TItem>> Search { get; set; }
+
+    /// <summary>What is offered where nothing fits what was typed; null for nothing.</summary>
+    [Parameter]
+    public Func<string, TItem>? Otherwise { get; set; }
 
     /// <summary>What the field shows of a row.</summary>
     [Parameter]
@@ -52,11 +55,15 @@ public sealed partial class SearchBox<TItem>
     [Parameter]
     public bool ClearsAfterwards { get; set; } = true;
 
+    private protected override object Look => (Label, HidesLabel, Placeholder, _text, _isOpen, _active, _found);
+
     private string? ActiveId => _isOpen && _active >= 0 && _active < _found.Count ? OptionId(_active) : null;
 
-    private string Status => !_isOpen ? "" : _found.Count switch
+    private bool IsNothing => _isOpen && _text.Length > 0 && (_found.Count == 0 || _isOtherwise);
+
+    private string Status => !_isOpen ? "" : IsNothing ? "Nothing of that name." : _found.Count switch
     {
-        0 => _text.Length > 0 ? "Nothing of that name." : "",
+        0 => "",
         1 => "One found.",
         _ => $"{_found.Count.ToString(System.Globalization.CultureInfo.InvariantCulture)} found.",
     };
@@ -73,8 +80,16 @@ public sealed partial class SearchBox<TItem>
 
     private void Find()
     {
-        _found = [.. Search(_text.Trim()).Take(MostShown)];
-        _active = _found.Count > 0 && _text.Trim().Length > 0 ? 0 : -1;
+        string typed = _text.Trim();
+        _found = Search(typed);
+        _isOtherwise = _found.Count == 0 && typed.Length > 0 && Otherwise is not null;
+        if (_isOtherwise)
+        {
+            _found = [Otherwise!(typed)];
+        }
+
+        // What is offered otherwise was not searched for: Enter alone does not take it.
+        _active = _found.Count > 0 && typed.Length > 0 && !_isOtherwise ? 0 : -1;
         _isOpen = true;
     }
 

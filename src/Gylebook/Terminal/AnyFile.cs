@@ -1,3 +1,4 @@
+using Gylebook.Recipes.Forms;
 using System.Text.Json;
 using Gylebook.Forecast.Report;
 using Gylebook.Recipes;
@@ -31,6 +32,10 @@ internal static class AnyFile
                     return [.. sheet.Findings, .. sheet.Value is null ? [] : FoodMakeups.From(sheet.Value).Findings];
                 case WaterFile.Format:
                     return OpenedWater.From(path, kit).Findings;
+                case ReadingsFile.Format:
+                    return ReadingsFile.Read(stream!).Findings;
+                case { } format when LarderFile.Forms.Any(form => form.Format == format):
+                    return LarderFile.Read(stream!).Findings;
                 default:
                     return CheckRecipe(path, kit);
             }
@@ -42,7 +47,7 @@ internal static class AnyFile
         OpenedFiles files = OpenedFiles.Open(path, kit);
         return files.Recipe is null || files.Kit is null
             ? files.Findings
-            : [.. files.Findings, .. Forecaster.Forecast(files.Recipe, files.Kit, files.Foods, "check").Findings];
+            : [.. files.Findings, .. Forecaster.Forecast(files.Recipe, files.Kit, files.Larder, "check").Findings];
     }
 
     /// <summary>What the <c>format</c> key near the start says; null when it cannot be seen there. The stream is rewound.</summary>

@@ -9,14 +9,14 @@ internal static class DamagedBook
 {
     /// <summary>A finding for each damaged place.</summary>
     /// <param name="file">The book.</param>
-    /// <param name="folder">Where each damaged recipe's newest sound text is written, over nothing; null for nowhere.</param>
+    /// <param name="folder">Where the newest sound text of each damaged recipe, kit, food and water plan is written, over nothing; null for nowhere.</param>
     public static IReadOnlyList<Finding> Check(string file, string? folder)
     {
         IReadOnlyList<DamagedPlace> places = BookCheck.Damage(file);
         List<Finding> findings = [.. places.Select(place => new Finding("book.damaged", Severity.Error, file, place.Sentence))];
         if (folder is not null)
         {
-            findings.AddRange(places.Where(place => place.Sound is not null).DistinctBy(place => place.RecipeId).Select(place => Save(place, folder)));
+            findings.AddRange(places.Where(place => place.Sound is not null).DistinctBy(place => place.OwnerId).Select(place => Save(place, folder)));
         }
 
         return findings;
@@ -24,7 +24,7 @@ internal static class DamagedBook
 
     private static Finding Save(DamagedPlace place, string folder)
     {
-        string target = Path.Combine(folder, place.RecipeId + ".json");
+        string target = Path.Combine(folder, place.OwnerId + ".json");
         try
         {
             Directory.CreateDirectory(folder);

@@ -1,6 +1,7 @@
 using Gylebook.Forecast;
 using Gylebook.Forecast.Json;
 using Gylebook.Recipes;
+using Gylebook.Recipes.Editing;
 
 namespace Gylebook.Terminal;
 
@@ -21,7 +22,7 @@ internal static class FindingLines
         TextWriter to = errors ? Console.Error : Console.Out;
         foreach (Finding finding in findings)
         {
-            to.WriteLine(Line(finding));
+            to.WriteLine(errors ? Line(finding) : Spoken(finding));
         }
 
         if (findings.Count == 0)
@@ -32,7 +33,14 @@ internal static class FindingLines
         return errors ? 1 : 0;
     }
 
-    /// <summary>A finding on one line: how serious, where, what, and its stable code.</summary>
+    /// <summary>A finding in words: how serious, where, what.</summary>
+    public static string Spoken(Finding finding)
+    {
+        string place = PlaceWords.Of(finding.Where);
+        return $"{Words.Of(finding.Severity)}{(place.Length > 0 ? $", {place}" : "")}: {CommandLine.OneLine(finding.Message)}";
+    }
+
+    /// <summary>A finding that a file is refused for, on one line: how serious, at which of its keys, what, and its stable code.</summary>
     public static string Line(Finding finding) =>
         $"{Words.Of(finding.Severity)}{(finding.Where.Length > 0 ? " " : "")}{finding.Where}: {CommandLine.OneLine(finding.Message)} [{finding.Code}]";
 }

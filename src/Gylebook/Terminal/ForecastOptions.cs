@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gylebook.Engine.State;
 using Gylebook.Forecast;
 using Gylebook.Forecast.Report;
@@ -18,14 +19,21 @@ internal static class ForecastOptions
     /// <summary>Reads them; what is null was not typed.</summary>
     /// <returns>False when one cannot be: <paramref name="problem"/> says which, with its limits.</returns>
     public static bool TryRead(
-        string? bitterness, string? style, string? glass, string? starter, out ForecastRequest asked, out string problem)
+        string? bitterness, string? style, string? glass, string? starter, string? draws, out ForecastRequest asked, out string problem)
     {
         asked = ForecastRequest.Usual;
         return Model(bitterness, ref asked, out problem)
             && Style(style, ref asked, out problem)
             && Glass(glass, ref asked, out problem)
-            && Starter(starter, ref asked, out problem);
+            && Starter(starter, ref asked, out problem)
+            && Draws(draws, ref asked, out problem);
     }
+
+    /// <summary>Draws for whoever reads a forecast to the end.</summary>
+    public const string UsualDraws = "4000";
+
+    private const int FewestDraws = 100;
+    private const int MostDraws = 100_000;
 
     private static bool Model(string? typed, ref ForecastRequest asked, out string problem)
     {
@@ -94,6 +102,20 @@ internal static class ForecastOptions
         bool fits = starter.Value.Litres is >= LeastStarter and <= StarterGrowth.MostLitres;
         problem = fits ? "" : Invariant($"--starter: {typed}; must be from {LeastStarter} L to {StarterGrowth.MostLitres:0} L, where the published table of starters ends.");
         asked = fits ? asked with { MostStarter = starter.Value } : asked;
+        return fits;
+    }
+
+    private static bool Draws(string? typed, ref ForecastRequest asked, out string problem)
+    {
+        problem = "";
+        if (typed is null)
+        {
+            return true;
+        }
+
+        bool fits = int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out int draws) && draws is 0 or (>= FewestDraws and <= MostDraws);
+        problem = fits ? "" : Invariant($"--draws: {typed}; must be 0, or from {FewestDraws} to {MostDraws}.");
+        asked = fits ? asked with { Draws = draws } : asked;
         return fits;
     }
 }

@@ -12,6 +12,8 @@ namespace Gylebook.Terminal;
 /// <summary>A forecast as tables for a terminal; the same, without colour or frames that need one, when piped.</summary>
 internal static class ForecastText
 {
+    private const int MostLearned = 8, MostPairs = 3;
+
     /// <summary>Writes it.</summary>
     public static void Write(BrewForecast forecast)
     {
@@ -28,6 +30,14 @@ internal static class ForecastText
             WriteRun(console, forecast);
         }
 
+        if (forecast.AfterReadings is { } after)
+        {
+            Lines(console, "Readings", after.Readings.Select(reading => $"{reading.Sentence}."));
+            Lines(console, "Learned", [.. after.Learned.Take(MostLearned).Select(learned => $"{learned.Sentence}."), .. after.Pairs.Take(MostPairs).Select(pair => $"{pair.Sentence}.")]);
+            Lines(console, "Ways on, the nearest to the plan first", after.Mends.Select(mend => $"{mend.Sentence}."));
+        }
+
+        Lines(console, "How sure", DoubtText.Lines(forecast));
         Lines(console, "Mash day", MashDayText.Heat(forecast));
         Lines(console, "Ions", MashDayText.Ions(forecast));
         Lines(console, "Allergens", [forecast.Allergens.StatementUs + " (US)", forecast.Allergens.StatementEu + " (EU)"]);
@@ -45,7 +55,7 @@ internal static class ForecastText
     }
 
     private static void WriteFindings(IAnsiConsole console, BrewForecast forecast) =>
-        Lines(console, "Findings", forecast.Findings.OrderByDescending(f => f.Severity).Select(FindingLines.Line));
+        Lines(console, "Findings", forecast.Findings.OrderByDescending(f => f.Severity).Select(FindingLines.Spoken));
 
     private static void WriteRun(IAnsiConsole console, BrewForecast forecast)
     {
@@ -89,14 +99,21 @@ internal static class ForecastText
 
     private static Table Headline(BrewForecast forecast)
     {
-        Table table = Ruled("The beer", "likely", "");
-        foreach (Headline headline in forecast.Headline.Where(h => h.Band is not null))
+        bool drawn = forecast.HowSure is not null;
+        Table table = drawn ? Ruled("The beer", "likely", "low to high", "") : Ruled("The beer", "likely", "");
+        foreach (Headline headline in forecast.Headline)
         {
-            table.AddRow(Cells(headline.Title, Rounded(headline.Band!.Likely), Unit(headline)));
+            if (headline.Band is not { } band)
+            {
+                continue;
+            }
+
+            string likely = Rounded(band.Likely), ends = $"{Rounded(band.Low)} to {Rounded(band.High)}";
+            table.AddRow(drawn
+                ? Cells(headline.Title, likely, band.Kind == BandKind.Point ? "" : ends, band.Kind == BandKind.Bounds ? $"{band.Unit}, the ends there can be" : band.Unit)
+                : Cells(headline.Title, likely, band.Kind == BandKind.Bounds ? $"{band.Unit}, {ends}" : band.Unit));
 
             string Rounded(double value) => value.ToString(Invariant($"F{headline.Decimals}"), CultureInfo.InvariantCulture);
-
-            string Unit(Headline told) => told.Band is { Kind: BandKind.Bounds } band ? $"{band.Unit}, {Rounded(band.Low)} to {Rounded(band.High)}" : told.Band!.Unit;
         }
 
         return table;

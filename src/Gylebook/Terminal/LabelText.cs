@@ -42,8 +42,8 @@ internal static class LabelText
 
         ForecastText.Lines(console, "Allergens", [report.Allergens.StatementUs + " (US)", report.Allergens.StatementEu + " (EU)", .. report.AllergenNotes.Select(n => $"{n.Text} ({n.Source})"), "Gylebook informs; the packet has the last word."]);
         ForecastText.Lines(console, "Cautions", report.Places.SelectMany(p => p.Cautions).DistinctBy(c => (c.Code, c.Where)).Select(c => $"{c.Where}: {c.Message} ({c.Source})"));
-        ForecastText.Lines(console, "Assumed", report.Assumptions.Select(a => $"{a.What}: {a.Value} ({a.Source})"));
-        ForecastText.Lines(console, "Findings", report.Findings.OrderByDescending(f => f.Severity).Select(FindingLines.Line));
+        ForecastText.Lines(console, "Assumed", report.Assumptions.Select(a => $"{a.Spoken}: {a.Value} ({a.Source})"));
+        ForecastText.Lines(console, "Findings", report.Findings.OrderByDescending(f => f.Severity).Select(FindingLines.Spoken));
     }
 
     private static Table Per100Grams(FoodLabelReport report)
@@ -52,7 +52,7 @@ internal static class LabelText
         foreach (Constituent line in report.Per100Grams.Where(c => c.Band is not null))
         {
             bool wide = line.Band!.Kind != BandKind.Point;
-            table.AddRow(ForecastText.Cells([Spoken(line.Name), Number(line.Band.Likely), wide ? Number(line.Band.Low) : "", wide ? Number(line.Band.High) : "", line.Band.Unit]));
+            table.AddRow(ForecastText.Cells([EffectNames.Spoken(line.Name), Number(line.Band.Likely), wide ? Number(line.Band.Low) : "", wide ? Number(line.Band.High) : "", line.Band.Unit]));
         }
 
         return table;
@@ -66,7 +66,7 @@ internal static class LabelText
         {
             int row = i;
             string unit = columns.Select(c => c[row].Band?.Unit).FirstOrDefault(u => u is not null) ?? "";
-            table.AddRow(ForecastText.Cells([Spoken(columns[0][row].Name), .. columns.Select(c => Written(c[row].Band)), unit]));
+            table.AddRow(ForecastText.Cells([EffectNames.Spoken(columns[0][row].Name), .. columns.Select(c => Written(c[row].Band)), unit]));
         }
 
         return table;
@@ -97,8 +97,4 @@ internal static class LabelText
         string text = value.ToString(format, CultureInfo.InvariantCulture);
         return text is "-0" or "-0.00" ? "0" : text;
     }
-
-    /// <summary>A stable name as plain words.</summary>
-    private static string Spoken(string name) =>
-        string.Concat(name.Select(c => char.IsUpper(c) ? " " + char.ToLowerInvariant(c) : c.ToString()));
 }

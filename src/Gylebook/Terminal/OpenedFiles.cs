@@ -1,17 +1,20 @@
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Forms;
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes.Liquors;
+using Gylebook.Recipes.Lots;
+using Gylebook.Recipes.Readings;
 
 namespace Gylebook.Terminal;
 
-/// <summary>A recipe, its kit and the foods beside it, read from files; or findings that say why not.</summary>
+/// <summary>A recipe, its kit and the sheets beside it, read from files; or findings that say why not.</summary>
 internal sealed class OpenedFiles
 {
-    private readonly Dictionary<string, FoodMakeup?> _foods = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<Finding> _findings = [];
-    private string _foodFolder = "";
 
     /// <summary>The recipe; null when it could not be read.</summary>
     public Recipe? Recipe { get; private set; }
@@ -19,18 +22,21 @@ internal sealed class OpenedFiles
     /// <summary>The kit; null when it could not be read.</summary>
     public Kit? Kit { get; private set; }
 
+    /// <summary>The sheets that lie beside the recipe.</summary>
+    public Larder Larder { get; private set; } = Larder.Empty;
+
     /// <summary>What was found while reading.</summary>
     public IReadOnlyList<Finding> Findings => _findings;
 
     /// <summary>Opens a recipe, and a kit or the built-in one.</summary>
     public static OpenedFiles Open(string recipe, string? kit)
     {
-        OpenedFiles files = new() { _foodFolder = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(recipe))!, "foods") };
+        OpenedFiles files = new();
         files.Recipe = files.Read(recipe, "", RecipeFile.Read);
         files.Kit = kit is null ? BuiltInKit.LanternShed : files.Read(kit, "kit.", KitFile.Read);
-        foreach (string food in files.Recipe?.Ingredients.Where(l => l.Kind is Recipes.Ingredients.IngredientKind.Food or Recipes.Ingredients.IngredientKind.Spice).Select(l => l.Of).Distinct() ?? [])
+        if (files.Recipe is { } read)
         {
-            files.Foods(food);
+            files.Larder = files.Beside(Path.GetDirectoryName(Path.GetFullPath(recipe))!, read);
         }
 
         return files;
@@ -44,40 +50,63 @@ internal sealed class OpenedFiles
         return files;
     }
 
-    /// <summary>A food that has a sheet of its own in the folder foods/ beside the recipe; null when it has none.</summary>
-    public FoodMakeup? Foods(string id)
-    {
-        if (!_foods.TryGetValue(id, out FoodMakeup? makeup))
-        {
-            string path = Path.Combine(_foodFolder, id + ".json");
-            bool isName = id.IndexOfAny(Path.GetInvalidFileNameChars()) < 0;
-            makeup = isName && File.Exists(path) ? Made(path, id) : null;
-            _foods[id] = makeup;
-        }
-
-        return makeup;
-    }
-
     /// <summary>A water plan; null, with findings, when it could not be read.</summary>
     public WaterPlan? Water(string path) => Read(path, "water.", WaterFile.Read);
 
-    private FoodMakeup? Made(string path, string id)
+    /// <summary>Readings of a brew; null, with findings, when they could not be read.</summary>
+    public BrewReadings? Readings(string path) => Read(path, "readings.", ReadingsFile.Read);
+
+    /// <summary>The foods of the folder foods/ that the recipe names, and all of the folder larder/.</summary>
+    private Larder Beside(string folder, Recipe recipe)
     {
-        if (Read(path, $"foods/{id}.", FoodFile.Read) is not { } sheet)
+        Larder larder = new([.. Kept(Path.Combine(folder, "larder"), recipe), .. Foods(Path.Combine(folder, "foods"), recipe)]);
+        foreach (LineInHand hand in recipe.Ingredients.Select(line => larder.Take(line, "", [])).DistinctBy(hand => (hand.Sheet, hand.Lot)))
         {
-            return null;
+            _findings.AddRange(hand.Sheet is FoodSheet food ? larder.Made(food, hand.Lot).Findings : []);
         }
 
-        MadeUpFood made = FoodMakeups.From(sheet);
-        _findings.AddRange(made.Findings);
-        return made.Makeup;
+        return larder;
+    }
+
+    /// <summary>Food sheets that are called by the names of their files.</summary>
+    private IEnumerable<LarderSheet> Foods(string folder, Recipe recipe)
+    {
+        foreach (string id in recipe.Ingredients.Where(l => l.Kind is IngredientKind.Food or IngredientKind.Spice).Select(l => l.Of).Distinct(StringComparer.OrdinalIgnoreCase))
+        {
+            string path = Path.Combine(folder, id + ".json");
+            bool isName = id.IndexOfAny(Path.GetInvalidFileNameChars()) < 0;
+            if (isName && File.Exists(path) && Read(path, $"foods/{id}.", FoodFile.Read) is { } sheet)
+            {
+                yield return string.Equals(sheet.Id, id, StringComparison.OrdinalIgnoreCase) ? sheet : sheet with { Id = id };
+            }
+        }
+    }
+
+    /// <summary>The sheets of the larder; one that cannot be read is told in full where the recipe names its file, else in a line.</summary>
+    private IEnumerable<LarderSheet> Kept(string folder, Recipe recipe)
+    {
+        foreach (string path in Directory.Exists(folder) ? Directory.GetFiles(folder, "*.json").Order(StringComparer.Ordinal) : Enumerable.Empty<string>())
+        {
+            string name = Path.GetFileNameWithoutExtension(path);
+            bool isNamed = recipe.Ingredients.Any(line => string.Equals(line.Of, name, StringComparison.OrdinalIgnoreCase));
+            List<Finding> found = [];
+            if (Read(path, $"larder/{name}.", LarderFile.Read, isNamed ? _findings : found) is { } sheet)
+            {
+                yield return sheet;
+            }
+            else if (!isNamed)
+            {
+                _findings.Add(new("larder.unreadable", Severity.Warning, $"larder/{name}.json", $"this sheet is passed over: {found[0].Message}", null, $"gylebook check larder/{name}.json"));
+            }
+        }
     }
 
     /// <summary>Reads a file; its findings say of which file they speak, the recipe's own go without.</summary>
-    private T? Read<T>(string path, string whose, Func<Stream, Reading<T>> read)
+    private T? Read<T>(string path, string whose, Func<Stream, Reading<T>> read, List<Finding>? into = null)
         where T : class
     {
-        if (!TryOpen(path, _findings, out FileStream? stream))
+        List<Finding> findings = into ?? _findings;
+        if (!TryOpen(path, findings, out FileStream? stream))
         {
             return null;
         }
@@ -85,7 +114,7 @@ internal sealed class OpenedFiles
         using (stream)
         {
             Reading<T> reading = read(stream!);
-            _findings.AddRange(reading.Findings.Select(f => f with { Where = (whose + f.Where).TrimEnd('.') }));
+            findings.AddRange(reading.Findings.Select(f => f with { Where = (whose + f.Where).TrimEnd('.') }));
             return reading.Value;
         }
     }

@@ -1,3 +1,4 @@
+using Gylebook.Recipes.Forms;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Data;
 using Gylebook.Recipes.Foods;

@@ -1,3 +1,4 @@
+using Gylebook.Recipes.Forms;
 using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
@@ -52,7 +53,7 @@ internal sealed record OpenedWater(WaterOutcome? Outcome, IReadOnlyList<Finding>
             return null;
         }
 
-        BrewPlan planned = BrewPlanner.Plan(files.Recipe, files.Kit, files.Foods);
+        BrewPlan planned = BrewPlanner.Plan(files.Recipe, files.Kit, files.Larder);
         findings.AddRange(planned.Findings.Where(finding => finding.Severity == Severity.Error).Select(finding => finding with { Where = $"recipe.{finding.Where}" }));
         return LiquorNeed.Of(planned) is { } need
             ? need with

@@ -30,7 +30,7 @@ internal static class PitchText
 
         foreach (Caution caution in cautions)
         {
-            Console.WriteLine($"{Words.Of(caution.Severity)} {caution.Where}: {CommandLine.OneLine(caution.Message)} ({caution.Source}) [{caution.Code}]");
+            Console.WriteLine($"{Words.Of(caution.Severity)}, {caution.Where}: {CommandLine.OneLine(caution.Message)} ({caution.Source})");
         }
     }
 

@@ -45,7 +45,7 @@ internal static class WaterText
 
         foreach (Finding finding in findings)
         {
-            Line($"{FindingLines.Line(finding)}");
+            Line($"{FindingLines.Spoken(finding)}");
         }
     }
 

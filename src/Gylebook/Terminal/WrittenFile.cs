@@ -13,6 +13,12 @@ internal sealed record WrittenFile(string Path, string Kind, Func<string, bool> 
     /// <summary>A drawing.</summary>
     public static WrittenFile Svg(string path) => new(path, "an SVG drawing", text => text.Contains("<svg", StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>A sheet to print.</summary>
+    public static WrittenFile Html(string path) => new(path, "an HTML page", text => text.Contains("<!doctype html", StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>A recipe, a kit, anything the book gives out.</summary>
+    public static WrittenFile OfOurs(string path) => new(path, "a file of ours", text => text.Contains("\"gylebook-", StringComparison.Ordinal));
+
     /// <summary>Why it must not be written; null when it may.</summary>
     /// <param name="force">Whether a file of that kind may be written over.</param>
     public string? Refusal(bool force)

@@ -14,12 +14,12 @@ internal sealed class CheckVerb : Command<CheckVerb.Settings>
     {
         /// <summary>The file.</summary>
         [CommandArgument(0, "<FILE>")]
-        [Description("A recipe, kit or food file of ours, or a book.")]
+        [Description("A recipe, a kit, a water plan, a sheet of the larder or a food of ours; or a book.")]
         public required string File { get; init; }
 
         /// <summary>Where to write sound texts.</summary>
         [CommandOption("--texts <FOLDER>")]
-        [Description("Of a damaged book: the folder to write each damaged recipe's newest sound text into.")]
+        [Description("Of a damaged book: the folder to write the newest sound text of each damaged recipe, kit, food and water plan into.")]
         public string? Texts { get; init; }
 
         /// <inheritdoc/>

@@ -4,12 +4,13 @@ using Gylebook.Forecast.Report;
 using Gylebook.Pictures;
 using Gylebook.Pictures.Drawing;
 using Gylebook.Recipes.Liquors;
+using Gylebook.Recipes.Readings;
 using Gylebook.Terminal;
 using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook forecast RECIPE [--kit FILE] [--water FILE] [--bitterness MODEL] [--style NAME] [--glass LENGTH] [--svg FILE [--force]] [--json]</summary>
+/// <summary>gylebook forecast RECIPE [--kit FILE] [--water FILE] [--readings FILE] [--bitterness MODEL] [--style NAME] [--glass LENGTH] [--draws COUNT] [--seed WORD] [--svg FILE [--force]] [--json]</summary>
 internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
 {
     /// <summary>What it takes.</summary>
@@ -17,7 +18,7 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
     {
         /// <summary>The recipe.</summary>
         [CommandArgument(0, "<RECIPE>")]
-        [Description("A recipe file. Foods it names are looked up in the folder foods/ beside it, then in the tables.")]
+        [Description("A recipe file. What it names is looked up in the folders larder/ and foods/ beside it, then in the tables.")]
         public required string Recipe { get; init; }
 
         /// <summary>The water.</summary>
@@ -25,10 +26,20 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         [Description("A water plan: ions, sodium and mash pH are then forecast too.")]
         public string? Water { get; init; }
 
-        /// <summary>The word the forecast carries as its seed.</summary>
+        /// <summary>What was read.</summary>
+        [CommandOption("--readings <FILE>")]
+        [Description("What you have read of this brew: the forecast after it, ways to bring it back to the plan, and what was learned.")]
+        public string? Readings { get; init; }
+
+        /// <summary>The word its draws are made with.</summary>
         [CommandOption("--seed <WORD>")]
-        [Description("A word the forecast carries; the recipe file's name when unsaid. One run at the medians needs no other seed.")]
+        [Description("A word: the same draws come from the same word. The recipe file's name when unsaid.")]
         public string? Seed { get; init; }
+
+        /// <summary>How many draws.</summary>
+        [CommandOption("--draws <COUNT>")]
+        [Description("How many draws the low and high ends are made of, 100 to 100000; 4000 when unsaid, 0 for the likely run alone.")]
+        public string? Draws { get; init; }
 
         /// <summary>The model of bitterness.</summary>
         [CommandOption("--bitterness <MODEL>")]
@@ -59,8 +70,10 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
         protected override IReadOnlyList<(string Name, string Wants, string? Value)> Valued =>
         [
             ("--water", "a file", Water),
+            ("--readings", "a file", Readings),
             ("--svg", "a file", Svg),
             ("--seed", "a word", Seed),
+            ("--draws", "a number", Draws),
             ("--bitterness", "a model", Bitterness),
             ("--style", "a name", Style),
             ("--glass", "a length", Glass),
@@ -70,7 +83,7 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
     /// <inheritdoc/>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        if (!ForecastOptions.TryRead(settings.Bitterness, settings.Style, settings.Glass, null, out ForecastRequest asked, out string problem))
+        if (!ForecastOptions.TryRead(settings.Bitterness, settings.Style, settings.Glass, null, settings.Draws ?? ForecastOptions.UsualDraws, out ForecastRequest asked, out string problem))
         {
             Console.Error.WriteLine(CommandLine.OneLine(problem));
             return 1;
@@ -90,13 +103,14 @@ internal sealed class ForecastVerb : Command<ForecastVerb.Settings>
     {
         OpenedFiles files = OpenedFiles.Open(settings.Recipe, settings.Kit);
         WaterPlan? water = settings.Water is null ? null : files.Water(settings.Water);
-        if (files.Recipe is null || files.Kit is null || (water is null && settings.Water is not null))
+        BrewReadings? readings = settings.Readings is null ? null : files.Readings(settings.Readings);
+        if (files.Recipe is null || files.Kit is null || (water is null && settings.Water is not null) || (readings is null && settings.Readings is not null))
         {
             return FindingLines.Tell(files.Findings, settings.Json);
         }
 
         string seed = settings.Seed ?? Path.GetFileNameWithoutExtension(settings.Recipe);
-        BrewForecast told = Forecaster.Forecast(files.Recipe, files.Kit, files.Foods, seed, water, asked);
+        BrewForecast told = Forecaster.Forecast(files.Recipe, files.Kit, files.Larder, seed, water, asked with { Readings = readings });
         BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
         if (forecast.Stages.Count == 0 && !settings.Json)
         {

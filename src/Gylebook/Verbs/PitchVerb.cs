@@ -36,7 +36,7 @@ internal sealed class PitchVerb : Command<PitchVerb.Settings>
     /// <inheritdoc/>
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        if (!ForecastOptions.TryRead(null, null, null, settings.Starter, out ForecastRequest asked, out string problem))
+        if (!ForecastOptions.TryRead(null, null, null, settings.Starter, null, out ForecastRequest asked, out string problem))
         {
             Console.Error.WriteLine(CommandLine.OneLine(problem));
             return 1;
@@ -48,7 +48,7 @@ internal sealed class PitchVerb : Command<PitchVerb.Settings>
             return FindingLines.Tell(files.Findings, settings.Json);
         }
 
-        BrewForecast told = Forecaster.Forecast(files.Recipe, files.Kit, files.Foods, "pitch", asked: asked);
+        BrewForecast told = Forecaster.Forecast(files.Recipe, files.Kit, files.Larder, "pitch", asked: asked);
         BrewForecast forecast = told with { Findings = [.. files.Findings, .. told.Findings] };
         if (settings.Json)
         {

@@ -118,5 +118,5 @@ internal sealed class WaterAcidVerb : Command<WaterAcidVerb.Settings>
         pen.List("cautions", [caution], c => ForecastJson.WriteCaution(pen, c));
     });
 
-    private static string Text(AcidQuestion question, AcidAnswer answer, Caution caution) => Invariant($"{answer.Units:0.00} {question.Acid!.UnitSymbol} of {question.Acid.Id} for {question.Litres:0.##} L, from pH {question.Ph:0.00} to {question.To:0.00} at {question.Celsius:0.#} °C{(question.IsOpen ? " at rest with the air" : "")} ({answer.MilliequivalentsPerLitre:0.000} mEq/L)\nCaution: {caution.Message}");
+    private static string Text(AcidQuestion question, AcidAnswer answer, Caution caution) => Invariant($"{answer.Units:0.00} {question.Acid!.UnitSymbol} of {question.Acid.Name} for {question.Litres:0.##} L, from pH {question.Ph:0.00} to {question.To:0.00} at {question.Celsius:0.#} °C{(question.IsOpen ? " at rest with the air" : "")} ({answer.MilliequivalentsPerLitre:0.000} mEq/L)\nCaution: {caution.Message}");
 }

@@ -68,9 +68,10 @@ public sealed class RecipeAccessTests(ChromiumFixture chromium)
         await one.Page.PictureAsync("recipe-phone-open");
         int tooWide = await one.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - innerWidth");
         Assert.True(tooWide <= 0, $"{tooWide} px wider than the phone.");
+        // A word in a text is as high as its line, which the guidelines except.
         string[] small = await one.Page.EvaluateAsync<string[]>(
             """
-            least => [...document.querySelectorAll('main button, main a.button, main a.strip, main select, main summary, main input:not([type=radio]):not([type=checkbox])')]
+            least => [...document.querySelectorAll('main button:not(.term), main a.button, main a.strip, main select, main summary, main input:not([type=radio]):not([type=checkbox])')]
               .filter(e => e.getClientRects().length > 0 && (e.getBoundingClientRect().height < least - 0.5 || e.getBoundingClientRect().width < least - 0.5))
               .map(e => e.outerHTML.slice(0, 120) + ' ' + e.getBoundingClientRect().width + ' x ' + e.getBoundingClientRect().height)
             """,

@@ -32,12 +32,20 @@ public sealed class RecipeBeerTests(ChromiumFixture chromium)
         await one.OpenLineAsync("Target");
         await page.GetByLabel("Kept in").SelectOptionAsync("airless");
         await Assertions.Expect(page.GetByLabel("Kept at")).ToHaveValueAsync("20 °C");
+        string band = await page.Locator("[data-headline=bitterness] dd.note").InnerTextAsync();
         await page.GetByLabel("Bitterness by").SelectOptionAsync("isomerisation");
         await page.WaitForURLAsync("**?bitterness=isomerisation");
+
+        // The page is at rest once the other model's band stands there.
+        await Assertions.Expect(page.Locator("[data-headline=bitterness] dd.note")).Not.ToHaveTextAsync(band);
+        await one.TurnAsync();
         await page.GetByLabel("Beside the style").SelectOptionAsync("munich-helles");
         await page.WaitForURLAsync("**&style=munich-helles");
         await Assertions.Expect(page.GetByText("Munich Helles (")).ToBeVisibleAsync();
-        foreach (string closed in new[] { "Hop by hop, by both models", "A starter would bring them" })
+        await page.GetByText("About its colour").ClickAsync();
+        await page.PictureAsync($"recipe-beer-run-{scheme}-{wide}");
+        await one.TurnAsync();
+        foreach (string closed in new[] { "How much yeast:", "Hop by hop, by both models", "A starter would bring them", "By whose list" })
         {
             await page.GetByText(closed).ClickAsync();
         }

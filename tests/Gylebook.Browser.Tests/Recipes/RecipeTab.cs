@@ -44,6 +44,16 @@ internal sealed class RecipeTab(IPage page)
         return double.Parse(text.Split('\u00A0', ' ')[0], CultureInfo.InvariantCulture);
     }
 
+    /// <summary>On a phone, from the fields to the run or back; where there is room for both, nothing.</summary>
+    public async Task TurnAsync()
+    {
+        ILocator strip = page.Locator("a.strip");
+        if (await strip.IsVisibleAsync())
+        {
+            await strip.ClickAsync();
+        }
+    }
+
     public Task<string> RunAsync() => page.Locator("#run .picture svg").InnerHTMLAsync();
 
     public ILocator Line(string name) => page.Locator("li.line").Filter(new LocatorFilterOptions { Has = page.GetByLabel($"Amount of {name}", new PageGetByLabelOptions { Exact = true }) });

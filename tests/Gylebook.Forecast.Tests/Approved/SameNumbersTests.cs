@@ -2,8 +2,9 @@ using System.Globalization;
 using System.Text;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Stages;
+using Gylebook.Recipes.Larders;
+using Gylebook.Recipes.Lots;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Liquors;
@@ -57,13 +58,13 @@ public sealed class SameNumbersTests
 
     private static IEnumerable<string> Files(string folder) => Directory
         .EnumerateFiles(RepositoryFile.PathOf(folder), "*.json", SearchOption.AllDirectories)
-        .Where(file => Path.GetFileName(Path.GetDirectoryName(file)) != "foods")
+        .Where(file => !IsSheet(file))
         .Order(StringComparer.Ordinal);
 
     private static void Tell(StringBuilder all, string name, Recipe recipe, Kit kit, string? water)
     {
         WaterPlan? plan = water is null ? null : WaterFile.Read(File.ReadAllText(water)).Value;
-        BrewForecast told = Forecaster.Forecast(recipe, kit, Foods, "approved", plan);
+        BrewForecast told = Forecaster.Forecast(recipe, kit, Beside, "approved", plan);
         List<double?> numbers = [];
         foreach (Headline headline in told.Headline)
         {
@@ -99,11 +100,18 @@ public sealed class SameNumbersTests
         all.Append(CultureInfo.InvariantCulture, $"  {string.Join(' ', told.Cautions.Select(c => c.Code))} | {string.Join(' ', told.Findings.Select(f => f.Code))}\n");
     }
 
-    private static readonly Dictionary<string, FoodMakeup> OwnFoods = Directory
+    /// <summary>All sheets of the samples, foods and larder.</summary>
+    private static readonly Larder Beside = new(Directory
         .EnumerateFiles(RepositoryFile.PathOf("samples"), "*.json", SearchOption.AllDirectories)
-        .Where(file => Path.GetFileName(Path.GetDirectoryName(file)) == "foods")
-        .Select(file => FoodFile.Read(File.ReadAllText(file)).Value!)
-        .ToDictionary(food => food.Id, food => FoodMakeups.From(food).Makeup!, StringComparer.Ordinal);
+        .Where(IsSheet)
+        .Order(StringComparer.Ordinal)
+        .Select(Sheet));
 
-    private static FoodMakeup? Foods(string id) => OwnFoods.GetValueOrDefault(id);
+    private static bool IsSheet(string file) => Path.GetFileName(Path.GetDirectoryName(file)) is "foods" or "larder";
+
+    private static LarderSheet Sheet(string file)
+    {
+        using FileStream stream = File.OpenRead(file);
+        return LarderFile.Read(stream).Value!;
+    }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Gylebook.Forecast.Foods;
 using Gylebook.Forecast.Report;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -68,7 +69,7 @@ public class FoodCautionsTests
     {
         Recipe plain = RecipeFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/plain-bitter.json"))).Value!;
         Recipe dosed = plain with { Ingredients = [.. plain.Ingredients, Typed.Line(IngredientKind.Food, id, 2, AdditionPoint.KnockOut)] };
-        BrewForecast Forecast(Kit kit) => Forecaster.Forecast(dosed, kit, _ => null, "headspace");
+        BrewForecast Forecast(Kit kit) => Forecaster.Forecast(dosed, kit, Larder.Empty, "headspace");
         double boiling = 1.04 * Forecast(Kits.Lossless).Headline.Single(h => h.Name == "copperUpLitres").Band!.Likely;
         double usable = (boiling + 2) / 0.9;
         Kit tight = Kits.Lossless with { Kettle = Kits.Lossless.Kettle with { Usable = Typed.Litres(usable) } };
@@ -119,7 +120,7 @@ public class FoodCautionsTests
         recipe = recipe with { Ingredients = [.. recipe.Ingredients, Typed.Line(IngredientKind.Food, "raisins-seedless", 0.1, AdditionPoint.Package)] };
         Kit high = Kits.Lossless with { Altitude = Height("5000 ft") };
         Assert.Contains("against the air of 5000 ft,", Assert.Single(
-            Forecaster.Forecast(recipe, high, _ => null, "high").Cautions, c => c.Code == "bottle.unfermentedSugar").Message, StringComparison.Ordinal);
+            Forecaster.Forecast(recipe, high, Larder.Empty, "high").Cautions, c => c.Code == "bottle.unfermentedSugar").Message, StringComparison.Ordinal);
 
         List<Finding> findings = [];
         Assert.Equal("5000 ft", Dose.HeightOn(high, findings)!.Value.Text);
@@ -163,7 +164,7 @@ public class FoodCautionsTests
     {
         Recipe recipe = RecipeFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/plain-bitter.json"))).Value!;
         recipe = recipe with { Ingredients = [.. recipe.Ingredients, Typed.Line(IngredientKind.Food, "apricots-dried-sulphured", 0.5, AdditionPoint.Ferment, 3)] };
-        BrewForecast forecast = Forecaster.Forecast(recipe, Kits.Lossless, _ => null, "apricots");
+        BrewForecast forecast = Forecaster.Forecast(recipe, Kits.Lossless, Larder.Empty, "apricots");
         double litres = forecast.Headline.Single(h => h.Name == "castLitres").Band!.Likely;
         IReadOnlyList<Caution> alone = FoodCautions.Of(
             OfTable("apricots-dried-sulphured").Makeup!, new Dose(Mass.FromKilograms(0.5), At("ferment day 3"), VolumeAt20C.FromLitres(litres)));
@@ -176,8 +177,7 @@ public class FoodCautionsTests
     {
         Recipe recipe = RecipeFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/hedgerow-brown.json"))).Value!;
         FoodSheet flour = FoodFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/foods/pumpkin-seed-flour.json"))).Value!;
-        FoodMakeup makeup = FoodMakeups.From(flour).Makeup!;
-        BrewForecast forecast = Forecaster.Forecast(recipe, BuiltInKit.LanternShed, id => id == flour.Id ? makeup : null, "traces");
+        BrewForecast forecast = Forecaster.Forecast(recipe, BuiltInKit.LanternShed, new Larder([flour]), "traces");
         Assert.Contains("May contain: Sesame.", forecast.Allergens.StatementUs, StringComparison.Ordinal);
         Assert.Contains("May contain: sesame.", forecast.Allergens.StatementEu, StringComparison.Ordinal);
         Assert.DoesNotContain("Sesame", forecast.Allergens.Us);

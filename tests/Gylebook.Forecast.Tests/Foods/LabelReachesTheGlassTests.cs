@@ -1,6 +1,7 @@
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Labels;
 using Gylebook.Forecast.Tests.Report;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -44,7 +45,7 @@ public sealed class LabelReachesTheGlassTests
             {
                 Package = new PackageWish(Typed.Litres(20), "bottle", null),
             };
-            BrewForecast told = Forecaster.Forecast(recipe, Bitters.AtTheSea, asked => asked == id ? food.Makeup : null, "test");
+            BrewForecast told = Forecaster.Forecast(recipe, Bitters.AtTheSea, Larder.OfFoods(food.Makeup with { Id = id }), "test");
             double into = told.Number(at.Point >= AdditionPoint.Rack ? "packagedLitres" : "castLitres");
             FoodLabelReport page = FoodLabelReport.Of(
                 id, food.Makeup.Name, food, new(Mass.FromGrams(20 * grams), "a dose"), new(VolumeAt20C.FromLitres(into), "a batch"), [at], Bitters.AtTheSea);
@@ -83,7 +84,7 @@ public sealed class LabelReachesTheGlassTests
             Id = "mix", Name = "Party mix", Family = "nuts", Ingredients = "Macadamias, raisins.", Composition = new FoodComposition { Water = 5, Carbohydrate = 20 },
         }).Makeup!;
         Recipe recipe = Bitters.With(Typed.Line(IngredientKind.Food, "mix", 0.3, AdditionPoint.Mash));
-        Assert.Contains(Forecaster.Forecast(recipe, Bitters.AtTheSea, _ => mix, "test").Cautions, c => c.Code == "pets.feed");
+        Assert.Contains(Forecaster.Forecast(recipe, Bitters.AtTheSea, Larder.OfFoods(mix), "test").Cautions, c => c.Code == "pets.feed");
     }
 
     private static AllergenOutlook AllergenOutlookOf(MadeUpFood food) => FoodLabelReport.Of("butter", "butter", food, null, null, [], null).Allergens;

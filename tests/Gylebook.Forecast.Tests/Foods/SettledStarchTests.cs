@@ -1,5 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Planning;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
@@ -36,7 +37,7 @@ public class SettledStarchTests(ITestOutputHelper output)
                 Typed.Line(IngredientKind.Food, "peanut-flour-defatted", 0.9, AdditionPoint.KnockOut),
             ],
         };
-        OneRun run = OneRun.Of(BrewPlanner.Plan(dosed, Kits.Lossless, _ => null));
+        OneRun run = OneRun.Of(BrewPlanner.Plan(dosed, Kits.Lossless, Larder.Empty));
         output.WriteLine($"{run[BeerReadouts.CastLitres]} L cast, {run[BeerReadouts.SludgeLitres]} L left");
         Assert.Equal(19, run[BeerReadouts.CastLitres], 0.5);
         Assert.InRange(run[BeerReadouts.SludgeLitres], 2.35 + 1.0, 2.85 + 1.5);

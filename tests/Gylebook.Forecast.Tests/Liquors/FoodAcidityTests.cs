@@ -2,6 +2,7 @@ using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Tests.Shared;
 
@@ -35,7 +36,7 @@ public sealed class FoodAcidityTests
         string sheet = File.ReadAllText(RepositoryFile.PathOf("samples/recipes/foods/pumpkin-seed-flour.json"))
             .Replace("\"assume\":", $"{acidity} \"assume\":", StringComparison.Ordinal);
         FoodMakeup food = FoodMakeups.From(FoodFile.Read(sheet).Value!).Makeup!;
-        BrewPlan planned = BrewPlanner.Plan(RecipeFile.Read(recipe).Value!, Kits.Whole, id => id == food.Id ? food : null);
+        BrewPlan planned = BrewPlanner.Plan(RecipeFile.Read(recipe).Value!, Kits.Whole, Larder.OfFoods(food));
         return WaterTreatment.Of(Still, LiquorNeed.Of(planned)!);
     }
 }

@@ -1,7 +1,6 @@
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Running;
-using Gylebook.Engine.State;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Tests.Report;
@@ -201,7 +200,7 @@ public sealed class AttenuationEvidenceTests
             draw[Array.FindIndex(plan.Parameters, p => p.Id == "yeast.american-ale.maltotriose")] = 1;
             OneRun run = new(plan, draw);
             reached = run[BeerReadouts.ApparentAttenuation];
-            kilograms *= plato / run.Beer.Trace.Of(Stage.Ferment, plan.Packaged[0]).Unfermented.RealExtractPlato;
+            kilograms *= plato / run.Beer.Trace.Unfermented(plan.Packaged[0]).RealExtractPlato;
         }
 
         return reached;

@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Running;
 using Gylebook.Forecast.Planning;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -17,7 +18,7 @@ public sealed class ParameterTests
 
     public static TheoryData<string> Samples() => [.. Directory
         .EnumerateFiles(RepositoryFile.PathOf("samples/recipes"), "*.json", SearchOption.AllDirectories)
-        .Where(file => Path.GetFileName(Path.GetDirectoryName(file)) != "foods")
+        .Where(file => Path.GetFileName(Path.GetDirectoryName(file)) is not ("foods" or "larder"))
         .Select(file => Path.GetRelativePath(RepositoryFile.PathOf("samples/recipes"), file)).Order(StringComparer.Ordinal)];
 
     [Theory]
@@ -31,6 +32,7 @@ public sealed class ParameterTests
             string id = LotNumber.Replace(parameter.Id, "");
             Assert.True(Known(id), $"{id} has no row in data/priors.csv");
             Assert.False(Regex.IsMatch(id, @"\d\.\d"), $"{id} carries a value");
+            Assert.True(ParameterWords.Of(parameter.Id) is { Length: > 0 } words && !words.Contains('{'), $"{id} has no words in data/parameter-words.csv");
             Assert.NotEmpty(parameter.Unit);
             Assert.NotEmpty(parameter.Source);
             Assert.NotEmpty(parameter.Status);
@@ -58,7 +60,7 @@ public sealed class ParameterTests
     {
         FoodMakeup flour = FoodMakeups.From(FoodFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/foods/pumpkin-seed-flour.json"))).Value!).Makeup!;
         Recipe recipe = RecipeFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/hedgerow-brown.json"))).Value!;
-        RunPlan plan = BrewPlanner.Plan(recipe, Kits.Sample("lantern-shed"), id => id == flour.Id ? flour : null).Plan!;
+        RunPlan plan = BrewPlanner.Plan(recipe, Kits.Sample("lantern-shed"), Larder.OfFoods(flour)).Plan!;
         Parameter fat = plan.Parameters.Single(p => p.Id == $"food.{flour.Id}.fat");
         Prior.Label label = Assert.IsType<Prior.Label>(fat.Prior);
         Assert.Equal(flour.LabelEnds.Min(end => end.Fat), label.Low);
@@ -75,7 +77,7 @@ public sealed class ParameterTests
     {
         Recipe recipe = RecipeFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/plain-bitter.json"))).Value!;
         Recipe warm = recipe with { Ferment = [Typed.Days(celsius, 14)] };
-        Parameter gas = BrewPlanner.Plan(warm, Kits.Sample("lantern-shed"), _ => null).Plan!.Parameters.Single(p => p.Id == "ferment.residualGas");
+        Parameter gas = BrewPlanner.Plan(warm, Kits.Sample("lantern-shed"), Larder.Empty).Plan!.Parameters.Single(p => p.Id == "ferment.residualGas");
         Assert.Equal(status, gas.Status);
         Assert.Equal(status == "computed", gas.Source.Contains("Weiss", StringComparison.Ordinal));
     }
@@ -86,10 +88,10 @@ public sealed class ParameterTests
     private static bool Fits(string pattern, string id) =>
         Regex.IsMatch(id, "^" + string.Join(@"\.", pattern.Split('.').Select(part => part == "*" ? "[^.]+" : Regex.Escape(part))) + "$");
 
-    private static RunPlan? Plan(string sample)
+    internal static RunPlan? Plan(string sample)
     {
         Recipe recipe = RecipeFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/" + sample))).Value!;
-        return BrewPlanner.Plan(recipe, Kits.Sample("lantern-shed"), id => OwnFoods.GetValueOrDefault(id)).Plan;
+        return BrewPlanner.Plan(recipe, Kits.Sample("lantern-shed"), Larder.OfFoods(OwnFoods.Values)).Plan;
     }
 
     private static readonly Dictionary<string, FoodMakeup> OwnFoods = Directory

@@ -1,4 +1,5 @@
 using Gylebook.Forecast.Report;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
@@ -20,7 +21,7 @@ public sealed class StartingValuesTests
             Recipe recipe = RecipeFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/" + sample))).Value!;
             foreach (SpargeMethod method in Enum.GetValues<SpargeMethod>())
             {
-                Forecaster.Forecast(Rinsed(recipe, method), kit, _ => null, sample);
+                Forecaster.Forecast(Rinsed(recipe, method), kit, Larder.Empty, sample);
             }
         }
 

@@ -1,9 +1,12 @@
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Forms;
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Foods;
 using Gylebook.Forecast.Json;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Labels;
 using Gylebook.Forecast.Tests.Foods;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
@@ -73,7 +76,7 @@ public sealed class CannotBeMeantTests
     {
         Kit weak = Kits.Whole with { Kettle = Kits.Whole.Kettle with { Power = new(Power.FromKilowatts(1e-300), "1e-300 kW") } };
         Assert.Contains(KitCheck.Findings(weak), f => f is { Code: "kettle.noPower", Severity: Severity.Error, Limit: "0.05 kW" });
-        Assert.Null(Forecaster.Forecast(Plain, weak, _ => null, "test").Failure);
+        Assert.Null(Forecaster.Forecast(Plain, weak, Larder.Empty, "test").Failure);
     }
 
     [Fact]
@@ -179,8 +182,9 @@ public sealed class CannotBeMeantTests
     [Fact]
     public void What_cannot_be_reckoned_is_a_finding_that_names_what_failed()
     {
-        Recipe fed = Plus(Typed.Line(IngredientKind.Food, "moon cheese", 0.5, AdditionPoint.Boil, 10));
-        BrewForecast told = Forecaster.Forecast(fed, Kits.Whole, _ => throw new InvalidOperationException("the moon is far."), "test");
+        Recipe fed = Plus(Typed.Line(IngredientKind.Food, "moon cheese", 0.5, AdditionPoint.Boil, 10) with { Lot = "one" });
+        FoodSheet cheese = new() { Id = "moon-cheese", Name = "moon cheese", Family = "other", Lots = new FailingLots(() => true, "the moon is far.") };
+        BrewForecast told = Forecaster.Forecast(fed, Kits.Whole, new Larder([cheese]), "test");
         Finding finding = Assert.Single(told.Findings, f => f.Code == "forecast.notReckoned");
         Assert.Equal(Severity.Error, finding.Severity);
         Assert.Contains("this cannot be reckoned: the moon is far.", finding.Message, StringComparison.Ordinal);

@@ -1,6 +1,6 @@
 using Gylebook.Forecast.Report;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Tests.Shared;
@@ -85,7 +85,6 @@ public sealed class EdgeRecipesTests
         return Forecaster.Forecast(recipe, BuiltInKit.LanternShed, Beside, sample);
     }
 
-    private static FoodMakeup? Beside(string id) => RepositoryFile.PathOf("samples/recipes/edges/foods") is var folder && Path.Combine(folder, id + ".json") is var file && File.Exists(file)
-        ? FoodMakeups.From(FoodFile.Read(File.ReadAllText(file)).Value!).Makeup
-        : null;
+    private static readonly Larder Beside = new(
+        Directory.GetFiles(RepositoryFile.PathOf("samples/recipes/edges/foods"), "*.json").Select(file => FoodFile.Read(File.ReadAllText(file)).Value!));
 }

@@ -9,9 +9,9 @@ namespace Gylebook.Forecast.Tests.Report;
 public sealed class LinePartsTests
 {
     private static IReadOnlyList<LinePart> Of(RecipeDraft draft) =>
-        LineParts.Of(BrewPlanner.Plan(draft.Recipe!, BuiltInKit.LanternShed, AmountSolverTests.Foods));
+        LineParts.Of(BrewPlanner.Plan(draft.Recipe!, BuiltInKit.LanternShed, RecipeSolverTests.Foods));
 
-    private static RecipeDraft Hedgerow => AmountSolverTests.Draft("hedgerow-brown");
+    private static RecipeDraft Hedgerow => RecipeSolverTests.Draft("hedgerow-brown");
 
     [Fact]
     public void Shares_of_the_grist_are_of_what_was_weighed()
@@ -26,7 +26,7 @@ public sealed class LinePartsTests
     public void Bitterness_of_the_lines_adds_up_to_the_beers()
     {
         RecipeDraft draft = Hedgerow.Duplicate(5).After.Put("ingredients[6].at", "boil 15 min")!.After;
-        BrewForecast forecast = Forecaster.Forecast(draft.Recipe!, BuiltInKit.LanternShed, AmountSolverTests.Foods, "test");
+        BrewForecast forecast = Forecaster.Forecast(draft.Recipe!, BuiltInKit.LanternShed, RecipeSolverTests.Foods, "test");
         IReadOnlyList<LinePart> parts = Of(draft);
         Assert.True(parts[5].Ibu > parts[6].Ibu && parts[6].Ibu > 0);
         Assert.Equal(forecast.Headline.Single(h => h.Name == "bitterness").Band!.Likely, parts.Sum(p => p.Ibu ?? 0), 9);
@@ -37,7 +37,7 @@ public sealed class LinePartsTests
     {
         RecipeDraft with = Hedgerow.Put("liquor.strike", "27 L")!.After;
         int honey = with.Lines.Single(l => l.Of == "honey").Number;
-        double Gravity(RecipeDraft d) => Forecaster.Forecast(d.Recipe!, BuiltInKit.LanternShed, AmountSolverTests.Foods, "t")
+        double Gravity(RecipeDraft d) => Forecaster.Forecast(d.Recipe!, BuiltInKit.LanternShed, RecipeSolverTests.Foods, "t")
             .Headline.Single(h => h.Name == "originalGravity").Band!.Likely;
         Assert.Equal(1000 * (Gravity(with) - Gravity(with.Remove(honey).After)), Of(with)[honey].GravityPoints!.Value, 6);
     }
@@ -47,7 +47,7 @@ public sealed class LinePartsTests
     {
         RecipeDraft draft = Hedgerow;
         LinePart sugar = Of(draft)[^1];
-        BrewForecast forecast = Forecaster.Forecast(draft.Recipe!, BuiltInKit.LanternShed, AmountSolverTests.Foods, "t");
+        BrewForecast forecast = Forecaster.Forecast(draft.Recipe!, BuiltInKit.LanternShed, RecipeSolverTests.Foods, "t");
         Assert.Equal(113 / forecast.Headline.Single(h => h.Name == "packagedLitres").Band!.Likely, sugar.GramsPerLitre!.Value, 9);
     }
 

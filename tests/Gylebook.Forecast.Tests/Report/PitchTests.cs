@@ -1,5 +1,6 @@
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Pitching;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -152,7 +153,7 @@ public sealed class PitchTests
             Typed.Line(IngredientKind.Food, "cordial", 0.5, AdditionPoint.Ferment, 3),
             Typed.Line(IngredientKind.Food, "raspberries-raw", 1, AdditionPoint.Ferment, 3),
             Bitters.Hop(20, AdditionPoint.Ferment, 5));
-        BrewForecast told = Forecaster.Forecast(recipe, Bitters.AtTheSea, id => id == "cordial" ? syrup : null, "test");
+        BrewForecast told = Forecaster.Forecast(recipe, Bitters.AtTheSea, Larder.OfFoods(syrup), "test");
         Assert.Contains(told.Cautions, c => c.Code == "preservative.sorbate");
         Assert.Contains(told.Pitch!.HarvestDoubts, d => d.Contains("preservative", StringComparison.Ordinal));
         Assert.Equal(3, told.Pitch.HarvestDoubts.Count);

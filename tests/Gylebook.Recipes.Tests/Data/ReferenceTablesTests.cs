@@ -18,7 +18,7 @@ public class ReferenceTablesTests
     // A parameter has several: between brewers, within one. What must differ there is asked in PriorsTests.
     private const string Widths = "priors.csv";
 
-    private static readonly string[] OneSourceForAll = ["foods-stimulants.csv", "ingredient-words.csv"];
+    private static readonly string[] OneSourceForAll = ["foods-stimulants.csv", "ingredient-words.csv", "parameter-words.csv"];
 
     public static TheoryData<string> RowsWithASource => [.. Files.Select(row => row.Data).Except(OneSourceForAll)];
 
@@ -29,8 +29,8 @@ public class ReferenceTablesTests
     [Fact]
     public void All_tables_travel_in_the_assembly() => Assert.Equal(
         [
-            "finings.csv", "food-acids.csv", "food-families.csv", "food-minerals.csv", "food-ph.csv", "food-polyols.csv", "foods-stimulants.csv", "foods.csv", "hops.csv", "ingredient-words.csv", "lactic-cultures.csv",
-            "malt-titration.csv", "malts.csv", "priors.csv", "starting-values.csv", "style-statistics.csv", "sugars.csv", "water-balances.csv", "yeasts.csv",
+            "finings.csv", "food-acids.csv", "food-families.csv", "food-minerals.csv", "food-ph.csv", "food-polyols.csv", "foods-stimulants.csv", "foods.csv", "hops.csv", "ingredient-words.csv", "instruments.csv", "lactic-cultures.csv",
+            "malt-titration.csv", "malts.csv", "parameter-words.csv", "priors.csv", "readings.csv", "starting-values.csv", "style-statistics.csv", "sugars.csv", "water-balances.csv", "yeasts.csv",
         ],
         Files.Select(row => row.Data).Order(StringComparer.Ordinal));
 

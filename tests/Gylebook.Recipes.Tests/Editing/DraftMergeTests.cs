@@ -17,14 +17,14 @@ public sealed class DraftMergeTests
         RecipeDraft other = Hedgerow.Put("ingredients[0].amount", "4 kg")!.After.Put("boil.time", "75 min")!.After
             .Remove(3).After.Add(IngredientKind.Malt, "wheat malt", "300 g", Mash).After;
         Assert.Equal(
-            ["boil, time: 60 min → 75 min", "pale ale malt: 3.6 kg → 4 kg", "chocolate malt: 100 g, mash → ", "wheat malt:  → 300 g, mash"],
+            ["boil, time: 60 min → 75 min", "pale ale malt: 3.6 kg → 4 kg", "chocolate malt: 100 g → ", "wheat malt:  → 300 g, mash"],
             DraftComparison.Between(Hedgerow, other).Select(c => $"{c.What}: {c.Before} → {c.After}"));
     }
 
     [Fact]
     public void Edits_of_different_fields_are_both_had()
     {
-        DraftMerge merge = DraftMerge.Of(
+        DraftMerge<RecipeDraft> merge = DraftMerge.Of(
             Hedgerow, Hedgerow.Put("ingredients[0].amount", "4 kg")!.After, Hedgerow.Put("ingredients[1].amount", "700 g")!.After);
         Assert.False(merge.HasConflicts);
         RecipeDraft both = merge.With(_ => true);
@@ -34,7 +34,7 @@ public sealed class DraftMergeTests
     [Fact]
     public void Edits_of_one_field_are_a_choice_between_both_texts()
     {
-        DraftMerge merge = DraftMerge.Of(
+        DraftMerge<RecipeDraft> merge = DraftMerge.Of(
             Hedgerow, Hedgerow.Put("ingredients[0].amount", "4 kg")!.After, Hedgerow.Put("ingredients[0].amount", "5 kg")!.After);
         MergeChoice choice = Assert.Single(merge.Choices);
         Assert.Equal(("5 kg", "4 kg", true), (choice.Yours.After, choice.Theirs, choice.IsConflict));
@@ -49,7 +49,7 @@ public sealed class DraftMergeTests
     [Fact]
     public void Work_on_a_line_they_took_out_brings_it_back_when_chosen()
     {
-        DraftMerge merge = DraftMerge.Of(Hedgerow, Hedgerow.Remove(1).After, Hedgerow.Put("ingredients[1].amount", "700 g")!.After);
+        DraftMerge<RecipeDraft> merge = DraftMerge.Of(Hedgerow, Hedgerow.Remove(1).After, Hedgerow.Put("ingredients[1].amount", "700 g")!.After);
         Assert.True(merge.HasConflicts);
         Assert.DoesNotContain(merge.With(_ => false).Lines, l => l.Of == "munich malt");
         Assert.Equal((1, "700 g"), merge.With(_ => true).Lines.Where(l => l.Of == "munich malt").Select(l => (l.Number, l.Amount)).Single());
@@ -59,7 +59,7 @@ public sealed class DraftMergeTests
     public void Work_on_a_rest_they_took_out_is_a_choice_of_the_whole_list()
     {
         RecipeDraft basis = Hedgerow.AddRest("mash.rests").After;
-        DraftMerge merge = DraftMerge.Of(basis, basis.RemoveFrom("mash.rests", 1).After, basis.Put("mash.rests[1].time", "20 min")!.After);
+        DraftMerge<RecipeDraft> merge = DraftMerge.Of(basis, basis.RemoveItem("mash.rests", 1).After, basis.Put("mash.rests[1].time", "20 min")!.After);
         Assert.True(Assert.Single(merge.Choices).IsConflict);
         Assert.Equal(1, merge.With(_ => false).CountOf("mash.rests"));
         Assert.Equal("20 min", merge.With(_ => true)["mash.rests[1].time"]);
@@ -82,7 +82,7 @@ public sealed class DraftMergeTests
         {
             RecipeDraft basis = RecipeDraft.Of(RecipeFile.Write(one));
             RecipeDraft yours = RecipeDraft.Of(RecipeFile.Write(other));
-            DraftMerge merge = DraftMerge.Of(basis, basis, yours);
+            DraftMerge<RecipeDraft> merge = DraftMerge.Of(basis, basis, yours);
             Assert.False(merge.HasConflicts);
             Assert.Empty(DraftComparison.Between(yours, merge.With(_ => true)));
             Assert.Empty(DraftComparison.Between(basis, merge.With(_ => false)));

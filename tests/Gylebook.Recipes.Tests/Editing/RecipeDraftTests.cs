@@ -12,7 +12,7 @@ public sealed class RecipeDraftTests
     [Fact]
     public void An_amount_is_changed_in_its_place_and_nothing_else_moves()
     {
-        RecipeEdit edit = Hedgerow.Put("ingredients[0].amount", "4 kg")!;
+        DraftEdit<RecipeDraft> edit = Hedgerow.Put("ingredients[0].amount", "4 kg")!;
         Assert.Equal("pale ale malt: 3.6 kg → 4 kg", edit.Label);
         Assert.Equal(Hedgerow.Text.Replace("\"3.6 kg\"", "\"4 kg\"", StringComparison.Ordinal), edit.After.Text);
         Assert.Equal(4, edit.After.Recipe!.Ingredients[0].Amount.Mass!.Value.Value.Kilograms);
@@ -40,10 +40,10 @@ public sealed class RecipeDraftTests
     [Fact]
     public void Souring_is_added_typed_into_and_taken_out()
     {
-        RecipeEdit added = Hedgerow.AddSouring();
+        DraftEdit<RecipeDraft> added = Hedgerow.AddSouring();
         Assert.Equal("souring: added", added.Label);
         Assert.True(added.After.Text.IndexOf("\"souring\"", StringComparison.Ordinal) < added.After.Text.IndexOf("\"boil\"", StringComparison.Ordinal));
-        RecipeEdit sourer = added.After.Put("souring.ph", "3,2")!;
+        DraftEdit<RecipeDraft> sourer = added.After.Put("souring.ph", "3,2")!;
         Assert.Equal("souring, pH: 3.4 → 3,2", sourer.Label);
         Assert.Equal(3.2, sourer.After.Recipe!.Souring!.Ph.Value);
         Assert.Contains(sourer.After.Put("souring.ph", "very")!.After.Findings, f => f.Where == "souring.ph");
@@ -61,10 +61,10 @@ public sealed class RecipeDraftTests
     [Fact]
     public void An_optional_field_emptied_goes_and_its_empty_parent_with_it()
     {
-        RecipeEdit fixedStrike = Hedgerow.Put("liquor.strike", "24 L")!;
+        DraftEdit<RecipeDraft> fixedStrike = Hedgerow.Put("liquor.strike", "24 L")!;
         Assert.Equal("strike liquor: planned → 24 L", fixedStrike.Label);
         Assert.Equal(24, fixedStrike.After.Recipe!.Liquor!.Strike!.Value.Value.Litres);
-        RecipeEdit planned = fixedStrike.After.Put("liquor.strike", " ")!;
+        DraftEdit<RecipeDraft> planned = fixedStrike.After.Put("liquor.strike", " ")!;
         Assert.Equal("strike liquor: 24 L → planned", planned.Label);
         Assert.Equal(Hedgerow.Text, planned.After.Text);
     }
@@ -86,7 +86,7 @@ public sealed class RecipeDraftTests
     [Fact]
     public void A_new_line_stands_behind_those_of_its_time()
     {
-        RecipeEdit edit = Hedgerow.Add(IngredientKind.Hop, "Golding", "20 g", new AdditionTime(AdditionPoint.Boil, 10));
+        DraftEdit<RecipeDraft> edit = Hedgerow.Add(IngredientKind.Hop, "Golding", "20 g", new AdditionTime(AdditionPoint.Boil, 10));
         Assert.Equal("Golding: added, 20 g", edit.Label);
         int place = edit.After.Lines.Single(l => l.Of == "Golding").Number;
         Assert.Equal(AdditionPoint.Boil, edit.After.Lines[place - 1].Time.Point);
@@ -100,7 +100,7 @@ public sealed class RecipeDraftTests
         RecipeDraft twice = Hedgerow.Duplicate(1).After;
         Assert.Equal(["pale ale malt", "munich malt", "munich malt", "caramel malt"], twice.Lines.Take(4).Select(l => l.Of));
         Assert.Equal(Hedgerow.Text, twice.Remove(2).After.Text);
-        RecipeEdit moved = Hedgerow.Move(3, 0)!;
+        DraftEdit<RecipeDraft> moved = Hedgerow.Move(3, 0)!;
         Assert.Equal("chocolate malt: moved up", moved.Label);
         Assert.Equal(Hedgerow.Text, moved.After.Move(0, 3)!.After.Text);
     }
@@ -120,8 +120,8 @@ public sealed class RecipeDraftTests
     {
         RecipeDraft draft = Hedgerow.AddRest("mash.rests").After.AddRest("ferment").After.AddPortion().After.AddStand().After;
         Assert.Equal((2, 2, 2, true), (draft.Recipe!.Mash!.Rests.Count, draft.Recipe.Ferment.Count, draft.Recipe.Portions.Count, draft.Recipe.Stand is not null));
-        RecipeDraft back = draft.RemoveFrom("mash.rests", 1).After.RemoveFrom("ferment", 1).After
-            .RemoveFrom("portions", 1).After.RemoveFrom("portions", 0).After.Drop("stand")!.After;
+        RecipeDraft back = draft.RemoveItem("mash.rests", 1).After.RemoveItem("ferment", 1).After
+            .RemoveItem("portions", 1).After.RemoveItem("portions", 0).After.Drop("stand")!.After;
         Assert.Equal(RecipeDraft.Of(Hedgerow.Text).Recipe!.Name, back.Recipe!.Name);
         Assert.Empty(DraftComparison.Between(Hedgerow, back));
     }
@@ -156,7 +156,7 @@ public sealed class RecipeDraftTests
         Gen.Select(RandomRecipes.Any, Gen.Int[0, fields.Length - 1].Select(i => fields[i]), Gen.String[Gen.Char[' ', '\u24ff'], 1, 80]).Sample((recipe, field, typed) =>
         {
             RecipeDraft draft = RecipeDraft.Of(RecipeFile.Write(recipe));
-            RecipeEdit? edit = draft.Put(field, typed);
+            DraftEdit<RecipeDraft>? edit = draft.Put(field, typed);
             string trimmed = typed.Trim();
             Assert.True(edit is null || RecipeDraft.Of(edit.After.Text)[field] is null || RecipeDraft.Of(edit.After.Text)[field]!.StartsWith(trimmed, StringComparison.Ordinal));
             Assert.True(edit is not null || trimmed.Length == 0 || draft[field] == trimmed || draft[field]!.StartsWith(trimmed, StringComparison.Ordinal));

@@ -1,5 +1,6 @@
 using Gylebook.Recipes.Editing;
 using Gylebook.Science.Water;
+using Gylebook.Tests.Shared;
 
 namespace Gylebook.Recipes.Tests.Editing;
 
@@ -11,7 +12,7 @@ public sealed class WaterDraftTests
     [Fact]
     public void A_new_plan_wants_only_its_litres_to_be_carried_out()
     {
-        WaterDraft draft = Empty.Put("sources[0].report.calcium", "80 mg/L").Put("strike", "20 L");
+        WaterDraft draft = Empty.Typed("sources[0].report.calcium", "80 mg/L").Typed("strike", "20 L");
 
         Assert.NotNull(draft.Plan);
         Assert.Equal(80, draft.Plan.Sources[0].Report!.Calcium!.Value.MilligramsPerLitre, 1e-9);
@@ -24,12 +25,12 @@ public sealed class WaterDraftTests
     [InlineData("mashPh", "five", "five")]
     [InlineData("sources[0].report.ph", "7.6", "7.6")]
     public void A_number_is_kept_as_one_and_text_that_is_none_is_kept_too(string path, string typed, string kept) =>
-        Assert.Equal(kept, Empty.Put(path, typed)[path]);
+        Assert.Equal(kept, Empty.Typed(path, typed)[path]);
 
     [Fact]
     public void Text_that_is_no_number_is_a_finding_at_its_own_field_and_nothing_is_lost()
     {
-        WaterDraft draft = Empty.Put("mashPh", "about five");
+        WaterDraft draft = Empty.Typed("mashPh", "about five");
 
         Assert.Null(draft.Plan);
         Finding finding = Assert.Single(draft.Findings, f => f.Severity == Severity.Error);
@@ -40,7 +41,7 @@ public sealed class WaterDraftTests
     [Fact]
     public void A_key_typed_later_stands_where_the_guide_has_it()
     {
-        WaterDraft draft = Empty.Put("mashPh", "5.4").Put("strike", "20 L").Put("sources[0].share", "100 %");
+        WaterDraft draft = Empty.Typed("mashPh", "5.4").Typed("strike", "20 L").Typed("sources[0].share", "100 %");
 
         Assert.True(draft.Text.IndexOf("sources", StringComparison.Ordinal) < draft.Text.IndexOf("strike", StringComparison.Ordinal));
         Assert.True(draft.Text.IndexOf("strike", StringComparison.Ordinal) < draft.Text.IndexOf("mashPh", StringComparison.Ordinal));
@@ -50,7 +51,7 @@ public sealed class WaterDraftTests
     [Fact]
     public void The_last_line_of_a_report_can_go_and_the_water_is_still_no_distilled_one()
     {
-        WaterDraft draft = Empty.Put("sources[0].report.calcium", "80 mg/L").Put("sources[0].report.calcium", "");
+        WaterDraft draft = Empty.Typed("sources[0].report.calcium", "80 mg/L").Typed("sources[0].report.calcium", "");
 
         Assert.True(draft.Has("sources[0].report"));
         Assert.Null(draft["sources[0].report.calcium"]);
@@ -58,22 +59,22 @@ public sealed class WaterDraftTests
     }
 
     [Fact]
-    public void A_plan_keeps_its_name() => Assert.Same(Empty, Empty.Put("name", " "));
+    public void A_plan_keeps_its_name() => Assert.Same(Empty, Empty.Typed("name", " "));
 
     [Fact]
     public void An_item_goes_behind_the_others_and_its_list_goes_with_the_last_one()
     {
-        WaterDraft two = Empty.Add("salts", ("salt", "gypsum"), ("most", "1 g/L")).Add("salts", ("salt", "table salt"));
+        WaterDraft two = Empty.Added("salts", ("salt", "gypsum"), ("most", "1 g/L")).Added("salts", ("salt", "table salt"));
         Assert.Equal(["gypsum", "table salt"], [two["salts[0].salt"], two["salts[1].salt"]]);
 
-        WaterDraft none = two.RemoveAt("salts", 0).RemoveAt("salts", 0);
+        WaterDraft none = two.RemoveItem("salts", 0).After.RemoveItem("salts", 0).After;
         Assert.Equal(Empty.Text, none.Text);
     }
 
     [Fact]
     public void A_wish_has_its_weight_as_a_number()
     {
-        WaterDraft draft = Empty.Put("strike", "20 L").Add("targets", ("ion", "calcium"), ("amount", "70 mg/L"), ("weight", "2"));
+        WaterDraft draft = Empty.Typed("strike", "20 L").Added("targets", ("ion", "calcium"), ("amount", "70 mg/L"), ("weight", "2"));
 
         Assert.Equal(2, Assert.Single(draft.Plan!.Targets, target => target.Ion == Ion.Calcium).Weight);
     }
@@ -81,11 +82,11 @@ public sealed class WaterDraftTests
     [Fact]
     public void Distilled_water_has_no_report_and_comes_back_with_an_empty_one()
     {
-        WaterDraft distilled = Empty.Put("sources[0].report.calcium", "80 mg/L").Flag("sources[0].boiled", true).Put("strike", "20 L").Distil(0, true);
+        WaterDraft distilled = Empty.Typed("sources[0].report.calcium", "80 mg/L").Typed("sources[0].boiled", "true").Typed("strike", "20 L").Distil(0, true).After;
         Assert.NotNull(distilled.Plan);
         Assert.Null(distilled.Plan.Sources[0].Report);
 
-        WaterDraft again = distilled.Distil(0, false);
+        WaterDraft again = distilled.Distil(0, false).After;
         Assert.NotNull(again.Plan);
         Assert.NotNull(again.Plan.Sources[0].Report);
     }
@@ -93,7 +94,7 @@ public sealed class WaterDraftTests
     [Fact]
     public void An_amount_can_move_to_the_other_way_laboratories_print_it()
     {
-        WaterDraft draft = Empty.Put("strike", "20 L").Put("sources[0].report.sulphate", "10 mg/L").Rename("sources[0].report.sulphate", "sources[0].report.sulphateSulphur");
+        WaterDraft draft = Empty.Typed("strike", "20 L").Typed("sources[0].report.sulphate", "10 mg/L").Rename("sources[0].report.sulphate", "sources[0].report.sulphateSulphur")!.After;
 
         Assert.Null(draft["sources[0].report.sulphate"]);
         Assert.Equal(10, draft.Plan!.Sources[0].Report!.SulphateSulphur!.Value.MilligramsPerLitre, 1e-9);
@@ -102,14 +103,14 @@ public sealed class WaterDraftTests
     [Fact]
     public void Waters_and_shelf_of_another_plan_take_the_place_of_ones_own()
     {
-        WaterDraft other = Empty.Put("sources[0].name", "well").Add("salts", ("salt", "gypsum")).Add("acids", ("acid", "lactic acid 88 %"));
-        WaterDraft mine = WaterDraft.New("For a mild").Add("salts", ("salt", "table salt")).Put("mashPh", "5.4");
+        WaterDraft other = Empty.Typed("sources[0].name", "well").Added("salts", ("salt", "gypsum")).Added("acids", ("acid", "lactic acid 88 %"));
+        WaterDraft mine = WaterDraft.New("For a mild").Added("salts", ("salt", "table salt")).Typed("mashPh", "5.4");
 
-        WaterDraft taken = mine.TakeSources(other).TakeShelf(other);
+        WaterDraft taken = mine.TakeSources(other).After.TakeShelf(other).After;
 
         Assert.Equal(("For a mild", "well", "gypsum", "lactic acid 88 %", "5.4"),
             (taken.Name, taken["sources[0].name"], taken["salts[0].salt"], taken["acids[0].acid"], taken["mashPh"]));
         Assert.Equal(1, taken.CountOf("salts"));
-        Assert.Equal(0, mine.TakeShelf(Empty).CountOf("salts"));
+        Assert.Equal(0, mine.TakeShelf(Empty).After.CountOf("salts"));
     }
 }

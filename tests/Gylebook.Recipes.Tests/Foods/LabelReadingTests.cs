@@ -79,7 +79,7 @@ public class LabelReadingTests
         var finding = Assert.Single(FoodMakeups.From(Sheet("nuts", PeanutFlour)).Findings, finding => finding.Code == "food.labelRead");
         Assert.Equal(Severity.Note, finding.Severity);
         // 5.5 to 6.5 g of 12 g protein, less than half a gram of fat.
-        Assert.Contains("protein [45.833, 54.167), fat [0, 4.167)", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("protein 45.83 to 54.17, fat 0 to 4.17", finding.Message, StringComparison.Ordinal);
     }
 
     // Defatted peanut flour as a European panel prints it: carbohydrate 34.7 - 15.8 = 18.9 g, salt 0.45 g, per 100 g.

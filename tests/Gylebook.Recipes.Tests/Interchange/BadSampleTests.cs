@@ -35,6 +35,12 @@ public sealed class BadSampleTests
             return WaterFile.Read(bytes).Findings;
         }
 
+        if (Path.GetFileName(path).StartsWith("larder-", StringComparison.Ordinal))
+        {
+            using MemoryStream stream = new(bytes.ToArray());
+            return LarderFile.Read(stream).Findings;
+        }
+
         var recipe = RecipeFile.Read(bytes);
         return recipe.Value is null ? recipe.Findings : RecipeCheck.Findings(recipe.Value);
     }

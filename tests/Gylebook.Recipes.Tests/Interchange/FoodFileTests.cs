@@ -1,3 +1,4 @@
+using Gylebook.Recipes.Forms;
 using CsCheck;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -71,6 +72,21 @@ public sealed class FoodFileTests
     {
         var finding = Assert.Single(FoodFile.Read(Flour.Replace(was, wrong, StringComparison.Ordinal)).Findings);
         Assert.Equal((code, where), (finding.Code, finding.Where));
+    }
+
+    // A comma before the decimals is Europe's; with three digits behind it, it may stand for thousands.
+    [Theory]
+    [InlineData("460,24 kJ", true)]
+    [InlineData("110,0 kcal", true)]
+    [InlineData("1,355 kJ", false)]
+    [InlineData("1,355.5 kJ", false)]
+    public void An_energy_with_a_comma_is_read_unless_it_may_be_a_thousand(string energy, bool isRead)
+    {
+        Reading<FoodSheet> reading = FoodFile.Read(Flour.Replace("110 kcal", energy, StringComparison.Ordinal));
+        double? expected = isRead ? 110.0 : null;
+        double? read = reading.Value?.Label!.EnergyKilocalories;
+        Assert.Equal(expected, read is { } energyRead ? Math.Round(energyRead, 9) : null);
+        Assert.Equal(!isRead, reading.Findings.Any(finding => finding is { Where: "label.energy", Code: "energy.wrong" }));
     }
 
     [Fact]

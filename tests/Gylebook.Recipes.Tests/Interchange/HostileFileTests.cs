@@ -1,3 +1,4 @@
+using Gylebook.Recipes.Forms;
 using System.Diagnostics;
 using System.Text;
 using CsCheck;

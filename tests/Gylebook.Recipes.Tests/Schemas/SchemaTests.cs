@@ -8,7 +8,7 @@ namespace Gylebook.Recipes.Tests.Schemas;
 public sealed class SchemaTests
 {
     // Well-formed and of the right shape: what is wrong with these is written twice, or does not make sense.
-    private static readonly string[] BeyondASchema = ["key-twice.json", "absurd.json", "hops-absurd.json", "kit-absurd.json", "souring-absurd.json", "water-absurd.json"];
+    private static readonly string[] BeyondASchema = ["key-twice.json", "absurd.json", "hops-absurd.json", "kit-absurd.json", "souring-absurd.json", "water-absurd.json", "larder-yeast-wrong.json"];
 
     /// <summary>Every broken file that is JSON at all, and whose fault is one of form.</summary>
     public static TheoryData<string> BadForms() =>
@@ -31,13 +31,24 @@ public sealed class SchemaTests
     public void A_sample_food_is_valid(string path) => Assert.Empty(PublishedSchema.Objections("food", Samples.Text(path)));
 
     [Theory]
+    [MemberData(nameof(Samples.Larder), MemberType = typeof(Samples))]
+    public void A_sample_sheet_is_valid(string path)
+    {
+        using FileStream stream = File.OpenRead(Samples.Folder(path));
+        var sheet = LarderFile.Read(stream).Value!;
+        string form = JsonDocument.Parse(Samples.Text(path)).RootElement.GetProperty("format").GetString()!.Split('-', '/')[1];
+        Assert.Empty(PublishedSchema.Objections(form, Samples.Text(path)));
+        Assert.Empty(PublishedSchema.Objections(form, LarderFile.Write(sheet)));
+    }
+
+    [Theory]
     [MemberData(nameof(Samples.Waters), MemberType = typeof(Samples))]
     public void A_sample_water_plan_is_valid(string path) => Assert.Empty(PublishedSchema.Objections("water", Samples.Text(path)));
 
     [Theory]
     [MemberData(nameof(BadForms))]
     public void A_broken_file_is_refused(string path) => Assert.NotEmpty(PublishedSchema.Objections(
-        Path.GetFileName(path).Split('-')[0] is "kit" or "water" ? Path.GetFileName(path).Split('-')[0] : "recipe", Samples.Text(path)));
+        Path.GetFileName(path).Split('-') switch { ["kit", ..] => "kit", ["water", ..] => "water", ["larder", var form, ..] => form, _ => "recipe" }, Samples.Text(path)));
 
     [Fact]
     public void What_we_write_is_valid() => RandomRecipes.Any.Sample(

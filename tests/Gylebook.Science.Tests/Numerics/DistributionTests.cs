@@ -106,4 +106,39 @@ public sealed class DistributionTests
     [InlineData(double.NaN)]
     public void A_share_that_no_draw_has_is_refused(double share) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => new Distribution(Family.Normal, 0, 1, -Inf, Inf).Quantile(share));
+
+    /// <summary>Each family, near its ends and far from them.</summary>
+    public static TheoryData<Family, double, double, double?, double?> Widths => new()
+    {
+        { Family.Normal, 1, 0.2, null, null },
+        { Family.Normal, 1, 0.2, 0.9, 1.3 },
+        { Family.Normal, 1, 0.01, 0.5, 1.5 },
+        { Family.LogNormal, 2, 0.3, 0, null },
+        { Family.LogNormal, 2, 0.3, 1.5, 3 },
+        { Family.LogNormal, 0, 0.3, 0, 3 },
+        { Family.LogitNormal, 0.95, 0.8, 0.6, 1 },
+        { Family.Triangular, 0.2, 0, 0.1, 0.4 },
+        { Family.Uniform, 0.2, 0, 0.1, 0.4 },
+        { Family.LogUniform, 0.2, 0, 0.1, 0.4 },
+    };
+
+    [Theory]
+    [MemberData(nameof(Widths))]
+    public void Many_at_once_are_each_by_itself(Family family, double median, double spread, double? low, double? high)
+    {
+        Width width = new(family, spread, low, high, WidthEnds.Value);
+        Distribution one = width.About(median);
+        double[] shares = [.. Enumerable.Range(0, 101).Select(i => (i + 0.5) / 101)], normals = [.. shares.Select(StandardNormal.Quantile)];
+        double[] filled = new double[101], scattered = new double[101];
+        one.Fill(shares, normals, filled);
+        Array.Fill(scattered, median);
+        width.Scatter(scattered, shares, normals, [.. Enumerable.Range(0, 101)]);
+        for (int i = 0; i < 101; i++)
+        {
+            Assert.Equal(one.Quantile(shares[i]), filled[i]);
+            Assert.Equal(one.Quantile(shares[i]), scattered[i], 1e-12);
+        }
+
+        Assert.Equal(median, filled[50]);
+    }
 }

@@ -4,12 +4,13 @@ using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Larders;
 using Gylebook.Store;
 using Gylebook.Store.Sqlite;
 using Gylebook.Tests.Shared;
 using Gylebook.Web.Features.Liquors;
 using Gylebook.Web.Features.Recipes;
-using Gylebook.Web.Features.Recipes.Drafting;
+using Gylebook.Web.Drafting;
 using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Reading;
 using Gylebook.Web.Widgets;
@@ -26,11 +27,12 @@ public sealed class DamageTests : GylebookTestContext
     [Fact]
     public async Task A_recipe_that_cannot_be_reckoned_is_a_finding_and_can_be_undone()
     {
-        Guid id = await RecipeAsync();
-        using OpenDraft draft = (await OpenDraft.OpenAsync(Book, id, "one"))!;
+        string recipe = (await TextAsync("samples/recipes/hedgerow-brown.json")).Replace("\"food\": \"pumpkin-seed-flour\"", "\"food\": \"pumpkin-seed-flour\", \"lot\": \"one\"", StringComparison.Ordinal);
+        Guid id = await Book.Recipes.CreateAsync(recipe, cancellation: Cancellation);
+        using OpenDraft<RecipeDraft> draft = (await OpenDraft.OpenAsync(Book.Drafts, id, RecipeDraft.Of, "one"))!;
         bool isBroken = false;
-        FoodMakeup? flour = FoodMakeups.From(FoodFile.Read(await TextAsync("samples/recipes/foods/pumpkin-seed-flour.json")).Value!).Makeup;
-        RecipeDesk desk = new(draft, BuiltInKit.LanternShed, _ => isBroken ? throw new InvalidOperationException("the food is made of nothing") : flour, new Shown(ReaderUnits.Metric), door: new ReckoningDoor(_terminal));
+        FoodSheet flour = FoodFile.Read(await TextAsync("samples/recipes/foods/pumpkin-seed-flour.json")).Value! with { Lots = new FailingLots(() => isBroken, "the food is made of nothing") };
+        RecipeDesk desk = new(draft, BuiltInKit.LanternShed, new Larder([flour]), new Shown(ReaderUnits.Metric), door: new ReckoningDoor(_terminal));
         isBroken = true;
         await desk.EditAsync(d => d.Put("ingredients[0].amount", "4 kg"));
         Assert.Contains(desk.OfStage(null), f => f.Message.StartsWith("this cannot be reckoned: the food is made of nothing.", StringComparison.Ordinal));

@@ -2,7 +2,7 @@ using Bunit;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Store;
 using Gylebook.Web.Demo;
-using Gylebook.Web.Features.Foods;
+using Gylebook.Web.Features.Larders;
 using Gylebook.Web.Features.Kits;
 
 namespace Gylebook.Web.Tests.Features;
@@ -23,7 +23,7 @@ public sealed class DemoTests : GylebookTestContext
             Assert.NotNull(RecipeFile.Read(draft.Document).Value);
         }
 
-        Assert.NotNull((await OwnFoods.OfAsync(Book, Cancellation)).Find("pumpkin-seed-flour"));
+        Assert.NotNull((await OwnLarder.OfAsync(Book, Cancellation)).Food("pumpkin-seed-flour"));
         KitInUse kit = await KitInUse.FindAsync(Book, Cancellation);
         Assert.Equal(LanternShed.Name, kit.Kit.Name);
         Assert.NotNull(kit.Id);

@@ -1,11 +1,14 @@
 using AngleSharp.Dom;
 using Bunit;
+using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Store;
 using Gylebook.Web.Demo;
 using Gylebook.Web.Features.Foods;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Gylebook.Web.Tests.Features;
 
@@ -27,6 +30,17 @@ public sealed class FoodsTests : GylebookTestContext
         Assert.NotEmpty(milk);
         Assert.Empty(FoodSearch.Find([], "xyzzy"));
         Assert.Equal(FoodTable.All.Count, FoodSearch.Find([], " ").Count);
+    }
+
+    [Fact]
+    public void Foods_stand_in_families_that_open_until_one_is_searched_for()
+    {
+        IRenderedComponent<FoodsPage> page = RenderMetric<FoodsPage>();
+        Assert.Equal(FoodTable.All.Select(food => food.Family.Name).Distinct().Count(), page.FindAll("details.family").Count);
+        Assert.Equal(FoodTable.All.Count, page.FindAll("details.family li").Count);
+        page.Find("#food-search").Input("milk chocolate");
+        Assert.Empty(page.FindAll("details.family"));
+        Assert.Contains(page.FindAll("li a"), link => link.TextContent == "milk chocolate");
     }
 
     [Fact]
@@ -87,8 +101,23 @@ public sealed class FoodsTests : GylebookTestContext
         Assert.Equal(findings, page.FindAll("section.care [data-code='kit.altitude']").Count);
         if (findings > 0)
         {
-            Assert.Contains("kit.altitude: 9000 m; must be -450 m to 6000 m", page.Find("section.care").TextContent, StringComparison.Ordinal);
+            Assert.Contains("the kit, height above the sea: 9000 m; must be -450 m to 6000 m", page.Find("section.care").TextContent, StringComparison.Ordinal);
         }
+    }
+
+    [Fact]
+    public async Task A_food_of_the_table_is_put_into_a_recipe_by_an_edit_that_undo_takes_back()
+    {
+        Guid recipe = await Book.Recipes.CreateAsync(await File.ReadAllTextAsync(Gylebook.Tests.Shared.RepositoryFile.PathOf("samples/recipes/plain-bitter.json"), Cancellation), cancellation: Cancellation);
+        IRenderedComponent<FoodPage> page = RenderMetric<FoodPage>(p => p.Add(f => f.FoodId, "raisins-seedless"));
+        page.WaitForElement(".put form");
+        page.FindAll(".put select")[1].Change("knock-out");
+        await page.Find(".put form").SubmitAsync();
+        Draft draft = (await Book.Drafts.FindAsync(recipe, Cancellation))!;
+        DraftLine added = RecipeDraft.Of(draft.Document).Lines.Single(line => line.Of == "raisins-seedless");
+        Assert.Equal(("knock-out", "200 g"), (added.At, added.Amount));
+        Assert.EndsWith(PageUrls.RecipeAt(recipe, added.Number), Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
+        Assert.Equal("raisins-seedless: added, 200 g", draft.UndoLabel);
     }
 
     [Fact]

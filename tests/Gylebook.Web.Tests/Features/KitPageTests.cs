@@ -2,6 +2,7 @@ using AngleSharp.Dom;
 using Bunit;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
+using Gylebook.Science.Quantities;
 using Gylebook.Store;
 using Gylebook.Web.Features.Kits;
 
@@ -18,10 +19,22 @@ public sealed class KitPageTests : GylebookTestContext
     {
         (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
         Type(page, "Conversion", "88,5");
-        page.WaitForAssertion(() => Assert.Equal("Saved 09:30", page.Find(".saved").TextContent));
+        page.WaitForAssertion(() => Assert.Equal("Saved 09:30", page.Find(".saved").TextContent.Trim()));
         Kit kit = await StoredAsync(id);
         Assert.Equal("88,5 %", kit.Conversion.Text);
         Assert.Equal(KitFile.Write(BuiltInKit.LanternShed), KitFile.Write(kit with { Conversion = BuiltInKit.LanternShed.Conversion }));
+    }
+
+    // Seen once in some thirty runs on a machine with ten times its load: the last key was heard of by the field's change alone.
+    [Fact]
+    public async Task A_key_the_page_did_not_hear_of_counts_when_the_field_is_left()
+    {
+        (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
+        await page.InvokeAsync(() => Field(page, "Conversion").Input("8"));
+        Clock.Step(TimeSpan.FromSeconds(1));
+        page.WaitForAssertion(() => Assert.Equal("8 %", Field(page, "Conversion").GetAttribute("data-stored")));
+        await page.InvokeAsync(() => Field(page, "Conversion").Change("88"));
+        Assert.Equal("88 %", (await StoredAsync(id)).Conversion.Text);
     }
 
     [Fact]
@@ -52,9 +65,9 @@ public sealed class KitPageTests : GylebookTestContext
             Type(page, label, text);
         }
 
-        Field(page, "Hydrometer, ±").Change("0.002");
+        Type(page, "Hydrometer, ±", "0.002");
         string[] expected = [.. fields.Select(field => field.Text), "± 0.002"];
-        page.WaitForAssertion(() => Assert.Equal("Saved 09:30", page.Find(".saved").TextContent));
+        page.WaitForAssertion(() => Assert.Equal("Saved 09:30", page.Find(".saved").TextContent.Trim()));
         string document = KitFile.Write(await StoredAsync(id));
         Assert.All(expected, text => Assert.Contains(text, document, StringComparison.Ordinal));
     }
@@ -64,11 +77,11 @@ public sealed class KitPageTests : GylebookTestContext
     {
         (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
         Assert.DoesNotContain("Wort through it", page.Markup, StringComparison.Ordinal);
-        page.Find("#chiller").Change("counterflow");
+        Field(page, "Chiller").Change("counterflow");
         page.WaitForAssertion(() => Assert.Contains("Wort through it", page.Markup, StringComparison.Ordinal));
-        Field(page, "Cooling water, L/min").Change("7,5");
-        Field(page, "Heat it carries, kW/K").Change("0.4");
-        Field(page, "Wort through it, L/min").Change("2");
+        Type(page, "Cooling water, L/min", "7,5");
+        Type(page, "Heat it carries, kW/K", "0.4");
+        Type(page, "Wort through it, L/min", "2");
         page.WaitForAssertion(() => Assert.Contains("near boiling", page.Find("section[aria-labelledby=cold] .caution").TextContent, StringComparison.Ordinal));
         Chiller chiller = (await StoredAsync(id)).Chiller!;
         Assert.Equal((ChillerKind.Counterflow, 7.5, 0.4, 2), (chiller.Means, chiller.LitresPerMinute, chiller.KilowattsPerKelvin, chiller.WortLitresPerMinute));
@@ -79,8 +92,8 @@ public sealed class KitPageTests : GylebookTestContext
     public async Task Without_a_chiller_the_vessels_own_cooling_is_asked_for_and_no_figure_is_lost()
     {
         (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
-        Field(page, "Cooling water, L/min").Change("8");
-        page.Find("#chiller").Change("none");
+        Type(page, "Cooling water, L/min", "8");
+        Field(page, "Chiller").Change("none");
         page.WaitForAssertion(() => Assert.Contains("A closed vessel cools in", page.Markup, StringComparison.Ordinal));
         Type(page, "A closed vessel cools in", "9 h");
         Type(page, "A standing mash cools in", "20 h");
@@ -94,13 +107,14 @@ public sealed class KitPageTests : GylebookTestContext
     [InlineData("1001")]
     [InlineData("eight")]
     [InlineData("8 L")]
-    public async Task A_flow_that_cannot_be_stays_unsaved_and_is_told_under_its_field(string typed)
+    public async Task A_flow_that_cannot_be_stays_as_typed_and_is_told_under_its_field(string typed)
     {
         (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
-        Field(page, "Cooling water, L/min").Change(typed);
+        Type(page, "Cooling water, L/min", typed);
         page.WaitForAssertion(() => Assert.Contains(
             "0.01 to 1000", Field(page, "Cooling water, L/min").ParentElement!.TextContent, StringComparison.Ordinal));
-        Assert.Null((await StoredAsync(id)).Chiller!.LitresPerMinute);
+        page.WaitForAssertion(() => Assert.Equal("Saved 09:30", page.Find(".saved").TextContent.Trim()));
+        Assert.Equal(typed, KitDesk.TextOf((await Book.Kits.FindAsync(id, Cancellation))!.Document)["chiller.litresPerMinute"]);
     }
 
     [Fact]
@@ -109,8 +123,8 @@ public sealed class KitPageTests : GylebookTestContext
         Guid id = await Book.Kits.CreateAsync(
             KitFile.Write(BuiltInKit.LanternShed with { Chiller = new Chiller("snow", null) }), cancellation: Cancellation);
         IRenderedComponent<KitPage> page = RenderMetric<KitPage>(p => p.Add(k => k.Id, id));
-        Assert.Contains("immersion, counterflow, plate, none", page.WaitForElement("#chiller").ParentElement!.TextContent, StringComparison.Ordinal);
-        Assert.Equal("snow", page.Find("#chiller").GetAttribute("value"));
+        Assert.Contains("immersion, counterflow, plate, none", page.WaitForElement("[data-field=\"chiller.kind\"]").ParentElement!.TextContent, StringComparison.Ordinal);
+        Assert.Equal("snow", Field(page, "Chiller").GetAttribute("value"));
     }
 
     [Fact]
@@ -129,7 +143,7 @@ public sealed class KitPageTests : GylebookTestContext
     {
         (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
         Kit theirs = BuiltInKit.LanternShed with { Name = "Lantern Shed, new bag" };
-        await Book.Kits.SaveAsync(id, 1, KitFile.Write(theirs), "another tab", Cancellation);
+        await Book.Kits.Drafts.SaveAsync(id, 1, KitFile.Write(theirs), "another text", "another tab", Cancellation);
         page.WaitForAssertion(() => Assert.Equal("Lantern Shed, new bag", page.Find("h1").TextContent));
     }
 
@@ -138,27 +152,27 @@ public sealed class KitPageTests : GylebookTestContext
     {
         (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
         await Book.Kits.DeleteAsync(id, Cancellation);
-        page.WaitForAssertion(() => Assert.Contains("lies in the bin", page.Markup, StringComparison.Ordinal));
+        page.WaitForAssertion(() => Assert.Contains("is in the bin", page.Markup, StringComparison.Ordinal));
     }
 
     [Theory]
-    [InlineData("Keep yours", "90 %", "Lantern Shed")]
-    [InlineData("Keep this one", "95 %", "Changed elsewhere")]
-    public async Task A_stale_write_loses_nothing(string button, string conversion, string name)
+    [InlineData("All mine", "90 %")]
+    [InlineData("All from the other tab", "92 %")]
+    public async Task A_stale_write_loses_nothing(string button, string conversion)
     {
         (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
         await using Book elsewhere = await OpenAsync();
-        Kit theirs = BuiltInKit.LanternShed with { Name = "Changed elsewhere" };
-        await elsewhere.Kits.SaveAsync(id, 1, KitFile.Write(theirs), "another program", Cancellation);
+        Kit theirs = BuiltInKit.LanternShed with { Name = "Changed elsewhere", Conversion = new(Fraction.FromPercent(92), "92 %") };
+        await elsewhere.Kits.Drafts.SaveAsync(id, 1, KitFile.Write(theirs), "another text", "another program", Cancellation);
 
         Type(page, "Conversion", "90 %");
         IElement clash = page.WaitForElement(".clash");
-        Assert.Contains("Changed elsewhere", clash.TextContent, StringComparison.Ordinal);
+        Assert.Contains("92 %", clash.TextContent, StringComparison.Ordinal);
         Assert.Contains("90 %", clash.TextContent, StringComparison.Ordinal);
         Button(page, button).Click();
         page.WaitForAssertion(() => Assert.Empty(page.FindAll(".clash")));
         Kit kept = await StoredAsync(id);
-        Assert.Equal((conversion, name), (kept.Conversion.Text, kept.Name));
+        Assert.Equal((conversion, "Changed elsewhere"), (kept.Conversion.Text, kept.Name));
     }
 
     [Fact]
@@ -166,8 +180,7 @@ public sealed class KitPageTests : GylebookTestContext
     {
         Guid id = await Book.Kits.CreateAsync("""{ "format": "gylebook-kit/1", "name": "By hand", "kettel": {} }""", cancellation: Cancellation);
         IRenderedComponent<KitPage> page = RenderMetric<KitPage>(p => p.Add(k => k.Id, id));
-        Assert.Contains("kettel", page.WaitForElement("pre").TextContent, StringComparison.Ordinal);
-        Assert.NotEmpty(page.FindAll(".findings li"));
+        Assert.Contains("kettel", page.WaitForElement(".findings").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -175,16 +188,16 @@ public sealed class KitPageTests : GylebookTestContext
     {
         (Guid id, IRenderedComponent<KitPage> page) = await PageAsync();
         Disk.IsFull = true;
-        page.Find("#kit-name").Change(Long);
+        Typed(page.Find("[data-field=name]"), Long);
         page.WaitForAssertion(() => Assert.Contains("Not saved: There is no room left", page.Find(".saved").TextContent, StringComparison.Ordinal));
-        Assert.Equal(Long, page.Find("#kit-name").GetAttribute("value"));
+        Assert.Equal(Long, page.Find("[data-field=name]").GetAttribute("value"));
         Assert.StartsWith("data:application/json;base64,", page.Find("a[download]").GetAttribute("href"), StringComparison.Ordinal);
 
         Disk.IsFull = false;
         Button(page, "Save again").Click();
-        page.WaitForAssertion(() => Assert.Equal("Saved 09:30", page.Find(".saved").TextContent));
+        page.WaitForAssertion(() => Assert.Equal("Saved 09:30", page.Find(".saved").TextContent.Trim()));
         Assert.Contains(Long, (await Book.Kits.FindAsync(id, Cancellation))!.Document, StringComparison.Ordinal);
-        Assert.Empty(page.FindAll("a[download]"));
+        Assert.Equal($"files/kit/{id}", page.FindAll("a[download]").Single().GetAttribute("href"));
     }
 
     private static IElement Field(IRenderedComponent<KitPage> page, string label)
@@ -201,8 +214,13 @@ public sealed class KitPageTests : GylebookTestContext
 
     private static void Type(IRenderedComponent<KitPage> page, string label, string text)
     {
-        Field(page, label).Input(text);
-        Field(page, label).Change(text);
+        Typed(Field(page, label), text);
+    }
+
+    private static void Typed(IElement field, string text)
+    {
+        field.Input(text);
+        field.Change(text);
     }
 
     private async Task<(Guid Id, IRenderedComponent<KitPage> Page)> PageAsync()

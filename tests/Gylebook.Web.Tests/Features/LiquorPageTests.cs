@@ -1,3 +1,4 @@
+using Gylebook.Tests.Shared;
 using AngleSharp.Dom;
 using Bunit;
 using Gylebook.Recipes.Editing;
@@ -24,7 +25,7 @@ public sealed class LiquorPageTests : GylebookTestContext
         await StoredAsync(id, stored => Assert.Equal(
             ("80 mg/L", "120.5 mg/L CaCO3", "35 mg/L", "7.6"),
             (stored["sources[0].report.calcium"], stored["sources[0].report.alkalinity"], stored["sources[0].report.chloride"], stored["sources[0].report.ph"])));
-        page.WaitForAssertion(() => Assert.StartsWith("Saved", page.Find(".saved").TextContent, StringComparison.Ordinal));
+        page.WaitForAssertion(() => Assert.StartsWith("Saved", page.Find(".saved").TextContent.Trim(), StringComparison.Ordinal));
     }
 
     [Fact]
@@ -86,7 +87,7 @@ public sealed class LiquorPageTests : GylebookTestContext
     {
         Guid recipe = await DemoAsync("Plain Bitter");
         IRenderedComponent<RecipePage> before = RenderMetric<RecipePage>(p => p.Add(r => r.Id, recipe));
-        Assert.Equal(PageUrls.RecipeLiquor(recipe), before.WaitForElement(".water a").GetAttribute("href"));
+        Assert.Equal(PageUrls.RecipeLiquor(recipe), before.WaitForElement(".plan").GetAttribute("href"));
 
         IRenderedComponent<RecipeLiquorPage> start = RenderMetric<RecipeLiquorPage>(p => p.Add(r => r.Id, recipe));
         start.WaitForElement("button[aria-label=\"Begin with Hard well for a pale beer\"]").Click();
@@ -127,9 +128,9 @@ public sealed class LiquorPageTests : GylebookTestContext
     public async Task A_reading_says_what_to_add_now_and_its_malts_are_remembered()
     {
         WaterDraft plan = WaterDraft.New("M2")
-            .Put("sources[0].report.alkalinity", "100 mg/L CaCO3").Put("sources[0].report.calcium", "40 mg/L").Put("sources[0].report.magnesium", "5 mg/L").Put("sources[0].report.ph", "7.5")
-            .Put("strike", "15 L").Put("mashPh", "5.642").Add("acids", ("acid", "lactic acid 88 %"))
-            .Add("grist", ("malt", "pale ale malt"), ("amount", "4.5 kg")).Learn([("pale ale malt", "5.75", "40")]);
+            .Typed("sources[0].report.alkalinity", "100 mg/L CaCO3").Typed("sources[0].report.calcium", "40 mg/L").Typed("sources[0].report.magnesium", "5 mg/L").Typed("sources[0].report.ph", "7.5")
+            .Typed("strike", "15 L").Typed("mashPh", "5.642").Added("acids", ("acid", "lactic acid 88 %"))
+            .Added("grist", ("malt", "pale ale malt"), ("amount", "4.5 kg")).Learn([("pale ale malt", "5.75", "40")]).After;
         Guid id = await Book.Waters.CreateAsync(plan.Text, cancellation: Cancellation);
         IRenderedComponent<LiquorPage> page = await OpenAsync(id);
         page.WaitForAssertion(() => Assert.Contains("3.0\u00A0mL lactic acid 88 %", Text(page.Find(".doses")), StringComparison.Ordinal));
@@ -161,13 +162,13 @@ public sealed class LiquorPageTests : GylebookTestContext
     }
 
     [Theory]
-    [InlineData("Keep yours", "5.3")]
-    [InlineData("Keep this one", "5.6")]
+    [InlineData("All mine", "5.3")]
+    [InlineData("All from the other tab", "5.6")]
     public async Task A_stale_write_loses_nothing(string button, string ph)
     {
         (Guid id, IRenderedComponent<LiquorPage> page) = await NewAsync();
         await using Book elsewhere = await OpenAsync();
-        await elsewhere.Waters.SaveAsync(id, 1, WaterDraft.New("My water").Put("mashPh", "5.6").Text, "another program", Cancellation);
+        await elsewhere.Waters.Drafts.SaveAsync(id, 1, WaterDraft.New("My water").Typed("mashPh", "5.6").Text, "another text", "another program", Cancellation);
 
         Type(page, "Mash pH, cooled to 20 °C", "5.3");
         Assert.Contains("5.6", page.WaitForElement(".clash").TextContent, StringComparison.Ordinal);

@@ -1,3 +1,4 @@
+using Gylebook.Recipes.Forms;
 using Bunit;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
@@ -5,6 +6,8 @@ using Gylebook.Recipes.Interchange;
 using Gylebook.Store;
 using Gylebook.Web.Features.Settings;
 using Gylebook.Web.Features.Today;
+using Gylebook.Web.Layout;
+using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -35,44 +38,32 @@ public sealed class TodayAndSettingsTests : GylebookTestContext
     }
 
     [Fact]
-    public async Task A_choice_is_written_into_the_book()
+    public async Task A_choice_is_kept_in_the_browser_and_not_in_the_book()
     {
+        JSInterop.SetupModule(Reader.Script).Setup<bool>("keep", _ => true).SetResult(true);
         IRenderedComponent<SettingsPage> page = RenderMetric<SettingsPage>();
-        page.FindAll("label").First(label => label.TextContent.Trim() == "US gallon").QuerySelector("input")!.Change("on");
+        Choose(page, "US gallon");
         page.WaitForAssertion(() => Assert.Equal(VolumeUnit.UsGallon, Reader.Shown.Units.Volume));
-        Assert.Equal("US gal", await Book.Settings.FindAsync("units.volume", Cancellation));
+        JSRuntimeInvocation kept = JSInterop.VerifyInvoke("keep");
+        Assert.Equal([ReaderChoice.Cookie, Reader.Choice.Words], kept.Arguments);
+        Assert.Empty(page.FindAll(".saved"));
+        Assert.Empty(await Book.Settings.ListAsync(Cancellation));
     }
 
     [Fact]
-    public async Task A_choice_that_a_full_disk_keeps_out_is_told_and_saved_again()
+    public void A_choice_that_the_browser_does_not_keep_is_told_and_can_be_kept_again()
     {
-        // A table that is full to the page: the next row needs one more.
-        Disk.IsFull = true;
+        BunitJSModuleInterop browser = JSInterop.SetupModule(Reader.Script);
+        JSRuntimeInvocationHandler<bool> keep = browser.Setup<bool>("keep", _ => true).SetResult(false);
         IRenderedComponent<SettingsPage> page = RenderMetric<SettingsPage>();
-        await FillSettingsAsync();
-        Disk.IsFull = true;
-        page.FindAll("label").First(label => label.TextContent.Trim() == "US gallon").QuerySelector("input")!.Change("on");
-        page.WaitForAssertion(() => Assert.Contains("Not saved: There is no room left", page.Find(".saved").TextContent, StringComparison.Ordinal));
-        Assert.Null(await Book.Settings.FindAsync("units.volume", Cancellation));
-        Disk.IsFull = false;
+        Choose(page, "dark");
+        page.WaitForAssertion(() => Assert.Contains("takes no cookie", page.Find(".saved").TextContent, StringComparison.Ordinal));
+        Assert.Equal(Themes.Dark, Reader.Theme);
+        keep.SetResult(true);
         page.FindAll("button").First(button => button.TextContent == "Save again").Click();
         page.WaitForAssertion(() => Assert.Empty(page.FindAll(".saved")));
-        Assert.Equal("US gal", await Book.Settings.FindAsync("units.volume", Cancellation));
     }
 
-    /// <summary>Rows until the last one found no room.</summary>
-    private async Task FillSettingsAsync()
-    {
-        for (int i = 0; ; i++)
-        {
-            try
-            {
-                await Book.Settings.SetAsync($"test.{i:D5}", "of no meaning", Cancellation);
-            }
-            catch (BookUnavailableException full) when (full.Trouble == BookTrouble.DiskFull)
-            {
-                return;
-            }
-        }
-    }
+    private static void Choose(IRenderedComponent<SettingsPage> page, string choice) =>
+        page.FindAll("label").First(label => label.TextContent.Trim() == choice).QuerySelector("input")!.Change("on");
 }

@@ -62,6 +62,31 @@ public sealed class TypedTextTests
     }
 
     [Theory]
+    [InlineData("10 gal", "10 US gal")]
+    [InlineData("1.5 Gallons", "1.5 US gal")]
+    [InlineData("3qt", "3 US qt")]
+    [InlineData("1 pt", "1 US pt")]
+    [InlineData("8 fl oz", "8 US fl oz")]
+    [InlineData("10 imp gal", "10 imp gal")]
+    [InlineData("20 L", "20 L")]
+    public void A_gallon_is_the_readers_own(string typed, string kept)
+    {
+        Assert.True(TypedText.TryRead(typed, null, ReaderUnits.UnitedStates, out Entered<VolumeAt20C> volume, out _));
+        Assert.Equal(kept, volume.Text);
+    }
+
+    [Fact]
+    public void A_reader_of_litres_is_asked_whose_gallon_it_is()
+    {
+        Assert.False(TypedText.TryRead("10 gal", null, ReaderUnits.Metric, out Entered<VolumeAt20C> _, out string problem));
+        Assert.Contains("US gal", problem, StringComparison.Ordinal);
+        Assert.True(TypedText.TryRead("10 gal", null, ReaderUnits.Metric with { Volume = VolumeUnit.ImperialGallon }, out Entered<VolumeAt20C> imperial, out _));
+        Assert.Equal("10 imp gal", imperial.Text);
+        Assert.Equal("2 US qt", Gylebook.Web.Widgets.Fields.FieldText.Amount.Keep("2 qt", null, ReaderUnits.UnitedStates));
+        Assert.Equal("2 qt", Gylebook.Web.Widgets.Fields.FieldText.Amount.Keep("2 qt", null, ReaderUnits.Metric));
+    }
+
+    [Theory]
     [InlineData("4.20 KG")]
     [InlineData("500 g")]
     public void Ones_own_units_are_shown_as_typed(string text) =>

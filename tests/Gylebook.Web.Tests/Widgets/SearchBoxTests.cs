@@ -70,12 +70,28 @@ public sealed class SearchBoxTests : GylebookTestContext
         Assert.Empty(_chosen);
     }
 
+    /// <summary>Enter alone does not lead away from the page.</summary>
+    [Fact]
+    public void What_is_offered_otherwise_is_taken_by_arrow_and_Enter()
+    {
+        IRenderedComponent<SearchBox<string>> box = Box(typed => $"new: {typed}");
+        box.Find("input").Input("xyz");
+        Assert.Equal("new: xyz", Assert.Single(box.FindAll("[role=option]")).TextContent.Trim());
+        Assert.Equal("Nothing of that name.", box.Find("[role=status]").TextContent);
+        Press(box, "Enter");
+        Assert.Empty(_chosen);
+        Press(box, "ArrowDown");
+        Press(box, "Enter");
+        Assert.Equal(["new: xyz"], _chosen);
+    }
+
     private static void Press(IRenderedComponent<SearchBox<string>> box, string key) =>
         box.Find("input").KeyDown(new KeyboardEventArgs { Key = key });
 
-    private IRenderedComponent<SearchBox<string>> Box() => Render<SearchBox<string>>(parameters => parameters
+    private IRenderedComponent<SearchBox<string>> Box(Func<string, string>? otherwise = null) => Render<SearchBox<string>>(parameters => parameters
         .Add(b => b.Label, "Add a malt")
         .Add(b => b.Search, text => [.. Malts.Where(malt => malt.Contains(text, StringComparison.OrdinalIgnoreCase))])
+        .Add(b => b.Otherwise, otherwise)
         .Add(b => b.TextOf, malt => malt)
         .Add(b => b.Chosen, _chosen.Add));
 }

@@ -13,6 +13,24 @@ namespace Gylebook.Web.Tests.Widgets;
 public sealed class SmallWidgetTests : GylebookTestContext
 {
     [Fact]
+    public void Cautions_of_a_stage_are_marks_unless_grave_and_what_is_so_every_day_has_no_mark()
+    {
+        Caution[] cautions =
+        [
+            new("pressure.glass", Stage.Package, "Glass bursts.", "source"),
+            new("lift.heavy", Stage.Lift, "The bag is heavy.", "source"),
+            new("scald.liquor", Stage.Strike, "Hot liquor scalds.", "source"),
+            new("nutmeg.dose", Stage.Package, "Poison.", "source") { Severity = Severity.Error },
+        ];
+        var marks = Render<CautionMarks>(p => p.Add(x => x.Cautions, cautions));
+        Assert.Equal(["Take care. Glass bursts. source", "Do not go on like this. Poison. source"], marks.FindAll(".caution:not(details *)").Select(note => note.TextContent));
+        Assert.Equal(["▲ heavy bag", "read"], marks.FindAll("summary > span").Select(mark => mark.TextContent));
+        Assert.Equal(2, marks.FindAll("details .caution").Count);
+        marks.Render(p => p.Add(x => x.Cautions, [cautions[2]]));
+        Assert.Equal(["what is usual here"], marks.FindAll("summary > span").Select(mark => mark.TextContent));
+    }
+
+    [Fact]
     public void A_band_lies_on_its_scale_from_low_to_high()
     {
         IRenderedComponent<BandLine> line = Line(new Band(1.054, 1.057, 1.060, "SG", BandKind.Quantiles), 1.000, 1.100);
@@ -51,14 +69,14 @@ public sealed class SmallWidgetTests : GylebookTestContext
         ];
         IRenderedComponent<FindingList> list = Render<FindingList>(p => p.Add(l => l.Findings, findings).Add(l => l.ShowsWhere, true));
         string[] lines = [.. list.FindAll("li").Select(line => string.Join(' ', line.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)))];
-        Assert.Equal(["Cannot be: kettle.brim: too small", "Doubtful: odd", "Note: taken"], lines);
+        Assert.Equal(["Cannot be: kettle, to the brim: too small", "Doubtful: odd", "Note: taken"], lines);
         Assert.Empty(Render<FindingList>(p => p.Add(l => l.Findings, [])).FindAll("ul"));
     }
 
     [Fact]
     public void A_caution_tells_its_source()
     {
-        Caution caution = new("scald.liquor", Severity.Warning, Stage.Strike, "Hot liquor scalds.", "common practice, no source");
+        Caution caution = new("scald.liquor", Stage.Strike, "Hot liquor scalds.", "common practice, no source");
         IElement note = Render<CautionNote>(p => p.Add(n => n.Caution, caution)).Find("[role=note]");
         Assert.Contains("Take care. Hot liquor scalds.", note.TextContent, StringComparison.Ordinal);
         Assert.Contains("common practice, no source", note.TextContent, StringComparison.Ordinal);

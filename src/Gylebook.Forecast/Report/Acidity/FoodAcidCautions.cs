@@ -2,7 +2,6 @@ using Gylebook.Engine.State;
 using Gylebook.Engine.Parameters;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
-using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 
 namespace Gylebook.Forecast.Report.Acidity;
@@ -16,7 +15,7 @@ internal static class FoodAcidCautions
         List<FoodMakeup> foods = [.. brew.Lines.Where(l => l.Food is not null).Select(l => l.Food! with { Name = l.Name }).DistinctBy(food => food.Name)];
         if (NamesOf(foods, food => food.Acids > 0) is { Length: > 0 } counted)
         {
-            yield return new("ph.foodsCounted", Severity.Note, Stage.Pour, $"Acid and salt of {counted} are in the pH, each anchored at the food's own. Counted as all given up; what yeast takes of malic acid, and a fruit's tannin and phosphate, are not. No measured beer with its dose was to be had: your meter decides.", "docs/science/beer-ph.md");
+            yield return new("ph.foodsCounted", Stage.Pour, $"Acid and salt of {counted} are in the pH, each anchored at the food's own. Counted as all given up; what yeast takes of malic acid, and a fruit's tannin and phosphate, are not. No measured beer with its dose was to be had: your meter decides.", "docs/science/beer-ph.md");
         }
 
         string[] told =
@@ -27,7 +26,7 @@ internal static class FoodAcidCautions
         ];
         if (told.Length > 0)
         {
-            yield return new("ph.foodAcids", Severity.Note, Stage.Pour, $"No table here knows the acid of some foods, and it is not counted: {string.Join("; ", told)}.", "data/food-ph.csv; families from memory");
+            yield return new("ph.foodAcids", Stage.Pour, $"No table here knows the acid of some foods, and it is not counted: {string.Join("; ", told)}.", "data/food-ph.csv; families from memory");
         }
     }
 

@@ -12,7 +12,11 @@ namespace Gylebook.Forecast.Report.Acidity;
 internal sealed record PhReport(Band? Wort, Band? Beer)
 {
     /// <summary>Reads them off a run.</summary>
-    public static PhReport Of(BrewPlan brew, RunOutcome run) => new(BandOf(brew, run, PhReadouts.WortPh, WortBounds(brew, run)), BeerOf(brew, run));
+    public static PhReport Of(BrewPlan brew, RunOutcome run)
+    {
+        AcidEnds ends = new(brew, run);
+        return new(BandOf(run, PhReadouts.WortPh, WortBounds(brew, run), ends), BeerOf(brew, run, ends));
+    }
 
     /// <summary>The boil lowers the pH by anything up to what is in print; whether it lowers that of sour wort, only the low end counts.</summary>
     private static Bounds WortBounds(BrewPlan brew, RunOutcome run)
@@ -24,15 +28,15 @@ internal sealed record PhReport(Band? Wort, Band? Beer)
     }
 
     /// <summary>Each portion on its own: the ends of all of them, and the mean of the likely by litres.</summary>
-    private static Band? BeerOf(BrewPlan brew, RunOutcome run)
+    private static Band? BeerOf(BrewPlan brew, RunOutcome run, AcidEnds ends)
     {
-        List<Band?> portions = [.. run.Plan.Packaged.Select(portion => PortionBand(brew, run, portion))];
+        List<Band?> portions = [.. run.Plan.Packaged.Select(portion => PortionBand(brew, run, portion, ends))];
         return portions.Contains(null) || run[PhReadouts.BeerPh] is var likely && !double.IsFinite(likely)
             ? null
             : new Band(portions.Min(p => p!.Low), likely, portions.Max(p => p!.High), PhReadouts.Unit, BandKind.Bounds);
     }
 
-    private static Band? PortionBand(BrewPlan brew, RunOutcome run, int portion)
+    private static Band? PortionBand(BrewPlan brew, RunOutcome run, int portion, AcidEnds acids)
     {
         if (run.Plan.Acidity.BeerOf[run.Plan.RowOf(portion)] is not Known usual)
         {
@@ -45,9 +49,9 @@ internal sealed record PhReport(Band? Wort, Band? Beer)
         double most = IsSoured(run) ? StartingParameters.Medians[(int)Known.PhOfOrdinaryWort] : ends.High;
         Readout its = PhReadouts.BeerPh with { Of = (in r) => PhReadouts.BeerOf(r, portion) };
         Bounds bounds = Malted(brew, run, (usual, ends.Low), (usual, most));
-        return BandOf(brew, run, its, IsSoured(run)
+        return BandOf(run, its, IsSoured(run)
             ? bounds.Between(Known.WortBuffering, Wide(sour: true))
-            : bounds.Between(Known.BeerBuffering, StartingParameters.EndsOf(Known.BeerBuffering)));
+            : bounds.Between(Known.BeerBuffering, StartingParameters.EndsOf(Known.BeerBuffering)), acids);
     }
 
     /// <summary>The wort of the malt, low or high, together with what goes with it.</summary>
@@ -69,13 +73,12 @@ internal sealed record PhReport(Band? Wort, Band? Beer)
     private static (double Low, double High) Wide(bool sour) => (
         StartingParameters.EndsOf(Known.WortBuffering).Low, StartingParameters.EndsOf(sour ? Known.WortBuffering : Known.MashBuffering).High);
 
-    private static bool IsSoured(RunOutcome run) => run.Trace.Has(Stage.Sour) && PhReadouts.IsBuffered(run.Trace.Wort(Stage.Sour));
+    private static bool IsSoured(RunOutcome run) => run.Trace.Has(Stage.Sour) && PhReadouts.IsBuffered(run.Trace, Stage.Sour);
 
     /// <summary>Nothing is told where so much acid or alkali went in that no pH balances it.</summary>
-    private static Band? BandOf(BrewPlan brew, RunOutcome run, Readout readout, Bounds bounds)
+    private static Band? BandOf(RunOutcome run, Readout readout, Bounds bounds, AcidEnds ends)
     {
-        AcidEnds ends = AcidEnds.Of(brew, run, readout);
-        double low = bounds.Of(ends.Sourest, readout).Low, high = bounds.Of(ends.Mildest, readout).High;
+        (double low, double high) = ends.Of(readout, bounds);
         double likely = run[readout];
         return double.IsFinite(low + likely + high) ? new Band(low, likely, high, PhReadouts.Unit, BandKind.Bounds) : null;
     }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -37,10 +38,15 @@ internal static class AllergenNotice
 
     private static IReadOnlyList<IngredientHit> WordsOf(PlannedLine line) => line switch
     {
-        { Malt: Malt malt } => IngredientWords.In(malt.Cereal),
-        { Sugar: Sugar sugar } => IngredientWords.In(sugar.Allergen),
+        { Malt: Malt malt } => OfTable(malt.Cereal),
+        { Sugar: Sugar sugar } => OfTable(sugar.Allergen),
         { Food: { } food } => food.Words,
         { Line.Kind: IngredientKind.Fining } => IngredientWords.In(line.Line.Of),
         _ => [],
     };
+
+    /// <summary>The tables' own few words for allergens: read once, not at every key.</summary>
+    private static IReadOnlyList<IngredientHit> OfTable(string word) => TableWords.GetOrAdd(word, IngredientWords.In);
+
+    private static readonly ConcurrentDictionary<string, IReadOnlyList<IngredientHit>> TableWords = new(StringComparer.Ordinal);
 }

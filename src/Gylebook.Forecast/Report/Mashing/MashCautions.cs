@@ -32,7 +32,7 @@ internal static class MashCautions
         double celsius = rests.ConvertingCelsius;
         if (!AttenuationLimit.IsWithinPublishedRange(celsius))
         {
-            yield return new("attenuation.range", Severity.Note, Stage.Mash, "The published series of attenuation against mash temperature runs from 65 to 80 °C; below it the limit is from memory.", "docs/science/mashing.md");
+            yield return new("attenuation.range", Stage.Mash, "The published series of attenuation against mash temperature runs from 65 to 80 °C; below it the limit is from memory.", "docs/science/mashing.md");
         }
 
         foreach (Caution caution in Conversion(brew))
@@ -44,7 +44,7 @@ internal static class MashCautions
         if (share < ClearlyLess)
         {
             string limit = Number(rests.PlannedLimitPercent, "0");
-            yield return new("mash.shortRest", Severity.Note, Stage.Mash, $"The rests let beta-amylase do about {Number(100 * share, "0")} % of what it does in an hour at {Number(celsius, "0.#")} °C, and the limit of attenuation ({limit} %) is from mashes of an hour: yours may end lower, the beer sweeter. Rest longer, or ferment a sample out.", "first-order inactivation, one measurement at 65 °C; docs/science/mashing.md");
+            yield return new("mash.shortRest", Stage.Mash, $"The rests let beta-amylase do about {Number(100 * share, "0")} % of what it does in an hour at {Number(celsius, "0.#")} °C, and the limit of attenuation ({limit} %) is from mashes of an hour: yours may end lower, the beer sweeter. Rest longer, or ferment a sample out.", "first-order inactivation, one measurement at 65 °C; docs/science/mashing.md");
         }
     }
 
@@ -68,9 +68,12 @@ internal static class MashCautions
             double most = rests.PlannedOpenShare * rests.PlannedAlphaShare;
             string cold = rests.Rests.All(rest => rest.Celsius < CoolestSure) ? " Below 60 °C the table of gelatinisation has no barley starch open at all." : "";
             yield return new(
-                "mash.conversion", most < ClearlyLess ? Severity.Warning : Severity.Note, Stage.Mash,
+                "mash.conversion", Stage.Mash,
                 $"Between 60 and 72 °C this mash rests for {Number(sure, "0.#")} min; half an hour there is sure to convert. How fast starch converts otherwise is not published: {Number(100 * most, "0.#")} % of it is counted, the most that opens and that the enzyme lasts for, and it may be anything from none to that.{cold} Test with iodine, or rest longer at 62 to 69 °C.",
-                "opening and fading by Brandam et al. 2003, from memory; docs/science/mashing.md");
+                "opening and fading by Brandam et al. 2003, from memory; docs/science/mashing.md")
+            {
+                Severity = most < ClearlyLess ? Severity.Warning : Severity.Note,
+            };
         }
 
         double malt = brew.Plan.Mash.Malts.Sum(m => m.Kilograms);
@@ -78,7 +81,7 @@ internal static class MashCautions
         if (litres < ThickestMeasured * malt)
         {
             yield return new(
-                "mash.thick", Severity.Note, Stage.Mash,
+                "mash.thick", Stage.Mash,
                 $"{Number(litres / malt, "0.0")} L of liquor for a kilogram of malt: what is published of conversion and attenuation was measured at 2.5 and 3. A thicker mash may convert less, and sticks; by how much nobody has printed.",
                 "docs/science/mashing.md");
         }

@@ -28,7 +28,7 @@ internal static class StarchCautions
         foreach (PlannedLine line in brew.Lines.Where(l => l.Line.At.Point == AdditionPoint.Mash && l.Food is { StarchIsOpen: false, Starch: > WorthCooking }))
         {
             yield return new(
-                "starch.cookFirst", Severity.Warning, Stage.Mash,
+                "starch.cookFirst", Stage.Mash,
                 Invariant($"{line.Name}: a mash does not surely open its starch. {line.Makeup[Component.RawStarch]:0.00} kg of it are counted as raw, and none of that as converted. {CookIt} Fines that pass the bag the boil opens, and they hang in the beer as haze."),
                 Source);
         }
@@ -49,9 +49,12 @@ internal static class StarchCautions
                     ? Invariant($"Between these ends nothing is published: {100 * share:0} % is counted as open, and the numbers are bounds from none to all.")
                     : "None of it is counted as converted.";
                 yield return new(
-                    "starch.cookFirst", opening.IsBetween ? Severity.Note : Severity.Warning, Stage.Mash,
+                    "starch.cookFirst", Stage.Mash,
                     Invariant($"{line.Name}: its starch opens at {low:0} to {high:0} °C, and the warmest rest is {opening.WarmestRest:0.#} °C. {counted} {CookIt} Or rest warmer."),
-                    Source);
+                    Source)
+                {
+                    Severity = opening.IsBetween ? Severity.Note : Severity.Warning,
+                };
             }
         }
     }
@@ -63,7 +66,7 @@ internal static class StarchCautions
         if (1000 * left > FoodCautions.StarchWorthAWord * litres)
         {
             yield return new(
-                "starch.openLeft", Severity.Warning, Stage.Mash,
+                "starch.openLeft", Stage.Mash,
                 Invariant($"About {left:0.0} kg of starch opens in this mash and finds too little enzyme. It is counted as staying with the grain; what runs off, up to {1000 * left / litres:0} g/L, hangs in the beer as haze, and a diastatic or wild yeast could eat it in the package and raise the pressure. Mash it with malt that has power to spare, and test with iodine."),
                 "docs/science/mashing.md; share that runs off not published");
         }

@@ -17,20 +17,24 @@ internal sealed record TiringYeast(RunOutcome Early, RunOutcome Never)
     /// <summary>Both runs; null where the alcohol stays below what any yeast in it bears.</summary>
     public static TiringYeast? Of(BrewPlan brew, RunOutcome run)
     {
-        double[] early = [.. run.Draw], never = [.. run.Draw];
-        double least = double.PositiveInfinity;
+        List<(int Place, double Low)> tires = [];
         foreach (YeastStyle yeast in brew.Lines.Select(line => line.Yeast).OfType<YeastStyle>())
         {
             string id = RunParameters.TiresOf(yeast).Id;
             if (Array.FindIndex(run.Plan.Parameters, parameter => parameter.Id == id) is >= 0 and var place)
             {
-                (early[place], never[place]) = (yeast.AlcoholTolerance.Low, OutOfReach);
-                least = Math.Min(least, yeast.AlcoholTolerance.Low);
+                tires.Add((place, yeast.AlcoholTolerance.Low));
             }
         }
 
-        return run.View.Most(static (in r, p) => r.Wort(Stage.Ferment, p).AlcoholByVolumePercent) > least
-            ? new TiringYeast(RunOutcome.At(run.Plan, early), RunOutcome.At(run.Plan, never))
-            : null;
+        double most = run.View.Most(static (in r, p) => r.Wort(Stage.Ferment, p).AlcoholByVolumePercent);
+        return tires.Exists(yeast => most > yeast.Low) ? new TiringYeast(At(yeast => yeast.Low), At(_ => OutOfReach)) : null;
+
+        RunOutcome At(Func<(int Place, double Low), double> stops)
+        {
+            double[] draw = [.. run.Draw];
+            tires.ForEach(yeast => draw[yeast.Place] = stops(yeast));
+            return RunOutcome.At(run.Plan, draw);
+        }
     }
 }

@@ -21,23 +21,23 @@ internal static class AdditionRows
     {
         RunPlan plan = brew.Plan!;
         Queue<Step> lines = new(plan.Steps.Where(s => s.Move == Move.AddIngredient));
-        List<(Place Place, string Name, int Line, Wort What)> named = [];
+        List<(Place Place, string Name, int Line, Movement What)> named = [];
         foreach (Movement movement in record.Additions)
         {
             // The log tells no names, but it keeps the order of the plan's steps: a line of the recipe is next, or it is
             // something that the plan put in by itself.
             bool isLine = lines.TryPeek(out Step next) && next.To == movement.Portion && plan.Additions[next.Row].Place.Stage == movement.Stage;
             named.Add(isLine
-                ? (plan.Additions[next.Row].Place, brew.AdditionLines[lines.Dequeue().Row].Name, next.Row, movement.What)
-                : (new Place(movement.Stage, null, movement.Portion), PlannedName.GetValueOrDefault(movement.Stage, "liquor"), -1, movement.What));
+                ? (plan.Additions[next.Row].Place, brew.AdditionLines[lines.Dequeue().Row].Name, next.Row, movement)
+                : (new Place(movement.Stage, null, movement.Portion), PlannedName.GetValueOrDefault(movement.Stage, "liquor"), -1, movement));
         }
 
-        return [.. named.Where(n => n.Line >= 0 || n.What.Mass > 0).GroupBy(n => (n.Place, n.Name, n.Line)).Select(group =>
+        return [.. named.Where(n => n.Line >= 0 || n.What.What.Mass > 0).GroupBy(n => (n.Place, n.Name, n.Line)).Select(group =>
         {
             Wort sum = default;
-            foreach ((_, _, _, Wort what) in group)
+            foreach ((_, _, _, Movement movement) in group)
             {
-                sum.Add(what);
+                sum.Add(movement.What);
             }
 
             (Place place, string name, _) = group.Key;

@@ -49,7 +49,7 @@ internal static class StageRows
         .. record.Losses.GroupBy(l => (l.Stage, l.Portion, l.Loss)).Select(group =>
         {
             (Stage stage, int portion, Loss? loss) = group.Key;
-            LossReadouts its = new(loss!.Value, stage, portion);
+            LossReadouts its = LossReadouts.Of(loss!.Value, stage, portion);
             return new LossRow(
                 new Place(stage, null, portion), PortionAt(brew, stage, portion), loss.Value,
                 record.Outcome[its.Litres], record.Outcome[its.Kilograms], record.Outcome[its.ExtractKilograms]);

@@ -1,40 +1,46 @@
-using System.Text.Json.Nodes;
+using Gylebook.Recipes.Documents;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Liquors;
 
 namespace Gylebook.Recipes.Editing;
 
 /// <summary>A water plan on the desk.</summary>
-public sealed class WaterDraft : FileDraft
+public sealed class WaterDraft : FileDraft<WaterSheet>
 {
-    private readonly Lazy<Reading<WaterPlan>> _reading;
+    private const string Wish = "wish.";
+    private Forms.Reading<WaterPlan>? _meant;
 
-    private WaterDraft(JsonObject file, string? text = null)
-        : base(file, text) => _reading = new Lazy<Reading<WaterPlan>>(() => WaterFile.Read(Text));
+    private WaterDraft(ObjectNode file, string? text = null)
+        : base(WaterFile.Form, file, text)
+    {
+    }
 
     /// <summary>The plan; null while some field cannot be read.</summary>
-    public WaterPlan? Plan => _reading.Value.Value;
+    public WaterPlan? Plan => Meant.Value;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<Finding> Findings => _reading.Value.Findings;
+    public override bool IsReadable => Plan is not null;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Finding> Findings => Meant.Findings;
+
+    private Forms.Reading<WaterPlan> Meant => _meant ??= WaterFile.Meant(Reading);
 
     /// <summary>The draft of that text.</summary>
     /// <exception cref="ArgumentException">Not a JSON object, or one with a key twice: the caller's bug.</exception>
     public static WaterDraft Of(string text) => new(Parse(text), text);
 
     /// <summary>A new plan: one water without a report yet, and nothing on the shelf.</summary>
-    public static WaterDraft New(string name)
-    {
-        JsonObject water = new() { ["name"] = "tap", ["report"] = new JsonObject() };
-        JsonObject file = new() { ["format"] = WaterFile.Format, ["name"] = name, ["sources"] = new JsonArray(water) };
-        return new WaterDraft(file);
-    }
+    public static WaterDraft New(string name) => new(Node.Object(
+        ("format", new TextNode(WaterFile.Format)),
+        ("name", new TextNode(name)),
+        ("sources", new ListNode([Node.Object(("name", new TextNode("tap")), ("report", ObjectNode.Empty))]))));
 
     /// <summary>
     /// The path in the file of a field on a page: <c>wish.calcium</c> is the amount of the line that wants calcium. Null when the
     /// file has no such line.
     /// </summary>
-    public string? PathOf(string path) => WishOf(path) is not { } ion ? path
+    public override string? PathOf(string path) => WishOf(path) is not { } ion ? path
         : PlaceOfWish(ion) is { } place ? Invariant($"targets[{place}].amount") : null;
 
     /// <summary>The place of the line that wants an ion; null when none does.</summary>
@@ -47,7 +53,5 @@ public sealed class WaterDraft : FileDraft
     /// <summary>The ion that a path of the form <c>wish.calcium</c> is about; null for any other path.</summary>
     internal static string? WishOf(string path) => path.StartsWith(Wish, StringComparison.Ordinal) ? path[Wish.Length..] : null;
 
-    private const string Wish = "wish.";
-
-    internal WaterDraft Changed(Action<JsonObject> change) => new(Edited(change));
+    internal override FileDraft Of(ObjectNode file) => new WaterDraft(file);
 }

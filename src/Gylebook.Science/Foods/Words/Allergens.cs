@@ -94,13 +94,15 @@ public static class Allergens
     private static List<string> Names(AllergenList list, List<IngredientHit> hits)
     {
         List<string> names = [];
+        HashSet<IngredientKind> found = [.. hits.Select(hit => hit.Kind)];
         foreach ((string name, bool withSpecies, IngredientKind[] kinds) in list == AllergenList.UsNine ? UsNine : EuFourteen)
         {
-            string[] words = [.. hits.Where(hit => kinds.Contains(hit.Kind)).Select(hit => hit.Word).Distinct()];
-            if (words.Length > 0)
+            if (!Array.Exists(kinds, found.Contains))
             {
-                names.Add(withSpecies ? $"{name} ({string.Join(", ", words)})" : name);
+                continue;
             }
+
+            names.Add(withSpecies ? $"{name} ({string.Join(", ", hits.Where(hit => kinds.Contains(hit.Kind)).Select(hit => hit.Word).Distinct())})" : name);
         }
 
         return names;

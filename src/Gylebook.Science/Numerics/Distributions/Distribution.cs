@@ -49,6 +49,45 @@ public readonly record struct Distribution(Family Family, double Median, double 
             throw new ArgumentOutOfRangeException(nameof(share), share, "share must be above 0 and below 1.");
         }
 
+        return Quantile(share, StandardNormal.Quantile(share));
+    }
+
+    /// <summary>The same for who asks many times for the same shares.</summary>
+    /// <param name="share">Above 0 and below 1; not looked at again.</param>
+    /// <param name="z">What of a standard normal distribution lies below that share.</param>
+    public double Quantile(double share, double z) => Cut is { } cut ? Drawn(share, cut.Normal(share)) : Drawn(share, z);
+
+    /// <summary>The figures at many shares.</summary>
+    /// <param name="shares">Above 0 and below 1; not looked at again.</param>
+    /// <param name="normals">What of a standard normal distribution lies below each.</param>
+    /// <param name="figures">Written over.</param>
+    public void Fill(ReadOnlySpan<double> shares, ReadOnlySpan<double> normals, Span<double> figures)
+    {
+        if (Cut is { } cut)
+        {
+            for (int i = 0; i < figures.Length; i++)
+            {
+                figures[i] = Drawn(shares[i], cut.Normal(shares[i]));
+            }
+        }
+        else if (Family == Family.LogNormal)
+        {
+            for (int i = 0; i < figures.Length; i++)
+            {
+                figures[i] = Median * Math.Exp(Spread * normals[i]);
+            }
+        }
+        else
+        {
+            for (int i = 0; i < figures.Length; i++)
+            {
+                figures[i] = Drawn(shares[i], normals[i]);
+            }
+        }
+    }
+
+    private double Drawn(double share, double z)
+    {
         // Before any transformation: there and back would move the last digits.
         if (share == 0.5)
         {
@@ -57,10 +96,9 @@ public readonly record struct Distribution(Family Family, double Median, double 
 
         double drawn = Family switch
         {
-            Family.Normal => Median + (Spread * Cut(share, (Low - Median) / Spread, (High - Median) / Spread)),
-            Family.LogNormal => Median * Math.Exp(
-                Spread * Cut(share, Math.Log(Math.Max(Low, 0) / Median) / Spread, Math.Log(High / Median) / Spread)),
-            Family.LogitNormal => Logistic(Spread * StandardNormal.Quantile(share)),
+            Family.Normal => Median + (Spread * z),
+            Family.LogNormal => Median * Math.Exp(Spread * z),
+            Family.LogitNormal => Logistic(Spread * z),
             Family.Triangular => Median + Side(share, 1 - Math.Sqrt(2 * Math.Min(share, 1 - share))),
             Family.Uniform => Median + Side(share, Math.Abs((2 * share) - 1)),
             Family.LogUniform => Median * Math.Pow((share < 0.5 ? Low : High) / Median, Math.Abs((2 * share) - 1)),
@@ -71,13 +109,29 @@ public readonly record struct Distribution(Family Family, double Median, double 
         return Math.Clamp(drawn, Low, High);
     }
 
-    /// <summary>A standard normal draw with both tails cut, each on its own side of the median.</summary>
-    private static double Cut(double share, double low, double high)
+    /// <summary>What the ends leave of a standard normal distribution; null where they are too far to cut a tail that a double can tell.</summary>
+    private Kept? Cut
     {
-        double least = StandardNormal.ShareBelow(low);
-        double most = StandardNormal.ShareBelow(high);
-        double kept = share < 0.5 ? least + (2 * share * (0.5 - least)) : 0.5 + (((2 * share) - 1) * (most - 0.5));
-        return StandardNormal.Quantile(kept);
+        get
+        {
+            (double low, double high) = Family switch
+            {
+                Family.Normal => ((Low - Median) / Spread, (High - Median) / Spread),
+                Family.LogNormal when Median > 0 => (Low > 0 ? Math.Log(Low / Median) / Spread : -Far, double.IsInfinity(High) ? Far : Math.Log(High / Median) / Spread),
+                _ => (-Far, Far),
+            };
+            return low <= -Far && high >= Far ? null : new Kept(StandardNormal.ShareBelow(low), StandardNormal.ShareBelow(high));
+        }
+    }
+
+    /// <summary>Standard deviations beyond which less than the last bit of one lies.</summary>
+    internal const double Far = 8.3;
+
+    /// <summary>A standard normal distribution with both tails cut, each on its own side of the median.</summary>
+    private readonly record struct Kept(double Least, double Most)
+    {
+        public double Normal(double share) => StandardNormal.Quantile(
+            share < 0.5 ? Least + (2 * share * (0.5 - Least)) : 0.5 + (((2 * share) - 1) * (Most - 0.5)));
     }
 
     private double Side(double share, double way) => way * (share < 0.5 ? Low - Median : High - Median);

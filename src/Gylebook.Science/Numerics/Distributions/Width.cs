@@ -29,6 +29,49 @@ public readonly record struct Width(Family Family, double Spread, double? Low, d
             Math.Min(median, End(Low, median, double.NegativeInfinity)),
             Math.Max(median, End(High, median, double.PositiveInfinity)));
 
+    /// <summary>Moves each of many medians to the figure about it that stands at its share.</summary>
+    /// <param name="figures">The medians; written over.</param>
+    /// <param name="shares">Above 0 and below 1; not looked at again.</param>
+    /// <param name="normals">What of a standard normal distribution lies below each.</param>
+    /// <param name="places">Which of the shares is whose.</param>
+    public void Scatter(Span<double> figures, ReadOnlySpan<double> shares, ReadOnlySpan<double> normals, ReadOnlySpan<int> places)
+    {
+        if (HasNoEndsFor(figures))
+        {
+            for (int i = 0; i < figures.Length; i++)
+            {
+                figures[i] *= Math.Exp(Spread * normals[places[i]]);
+            }
+
+            return;
+        }
+
+        for (int i = 0; i < figures.Length; i++)
+        {
+            figures[i] = About(figures[i]).Quantile(shares[places[i]], normals[places[i]]);
+        }
+    }
+
+    /// <summary>Whether they are amounts that no end is near to: then a draw is a product.</summary>
+    private bool HasNoEndsFor(ReadOnlySpan<double> figures)
+    {
+        if (Family != Family.LogNormal || Ends != WidthEnds.Value)
+        {
+            return false;
+        }
+
+        double far = Math.Exp(Spread * Distribution.Far), low = Low ?? 0, high = High ?? double.PositiveInfinity;
+        foreach (double figure in figures)
+        {
+            if (!(figure >= low * far && figure * far <= high))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     private double End(double? end, double median, double none) => (end, Ends) switch
     {
         (null, _) => none,

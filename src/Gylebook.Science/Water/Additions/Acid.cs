@@ -22,21 +22,26 @@ public sealed record Acid(
     private readonly double[] _constants = [.. Pka.Select(pka => Math.Pow(10, -pka))];
 
     /// <summary>z: mEq of protons given up by each mmol at a pH.</summary>
-    public double ProtonsGivenUp(double ph) => ProtonsGivenUpAt(Math.Pow(10, -Allowed.Ph.Check(ph)));
+    public double ProtonsGivenUp(double ph) => ProtonsGivenUpAt(Math.Pow(10, -Allowed.Ph.Check(ph)), out _);
 
-    /// <summary>The same at an activity of protons, 10^−pH, for whoever asks several acids at one pH.</summary>
-    internal double ProtonsGivenUpAt(double protons)
+    /// <summary>The same at an activity of protons, 10^−pH, for whoever asks several acids at one pH; and dz/dpH = ln 10·(Σ i²·Π/Σ − (Σ i·Π/Σ)²).</summary>
+    internal double ProtonsGivenUpAt(double protons, out double perPh)
     {
-        double product = 1, sum = 1, weighted = 0;
-        for (int step = 0; step < _constants.Length; step++)
+        double product = 1, sum = 1, weighted = 0, squared = 0;
+        for (int step = 1; step <= _constants.Length; step++)
         {
-            product *= _constants[step] / protons;
+            product *= _constants[step - 1] / protons;
             sum += product;
-            weighted += (step + 1) * product;
+            weighted += step * product;
+            squared += step * step * product;
         }
 
-        return StrongProtons + (weighted / sum);
+        double mean = weighted / sum;
+        perPh = Ln10 * ((squared / sum) - (mean * mean));
+        return StrongProtons + mean;
     }
+
+    internal const double Ln10 = 2.302585092994046;
 }
 
 /// <summary>The acids of the brewhouse and of fruit.</summary>

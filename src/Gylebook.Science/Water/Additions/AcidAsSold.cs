@@ -43,6 +43,12 @@ public sealed record AcidAsSold(string Id, Acid Acid, double MillimolesPerUnit, 
         return new(id, acid, 1000 * purity.Ratio / (acid.MolarMass + (waters * AtomicMass.Water)), DoseUnit.Gram);
     }
 
+    /// <summary>As people write it: <c>lactic acid 88 %</c>, <c>citric acid monohydrate</c>.</summary>
+    public string Name => Id.Length <= Acid.Id.Length ? Acid.Name
+        : Unit == DoseUnit.Gram ? $"{Acid.Name} {Id[(Acid.Id.Length + 1)..].Replace('-', ' ')}"
+        : Id.EndsWith("-wv", StringComparison.Ordinal) ? $"{Acid.Name} {Id[(Acid.Id.Length + 1)..^3]} % w/v"
+        : $"{Acid.Name} {Id[(Acid.Id.Length + 1)..]} %";
+
     /// <summary>What it is measured out in: <c>mL</c>, or <c>g</c> of a powder.</summary>
     public string UnitSymbol => Unit == DoseUnit.Gram ? "g" : "mL";
 

@@ -1,3 +1,4 @@
+using Gylebook.Recipes.Forms;
 using Gylebook.Forecast;
 using Gylebook.Forecast.Foods;
 using Gylebook.Pictures;
@@ -9,7 +10,9 @@ using Gylebook.Recipes.Interchange;
 using Gylebook.Science.Foods.Words;
 using Gylebook.Science.Quantities;
 using Gylebook.Store;
+using Gylebook.Web.Features.Larders;
 using Gylebook.Web.Features.Kits;
+using Gylebook.Web.Features.Recipes.Showing;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Features.Foods;
@@ -78,7 +81,7 @@ public sealed partial class FoodPage
             MadeUpFood made = FoodMakeups.From(row);
             _findings = made.Findings;
             _food = new ShownFood(
-                row.Name, row.Family, row.Composition, made.Makeup, row.Allergens, null, row.Provenance.Source, row.Provenance.Status, false);
+                row.Id, IngredientSearch.KindOf(row), row.Name, row.Family, row.Composition, made.Makeup, row.Allergens, null, row.Provenance.Source, row.Provenance.Status, false);
         }
     }
 
@@ -91,17 +94,17 @@ public sealed partial class FoodPage
 
         Reading<FoodSheet> reading = FoodFile.Read(sheet.Document);
         _findings = reading.Findings;
-        if (reading.Value is { } food)
+        if (await OwnLarder.ReadableAsync(Book.Foods.Drafts, sheet) is FoodSheet food)
         {
             MadeUpFood made = FoodMakeups.From(food);
             _findings = [.. reading.Findings.Where(finding => finding.Severity != Severity.Note), .. made.Findings];
             _food = new ShownFood(
-                food.Name, FoodFamilies.Find(food.Family).Match ?? FoodFamilies.Of("other"), made.Composition ?? new FoodComposition(), made.Makeup,
+                food.Id, Gylebook.Recipes.Ingredients.IngredientKind.Food, food.Name, FoodFamilies.Find(food.Family).Match ?? FoodFamilies.Of("other"), made.Composition ?? new FoodComposition(), made.Makeup,
                 made.Makeup is { } makeup ? Allergens.State(AllergenList.EuFourteen, [.. makeup.Words]).Contains : [], food.MayContain, food.Composition?.Source ?? "its label, as printed", sheet.IsDemo ? "invented" : "typed", true);
         }
     }
 
     private sealed record ShownFood(
-        string Name, FoodFamily Family, FoodComposition Composition, FoodMakeup? Makeup, IReadOnlyList<string> Allergens, string? MayContain,
+        string Id, Gylebook.Recipes.Ingredients.IngredientKind Kind, string Name, FoodFamily Family, FoodComposition Composition, FoodMakeup? Makeup, IReadOnlyList<string> Allergens, string? MayContain,
         string Source, string Status, bool IsOwn);
 }

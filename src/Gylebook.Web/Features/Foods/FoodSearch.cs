@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using Gylebook.Recipes.Foods;
 using Gylebook.Science.Foods.Words;
 using Gylebook.Store;
@@ -25,7 +23,7 @@ public static class FoodSearch
     /// <param name="search">Words that must all be found; blank for all.</param>
     public static IReadOnlyList<FoodLine> Find(IEnumerable<FoodLine> own, string? search)
     {
-        string[] words = Fold(search ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        string[] words = NameSearch.Fold(search ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
         List<FoodLine> found = [.. own.Concat(Table.Value).Where(line => Fits(line, words))];
 
         // Other names of the trade, such as "peanut flour", are known to the table alone.
@@ -40,8 +38,8 @@ public static class FoodSearch
     /// <summary>Families of foods by any words of their name.</summary>
     public static IReadOnlyList<FoodFamily> Families(string search)
     {
-        string[] words = Fold(search).Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return [.. FoodFamilies.All.Where(family => words.All(word => Fold(family.Name).Contains(word, StringComparison.Ordinal)))];
+        string[] words = NameSearch.Fold(search).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return [.. FoodFamilies.All.Where(family => words.All(word => NameSearch.Fold(family.Name).Contains(word, StringComparison.Ordinal)))];
     }
 
     /// <summary>The line of a sheet of the book; its name alone when it cannot be read.</summary>
@@ -51,27 +49,12 @@ public static class FoodSearch
         IReadOnlyList<string> allergens = food is not null && FoodMakeups.From(food).Makeup is { } makeup
             ? Allergens.State(AllergenList.EuFourteen, [.. makeup.Words]).Contains
             : [];
-        return new FoodLine(sheet.Name, food?.Family ?? "cannot be read", allergens, PageUrls.OwnFood(sheet.Id), true);
+        return new FoodLine(sheet.Name, food is null ? "cannot be read" : (FoodFamilies.Find(food.Family).Match ?? FoodFamilies.Of("other")).Name, allergens, PageUrls.OwnFood(sheet.Id), true);
     }
 
     private static bool Fits(FoodLine line, string[] words)
     {
-        string text = Fold($"{line.Name} {line.Family} {string.Join(' ', line.Allergens)}");
+        string text = NameSearch.Fold($"{line.Name} {line.Family} {string.Join(' ', line.Allergens)}");
         return words.All(word => text.Contains(word, StringComparison.Ordinal));
-    }
-
-    /// <summary>Small letters without their accents, for comparing.</summary>
-    internal static string Fold(string text)
-    {
-        StringBuilder folded = new(text.Length);
-        foreach (char letter in text.Normalize(NormalizationForm.FormD))
-        {
-            if (CharUnicodeInfo.GetUnicodeCategory(letter) != UnicodeCategory.NonSpacingMark)
-            {
-                folded.Append(char.ToLowerInvariant(letter));
-            }
-        }
-
-        return folded.ToString();
     }
 }

@@ -36,7 +36,9 @@ public sealed partial class FoodsPage : IDisposable
     public void Dispose() => _pause.Dispose();
 
     /// <inheritdoc/>
-    protected override async Task OnInitializedAsync()
+    protected override Task OnInitializedAsync() => LoadAsync();
+
+    private async Task LoadAsync()
     {
         _own = [.. (await Book.Foods.ListAsync()).Select(FoodSearch.LineOf)];
         Look(Search);

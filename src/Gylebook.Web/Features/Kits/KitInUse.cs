@@ -1,6 +1,7 @@
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Store;
+using Gylebook.Web.Drafting;
 
 namespace Gylebook.Web.Features.Kits;
 
@@ -25,10 +26,19 @@ public sealed record KitInUse(Guid? Id, Kit Kit)
             {
                 return new KitInUse(sheet.Id, kit);
             }
+
+            // A slip of the finger in the kit in use does not plan its recipes for another one.
+            if (sheet.Id.ToString() == chosen && await LastReadable.OfAsync(book.Kits.Drafts, sheet.Id, text => KitFile.Read(text).Value, cancellation) is { } before)
+            {
+                return new KitInUse(sheet.Id, before);
+            }
         }
 
         return new KitInUse(null, BuiltInKit.LanternShed);
     }
+
+    /// <summary>Whether after that change another kit may be in use, or the same with other figures.</summary>
+    public static bool MayHaveChanged(BookChange change) => change.Noun is BookNoun.Kit or BookNoun.Setting;
 
     /// <summary>Uses that kit from now on.</summary>
     public static Task ChooseAsync(Book book, Guid id, CancellationToken cancellation = default) =>

@@ -2,7 +2,6 @@ using Gylebook.Pictures;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Store;
-using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Features.Kits;

@@ -1,79 +1,46 @@
 using Gylebook.Forecast.Liquors;
-using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;
 using Gylebook.Store;
+using Gylebook.Store.Rows;
+using Gylebook.Web.Features.Kits;
+using Gylebook.Web.Features.Larders;
 using Gylebook.Web.Features.Liquors.Showing;
+using Gylebook.Web.Drafting;
 using Gylebook.Web.Reading;
-using Microsoft.AspNetCore.Components;
-using Microsoft.Extensions.Logging;
 
 namespace Gylebook.Web.Features.Liquors;
 
 /// <summary>A water plan: the report, the wishes, the shelf, and always in view what to weigh out.</summary>
-public sealed partial class LiquorPage : IDisposable
+public sealed partial class LiquorPage
 {
-    private readonly CancellationTokenSource _page = new();
-    private LiquorDesk? _desk;
     private List<WaterOf> _others = [];
-    private Sheet? _damaged;
-    private bool _isMissing;
     private string _said = "";
 
-    /// <summary>Which plan.</summary>
-    [Parameter]
-    public Guid Id { get; set; }
-
-    /// <summary>How the reader wants to see numbers.</summary>
-    [CascadingParameter]
-    public required Shown Shown { get; set; }
-
-    /// <summary>What this page has yet to save.</summary>
-    [CascadingParameter]
-    public PageSaves? Saves { get; set; }
-
-    /// <summary>The book.</summary>
-    [Inject]
-    public required Book Book { get; init; }
-
-    /// <summary>The time.</summary>
-    [Inject]
-    public required TimeProvider Clock { get; init; }
-
-    /// <summary>What the terminal is told.</summary>
-    [Inject]
-    public required ILogger<LiquorPage> Log { get; init; }
-
-    /// <summary>Leads away when the plan is thrown away.</summary>
-    [Inject]
-    public required NavigationManager Navigation { get; init; }
+    /// <inheritdoc/>
+    protected override BookSheets<WaterRow> Sheets => Book.Waters;
 
     /// <inheritdoc/>
-    public void Dispose()
+    protected override string Address(string? panel) => PageUrls.Liquor(Which, panel);
+
+    /// <inheritdoc/>
+    protected override WaterDraft Read(string text) => WaterDraft.Of(text);
+
+    /// <inheritdoc/>
+    protected override async Task<LiquorDesk> LayOutAsync(OpenDraft<WaterDraft> draft)
     {
-        _page.Cancel();
-        _page.Dispose();
+        await ListOthersAsync();
+        return new LiquorDesk(draft, await BrewedAsync(), Shown, new ReckoningDoor(Log));
     }
 
     /// <inheritdoc/>
-    protected override async Task OnParametersSetAsync()
-    {
-        if ((_desk?.Stored.Sheet ?? _damaged)?.Id != Id)
-        {
-            await LoadAsync();
-        }
-        else if (_desk is not null && _desk.Shown != Shown)
-        {
-            _desk.Show(Shown);
-        }
-    }
+    protected override bool IsNews(BookChange change) =>
+        base.IsNews(change) || (Desk?.Brewed is { } brewed && (change.Id == brewed.Id || OwnLarder.MayHaveChanged(change) || KitInUse.MayHaveChanged(change)));
 
     /// <inheritdoc/>
-    protected override void OnAfterRender(bool firstRender)
+    protected override async Task TakeChangeAsync(BookChange change)
     {
-        if (firstRender)
-        {
-            _ = Book.Changes.WatchAllAsync(_page.Token).HearAsync(change => _desk?.IsNews(change) == true, () => InvokeAsync(ReloadAsync));
-        }
+        await base.TakeChangeAsync(change);
+        Desk!.Brew(await BrewedAsync());
     }
 
     private static string Things(WaterOutcome outcome)
@@ -82,45 +49,22 @@ public sealed partial class LiquorPage : IDisposable
         return count == 1 ? "1 thing to weigh out" : Invariant($"{count} things to weigh out");
     }
 
-    private async Task LoadAsync()
-    {
-        Sheet? sheet = await Book.Waters.FindAsync(Id);
-        _damaged = sheet is not null && !WholeText.Is(sheet) ? sheet : null;
-        _desk = _damaged is null ? await LiquorDesk.OpenAsync(Book, Id, Shown, Clock, Saves, new ReckoningDoor(Log)) : null;
-        Saves?.Opened();
-        _isMissing = sheet is null;
-        await ListOthersAsync();
-        if (_desk is not null)
-        {
-            _desk.Changed += () => _ = InvokeAsync(StateHasChanged);
-        }
-    }
+    private async Task<RecipeToBrew?> BrewedAsync() =>
+        await Book.Waters.FindWithRecipeAsync(Which) is { } water ? await RecipeToBrew.OfAsync(Book, water) : null;
 
     private async Task KeepAsync()
     {
-        WaterDraft kept = WaterDraft.New(_desk!.TextAt("sources[0].name") ?? _desk.Now.Name).TakeSources(_desk.Now).TakeShelf(_desk.Now);
+        WaterDraft kept = WaterDraft.New(Desk!.TextAt("sources[0].name") ?? Desk.Now.Name).TakeSources(Desk.Now).After.TakeShelf(Desk.Now).After;
         await Book.Waters.CreateAsync(kept.Text);
         await ListOthersAsync();
         _said = $"Kept as {kept.Name}. The plan of another recipe can start from it.";
     }
 
-    private async Task ListOthersAsync() => _others = [.. (await Book.Waters.ListWithRecipesAsync()).Where(water => water.Sheet.Id != Id && WholeText.Is(water.Sheet))];
+    private async Task ListOthersAsync() => _others = [.. (await Book.Waters.ListWithRecipesAsync()).Where(water => water.Sheet.Id != Which && WholeText.Is(water.Sheet))];
 
     private async Task DeleteAsync()
     {
-        await Book.Waters.DeleteAsync(Id);
+        await Book.Waters.DeleteAsync(Which);
         Navigation.NavigateTo(PageUrls.Liquors);
-    }
-
-    private async Task RestoreAsync()
-    {
-        await Book.Waters.RestoreAsync(Id);
-        await LoadAsync();
-    }
-
-    private async Task ReloadAsync()
-    {
-        await LoadAsync();
-        StateHasChanged();
     }
 }

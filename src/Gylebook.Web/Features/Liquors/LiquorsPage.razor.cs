@@ -69,7 +69,7 @@ public sealed partial class LiquorsPage
         }
 
         string name = FreeName.Of($"{water.Sheet.Name}, copy", Sheets);
-        await Book.Waters.CreateAsync(WaterDraft.Of(water.Sheet.Document).Put("name", name).Text);
+        await Book.Waters.CreateAsync((WaterDraft.Of(water.Sheet.Document).Put("name", name)?.After.Text ?? water.Sheet.Document));
         _said = $"{name} is made, kept for any recipe.";
         await LoadAsync();
     }

@@ -41,7 +41,7 @@ public sealed partial class RecipeLiquorPage
 
     private Task BeginAsync(WaterOf? from) => MakeAsync(from is null ? RecipeLiquor.Empty(_recipe!.Name) : RecipeLiquor.Like(_recipe!.Name, WaterDraft.Of(from.Sheet.Document)));
 
-    private Task DistilledAsync() => MakeAsync(RecipeLiquor.Empty(_recipe!.Name).Distil(0, true).Put("sources[0].name", "distilled"));
+    private Task DistilledAsync() => MakeAsync(RecipeLiquor.Empty(_recipe!.Name).Distil(0, true).After.Put("sources[0].name", "distilled")!.After);
 
     private async Task MakeAsync(WaterDraft plan)
     {

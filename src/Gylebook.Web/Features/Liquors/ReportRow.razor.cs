@@ -42,6 +42,6 @@ public sealed partial class ReportRow
 
         string number = ReportLine.NumberOf(text, before, Pictures.DecimalSign.Point);
         string from = $"{Report}.{before.Key}", to = $"{Report}.{_chosen.Key}";
-        return Desk.EditAsync(draft => draft.Rename(from, to).Put(to, ReportLine.TextOf(number, _chosen)));
+        return Desk.EditAsync(draft => draft.InTurn(d => d.Rename(from, to), d => d.Put(to, ReportLine.TextOf(number, _chosen))));
     }
 }

@@ -24,12 +24,7 @@ public sealed partial class ShelfFields
 
     private IEnumerable<string> SaltsLeft => BrewingSalts.All.Select(salt => salt.Name).Except(Listed("salts", "salt"), StringComparer.OrdinalIgnoreCase);
 
-    private IEnumerable<string> AcidsLeft => AcidAsSold.Shelf.Select(AcidName).Except(Listed("acids", "acid"), StringComparer.OrdinalIgnoreCase);
-
-    /// <summary>As people write it: <c>lactic acid 88 %</c>.</summary>
-    private static string AcidName(AcidAsSold acid) => acid.Unit == DoseUnit.Millilitre
-        ? $"{acid.Acid.Name} {acid.Id[(acid.Id.LastIndexOf('-') + 1)..]} %"
-        : acid.Id.Contains('-', StringComparison.Ordinal) ? acid.Id : acid.Acid.Name;
+    private IEnumerable<string> AcidsLeft => AcidAsSold.Shelf.Select(acid => acid.Name).Except(Listed("acids", "acid"), StringComparer.OrdinalIgnoreCase);
 
     private static bool IsCalciumChloride(string name) => name.StartsWith("calcium chloride", StringComparison.OrdinalIgnoreCase);
 
@@ -39,6 +34,6 @@ public sealed partial class ShelfFields
         Enumerable.Range(0, Desk.Now.CountOf(list)).Select(i => Desk.TextAt(Invariant($"{list}[{i}].{key}")) ?? "");
 
     private Task AddAsync(ChangeEventArgs change, (string List, string Key) kind) => change.Value?.ToString() is { Length: > 0 } name
-        ? Desk.EditAsync(draft => draft.Add(kind.List, (kind.Key, name)))
+        ? Desk.EditAsync(draft => draft.AddItem(kind.List, (kind.Key, name)))
         : Task.CompletedTask;
 }

@@ -43,5 +43,5 @@ public sealed partial class SourceFields
 
     private Task BoilAsync(bool isBoiled) => Desk.EditAsync(draft => isBoiled
         ? draft.Flag(Field("boiled"), true)
-        : draft.Flag(Field("boiled"), false).Put(Field("boiledTo"), null));
+        : draft.InTurn(d => d.Put(Field("boiledTo"), null), d => d.Flag(Field("boiled"), false)));
 }

@@ -1,7 +1,5 @@
 using Gylebook.Forecast.Report.Bitterness;
-using Gylebook.Forecast.Solving;
 using Gylebook.Recipes.Editing;
-using Gylebook.Science.Quantities;
 using Gylebook.Web.Features.Recipes.Showing;
 using Microsoft.AspNetCore.Components;
 
@@ -33,10 +31,5 @@ public sealed partial class HopFields
     /// <summary>The line's bitterness by both models; null while it cannot be reckoned, or of an earlier text.</summary>
     private HopBitterness? Bitter => Desk.IsStale ? null : Desk.Outlook?.Forecast.BitternessBy.FirstOrDefault(hop => hop.Line == Line.Number);
 
-    private string Ibu => Desk.Outlook?["bitterness"] is { } band ? Desk.Shown.Number(band.Likely, 0) : "";
-
     private string Field(string key) => $"{Line.Path}.{key}";
-
-    private AmountsFound HopsFor(double ibu) =>
-        new AmountSolver(Desk.Now.Recipe!, Desk.Kit, Desk.Foods, Desk.Asked.Bitterness).HopFor(Line.Number, Bitterness.FromIbu(ibu));
 }

@@ -1,10 +1,10 @@
 using Gylebook.Forecast.Solving;
+using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Science.Quantities;
-using Gylebook.Web.Features.Recipes.Drafting;
 using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Widgets;
 using Microsoft.AspNetCore.Components;
@@ -48,7 +48,7 @@ public sealed partial class HopKeep
         _ => "Minutes before the stand ends",
     };
 
-    private HopSolver Solver => new(Desk.Kit, Desk.Foods, Desk.Asked.Bitterness);
+    private HopSolver Solver => new(Desk.Kit, Desk.Larder, Desk.Asked.Bitterness);
 
     /// <inheritdoc/>
     protected override void OnInitialized()
@@ -95,7 +95,7 @@ public sealed partial class HopKeep
             $"swapped for {hop}");
     }
 
-    private async Task TakeAsync(Func<HopSolution> find, Func<RecipeDraft, string, RecipeEdit?> edit, string done)
+    private async Task TakeAsync(Func<HopSolution> find, Func<RecipeDraft, string, DraftEdit<RecipeDraft>?> edit, string done)
     {
         HopSolution? found = Desk.Door.Reckon(find, () => $"{Line.Name} {done}\n{Desk.Now.Text}", out Finding? fault);
         if ((fault ?? found!.Problem) is { } problem)
@@ -104,8 +104,8 @@ public sealed partial class HopKeep
             return;
         }
 
-        string amount = AmountText.Of(Desk.Now.Recipe!.Ingredients[Line.Number].Amount.Mass!.Value, found!.Grams!.Value / 1000);
-        (_note, _problems) = ($"{Name}: {done}, {amount}. The beer stays at {Desk.Shown.Ibu(found.Ibu)}.", []);
+        string amount = found!.Amount!.Value.Text;
+        (_note, _problems) = ($"{Name}: {done}, {amount}, as a scale shows it. The beer comes to {Desk.Shown.Number(found.Ibu, 1)}{Shown.Space}IBU.", []);
         Desk.NewLine = Line.Number;
         await Desk.EditAsync(draft => edit(draft, amount));
     }

@@ -1,14 +1,16 @@
 using Gylebook.Recipes.Interchange;
 using Gylebook.Store;
 using Gylebook.Web.Features.Kits;
+using Gylebook.Web.Reading;
 using Gylebook.Web.Widgets;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Features.Recipes;
 
 /// <summary>Chooses the kit in use.</summary>
-public sealed partial class KitPicker
+public sealed partial class KitPicker : IDisposable
 {
+    private readonly CancellationTokenSource _leaving = new();
     private readonly string _id = FieldIds.Next();
     private List<Sheet> _kits = [];
     private string _trouble = "";
@@ -26,7 +28,25 @@ public sealed partial class KitPicker
     public required Book Book { get; init; }
 
     /// <inheritdoc/>
-    protected override async Task OnInitializedAsync() => _kits = await Book.Kits.ListAsync();
+    public void Dispose()
+    {
+        _leaving.Cancel();
+        _leaving.Dispose();
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnInitializedAsync()
+    {
+        IAsyncEnumerable<BookChange> changes = Book.Changes.WatchAllAsync(_leaving.Token);
+        await ListAsync();
+        _ = changes.HearAsync(change => change.Noun == BookNoun.Kit, _ => InvokeAsync(ListAsync));
+    }
+
+    private async Task ListAsync()
+    {
+        _kits = await Book.Kits.ListAsync();
+        StateHasChanged();
+    }
 
     private async Task PickAsync(ChangeEventArgs change)
     {

@@ -5,7 +5,7 @@ using Gylebook.Forecast.Report.Pitching;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
-using Gylebook.Web.Features.Recipes.Drafting;
+using Gylebook.Recipes.Lots;
 using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Widgets;
 using Microsoft.AspNetCore.Components;
@@ -21,7 +21,7 @@ public sealed partial class LineRow
     private readonly string _notesId = FieldIds.Next();
 
     // Findings of these fields stand under the fields themselves.
-    private static readonly string[] ShownWhenOpen = ["at", "alpha", "form", "colour", "portion", "as", "age", "cells", "attenuation", "storage.pack", "storage.temperature", "storage.lost"];
+    private static readonly string[] ShownWhenOpen = ["at", "share", "alpha", "form", "colour", "portion", "lot", "as", "age", "cells", "attenuation", "storage.pack", "storage.temperature", "storage.lost"];
 
     /// <summary>The recipe.</summary>
     [Parameter]
@@ -41,18 +41,30 @@ public sealed partial class LineRow
     [Parameter]
     public EventCallback<int> Toggled { get; set; }
 
+    // Open, it shows too much to hold against what it showed.
+    private protected override object Look => IsOpen ? new object() : (
+        (Desk, Desk.Shown, Line.Number, Title, Says, Brings),
+        (Desk.TextAt(Field("amount")), Desk.NewLine == Line.Number, FindingList.AsText(Desk.OfLine(Line.Number, Shown))));
+
     private string[] Shown => IsOpen ? ShownWhenOpen : [];
 
     private LinePart? Part => Desk.Outlook?.Parts.GetValueOrDefault(Line.Number);
 
     private string Title => (Line.As ?? TableName ?? Line.Of) is { Length: > 0 } name ? Words.Sentence(name) : "A line without a name";
 
-    private string? TableName => Line.Kind switch
+    private string? TableName => OwnSheet?.Name ?? Line.Kind switch
     {
-        IngredientKind.Food or IngredientKind.Spice => Desk.Foods(Line.Of)?.Name ?? Gylebook.Recipes.Foods.FoodTable.Find(Line.Of).Match?.Name,
+        IngredientKind.Food or IngredientKind.Spice => Desk.Larder.Food(Line.Of)?.Name ?? Gylebook.Recipes.Foods.FoodTable.Find(Line.Of).Match?.Name,
         IngredientKind.Sugar or IngredientKind.Extract => Sugars.Find(Line.Of).Match?.Name,
         _ => null,
     };
+
+    private LarderSheet? OwnSheet => Line.Kind is { } kind ? Desk.Larder.Sheet(kind, Line.Of) : null;
+
+    /// <summary>The lots it may be of; one that is written and not there stays to be seen.</summary>
+    private IReadOnlyList<(string Value, string Words)> Lots => OwnSheet is { EveryLot.Count: > 0 } sheet
+        ? [("", "of no lot"), .. sheet.EveryLot.Select(lot => (lot.Name, lot.Name))]
+        : Desk.TextAt(Field("lot")) is null ? [] : [("", "of no lot"), (Desk.TextAt(Field("lot"))!, Desk.TextAt(Field("lot"))!)];
 
     private string Says => string.Join(" · ", new[]
     {
@@ -62,6 +74,7 @@ public sealed partial class LineRow
         Line.Age is { } age ? $"{age} old" : null,
         Line.Colour,
         TimeWords,
+        Desk.TextAt(Field("lot")) is { } lot ? $"lot {lot}" : null,
         Line.Portion is { } portion ? $"into {portion}" : null,
     }.Where(text => !string.IsNullOrEmpty(text)));
 
@@ -74,14 +87,14 @@ public sealed partial class LineRow
         _ => Line.At,
     };
 
-    private string? AlphaWords => Line.Alpha is { } own
+    private string? AlphaWords => OwnSheet is not null && Line.Alpha is null ? null : Line.Alpha is { } own
         ? $"{own} alpha"
         : HopCultivars.Find(Line.Of).Match is { } row ? $"{Desk.Shown.Percent(row.Alpha.Percent)} alpha, from the table" : null;
 
     private string Brings => Part switch
     {
         { Ibu: double ibu } => Desk.Shown.Ibu(ibu),
-        { GristPercent: double share } => Desk.Shown.Percent(share),
+        { GristPercent: double share } => $"{(Desk.TextAt(Field("share")) is null ? "" : "held, ")}{Desk.Shown.Percent(share)}",
         { GravityPoints: double points } => $"{(points < 0 ? "−" : "+")} {Desk.Shown.Number(Math.Abs(points), 1)} points",
         { GramsPerLitre: double grams } => $"{Desk.Shown.Number(grams, 1)} g/L",
         _ when Line.Kind == IngredientKind.Yeast && Desk.Outlook?.Forecast.Pitch is { } pitch => Cells(pitch),
@@ -110,7 +123,7 @@ public sealed partial class LineRow
         ? Desk.Shown.Number(time.Count, time.Count == Math.Round(time.Count) ? 0 : 1)
         : at;
 
-    private RecipeEdit? MoveInTime(RecipeDraft draft, string word)
+    private DraftEdit<RecipeDraft>? MoveInTime(RecipeDraft draft, string word)
     {
         AdditionPoint point = WhenText.Places.FirstOrDefault(p => p.Word == word).Point;
         string count = point == AdditionPoint.Boil ? draft.Recipe?.Boil?.Time.Value.Minutes.ToString("0.#", CultureInfo.InvariantCulture) ?? WhenText.UsualCount(point) : WhenText.UsualCount(point);

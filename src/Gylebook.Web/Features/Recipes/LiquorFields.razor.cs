@@ -23,12 +23,11 @@ public sealed partial class LiquorFields
 
     private string Planned => Strike is { } strike ? $"{Desk.Shown.Litres(strike.LitresAt20C)}, planned" : "planned";
 
-    private string Says => Strike is not { } strike ? "" : string.Join(" ", new[]
+    private string Says => Strike is not { } strike ? "" : string.Join(", ", new[]
     {
-        Desk.Now.Has("liquor.strike") ? "Fixed by you:" : "Planned backwards from the package:",
-        Desk.Shown.Litres(strike.LitresAt20C),
-        strike.TemperatureC is double celsius ? $"at {Desk.Shown.Celsius(celsius)}." : "of liquor.",
-    });
+        strike.TemperatureC is double celsius ? $"at {Desk.Shown.Celsius(celsius)}" : "",
+        Desk.Now.Has("liquor.strike") ? "fixed by you" : "planned backwards from the package",
+    }.Where(part => part.Length > 0));
 
     /// <summary>What goes into mash and sparge, and what the mash comes to, in one breath.</summary>
     private string Water => Desk.Outlook?.Forecast.Water is not { } water ? "" : string.Join(" ", new[]

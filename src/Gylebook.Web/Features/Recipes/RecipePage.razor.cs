@@ -1,44 +1,31 @@
 using Gylebook.Forecast.Report;
-using Gylebook.Pictures;
+using Gylebook.Recipes.Editing;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Larders;
 using Gylebook.Store;
-using Gylebook.Web.Features.Foods;
 using Gylebook.Web.Features.Kits;
-using Gylebook.Web.Features.Recipes.Drafting;
+using Gylebook.Web.Features.Larders;
+using Gylebook.Web.Drafting;
 using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Features.Trouble;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
-using Microsoft.Extensions.Logging;
 using Microsoft.JSInterop;
 
 namespace Gylebook.Web.Features.Recipes;
 
 /// <summary>A recipe, edited in place, with its run always in view.</summary>
-public sealed partial class RecipePage : IAsyncDisposable
+public sealed partial class RecipePage
 {
-    private readonly CancellationTokenSource _leaving = new();
-    private readonly string _tab = Guid.CreateVersion7().ToString();
-    private RecipeDesk? _desk;
     private RecipeLine? _recipe;
     private RecipeWater? _water;
-    private IngredientSearch _search = new([]);
+    private IngredientSearch _search = new(Larder.Empty);
     private Guid? _kitId;
-    private TroubleBoundary? _panels;
     private TroubleBoundary? _columns;
-    private string? _damage;
-    private bool _isMissing;
     private bool _isNarrow;
     private ElementReference _root;
     private PageScript? _script;
     private DotNetObjectReference<RecipePage>? _self;
-
-    /// <summary>Which recipe.</summary>
-    [Parameter]
-    public Guid Id { get; set; }
-
-    /// <summary>What is open beside the recipe: <c>versions</c>, <c>history</c>.</summary>
-    [SupplyParameterFromQuery(Name = "open")]
-    public string? Panel { get; set; }
 
     /// <summary>The model of bitterness; null for the usual one.</summary>
     [SupplyParameterFromQuery(Name = RecipeQuery.Bitterness)]
@@ -48,43 +35,25 @@ public sealed partial class RecipePage : IAsyncDisposable
     [SupplyParameterFromQuery(Name = RecipeQuery.Style)]
     public string? Style { get; set; }
 
-    /// <summary>How the reader wants to see numbers.</summary>
-    [CascadingParameter]
-    public required Shown Shown { get; set; }
-
-    /// <summary>What this page has yet to save.</summary>
-    [CascadingParameter]
-    public PageSaves? Saves { get; set; }
-
-    /// <summary>The book.</summary>
-    [Inject]
-    public required Book Book { get; init; }
-
-    /// <summary>What the terminal is told.</summary>
-    [Inject]
-    public required ILogger<RecipePage> Log { get; init; }
+    /// <summary>The line that was put in elsewhere, and wants its weight; null for none.</summary>
+    [SupplyParameterFromQuery(Name = RecipeQuery.Line)]
+    public int? Line { get; set; }
 
     /// <summary>The way to the browser.</summary>
     [Inject]
     public required IJSRuntime Script { get; init; }
 
+    /// <summary>How many draws bands are made of.</summary>
+    [Inject]
+    public required BandDraws Bands { get; init; }
+
     /// <inheritdoc/>
-    public async ValueTask DisposeAsync()
-    {
-        _script?.Leave();
-        await _leaving.CancelAsync();
-        Put(null);
-        _self?.Dispose();
-        _leaving.Dispose();
-    }
+    protected override BookDrafts Drafts => Book.Drafts;
 
-    /// <summary>Ctrl+Z outside of any field.</summary>
-    [JSInvokable]
-    public Task UndoKeyAsync() => _desk?.UndoAsync() ?? Task.CompletedTask;
+    /// <inheritdoc/>
+    protected override BookVersions Versions => Book.Versions;
 
-    /// <summary>Ctrl+Shift+Z or Ctrl+Y outside of any field.</summary>
-    [JSInvokable]
-    public Task RedoKeyAsync() => _desk?.RedoAsync() ?? Task.CompletedTask;
+    private ForecastRequest Asked => RecipeQuery.Read(Bitterness, Style);
 
     /// <summary>The window became narrow, or wide again.</summary>
     [JSInvokable]
@@ -95,134 +64,131 @@ public sealed partial class RecipePage : IAsyncDisposable
     }
 
     /// <inheritdoc/>
+    protected override string Address(string? panel) => Desk!.Address(panel);
+
+    /// <inheritdoc/>
+    protected override RecipeDraft Read(string text) => RecipeDraft.Of(text);
+
+    /// <inheritdoc/>
+    protected override async Task LookAsync() => _recipe = await Book.Recipes.FindAsync(Which);
+
+    /// <inheritdoc/>
     protected override async Task OnParametersSetAsync()
     {
-        ForecastRequest asked = RecipeQuery.Read(Bitterness, Style);
-        if (_desk is { } open && open.Draft.Id == Id)
+        await base.OnParametersSetAsync();
+        if (Desk is { } desk && desk.Asked != Asked)
         {
-            if (open.Asked != asked)
-            {
-                open.Ask(asked);
-            }
-
-            if (open.Shown != Shown)
-            {
-                open.Show(Shown);
-            }
-
-            return;
+            desk.Ask(Asked);
         }
-
-        await OpenAsync();
     }
 
-    private async Task OpenAsync()
+    /// <inheritdoc/>
+    protected override async Task<RecipeDesk> LayOutAsync(OpenDraft<RecipeDraft> draft)
     {
-        IAsyncEnumerable<BookChange> changes = Book.Changes.WatchAllAsync(_leaving.Token);
-        (_damage, _isMissing) = (null, false);
-        if (await FindAsync() is not { } draft)
-        {
-            _isMissing = _damage is null;
-            return;
-        }
-
-        Saves?.Opened();
-        _recipe = await Book.Recipes.FindAsync(Id);
         KitInUse kit = await KitInUse.FindAsync(Book);
-        OwnFoods foods = await OwnFoods.OfAsync(Book);
+        Larder larder = await OwnLarder.OfAsync(Book);
         _kitId = kit.Id;
-        _search = new IngredientSearch(foods.Names);
-        _water = new RecipeWater(Book, Id);
+        _search = new IngredientSearch(larder);
+        _water = new RecipeWater(Book, Which);
         await _water.LookAsync();
-        Put(new RecipeDesk(draft, kit.Kit, foods.Find, Shown, _water.Plan, RecipeQuery.Read(Bitterness, Style), new ReckoningDoor(Log)));
-        _desk!.HoldAgainst((await Book.Versions.ListAsync(Id)).FirstOrDefault(version => !version.IsDamaged));
-        if (_desk.IsUnreadable && await LastReadable.OfAsync(Book, Id) is { } earlier)
+        RecipeDesk desk = new(draft, kit.Kit, larder, Shown, _water.Plan, Asked, new ReckoningDoor(Log)) { NewLine = Line };
+        if (desk.IsUnreadable && await LastReadable.OfAsync(Drafts, Which, text => Read(text).Recipe) is { } earlier)
         {
-            _desk.Recall(earlier);
+            desk.Recall(earlier);
         }
 
-        _ = changes.HearAsync(IsNews, () => InvokeAsync(TakeChangeAsync));
+        return desk;
+    }
+
+    /// <inheritdoc/>
+    protected override void Keep(NumberedVersion? latest)
+    {
+        base.Keep(latest);
+        Desk!.HoldAgainst(latest);
     }
 
     /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (_desk is not null)
+        if (Desk is { } desk)
         {
+            // Likely numbers are on the page by now; their bands follow.
+            _ = desk.DrawBandsAsync(Bands.Count);
             _script ??= new PageScript(Script, "./Features/Recipes/RecipePage.razor.js");
             await _script.EnterAsync(_root, _self ??= DotNetObjectReference.Create(this));
         }
     }
 
-    /// <summary>The draft; null when there is none, or when it is damaged.</summary>
-    private async Task<OpenDraft?> FindAsync()
-    {
-        try
-        {
-            return await OpenDraft.OpenAsync(Book, Id, _tab, Saves);
-        }
-        catch (Exception damage) when (damage is InvalidDataException or BookUnavailableException { Trouble: BookTrouble.Damaged })
-        {
-            Log.NotRead(damage, $"recipe {Id}");
-            _damage = damage.Message.Split('\n')[0];
-            return null;
-        }
-    }
-
-    private void Put(RecipeDesk? desk)
-    {
-        if (_desk is not null)
-        {
-            _desk.Changed -= Redraw;
-            _desk.Draft.Dispose();
-        }
-
-        _desk = desk;
-        if (desk is not null)
-        {
-            desk.Changed += Redraw;
-        }
-    }
-
     /// <summary>A part that could not be shown of the text before may be shown of this one.</summary>
-    private void Redraw() => _ = InvokeAsync(() =>
-    {
-        _panels?.Recover();
-        _columns?.Recover();
-        StateHasChanged();
-    });
+    protected override void Redrawing() => _columns?.Recover();
 
-    private bool IsNews(BookChange change) => (change.Id == Id && change.TabId != _tab) || change.Noun == BookNoun.Water;
-
-    private async Task TakeChangeAsync()
+    /// <inheritdoc/>
+    protected override bool IsNews(BookChange change) => change.Noun switch
     {
-        if (_desk is { } desk)
+        BookNoun.Recipe => base.IsNews(change),
+        BookNoun.Water => true,
+        _ => KitInUse.MayHaveChanged(change) || OwnLarder.MayHaveChanged(change),
+    };
+
+    /// <inheritdoc/>
+    protected override async Task TakeChangeAsync(BookChange change)
+    {
+        RecipeDesk desk = Desk!;
+        switch (change.Noun)
         {
-            _recipe = await Book.Recipes.FindAsync(Id);
-            await desk.AdoptAsync();
-            if (_water is { } water && await water.LookAsync())
-            {
-                desk.Use(water.Plan);
-            }
-
-            StateHasChanged();
+            case BookNoun.Food or BookNoun.Larder:
+                Larder larder = await OwnLarder.OfAsync(Book);
+                _search = new IngredientSearch(larder);
+                desk.Use(larder);
+                break;
+            case BookNoun.Kit or BookNoun.Setting:
+                Use(await KitInUse.FindAsync(Book));
+                break;
+            default:
+                await base.TakeChangeAsync(change);
+                break;
         }
+
+        if (_water is { } water && await water.LookAsync())
+        {
+            desk.Use(water.Plan);
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override void Dispose(bool isLeft)
+    {
+        _script?.Leave();
+        base.Dispose(isLeft);
+        _self?.Dispose();
     }
 
     private async Task KitChosen(KitInUse kit)
     {
-        _kitId = kit.Id;
+        Use(kit);
         if (kit.Id is { } id)
         {
             await KitInUse.ChooseAsync(Book, id);
         }
 
-        _desk?.Use(kit.Kit);
+        if (Desk is { } desk)
+        {
+            await desk.HoldAsync();
+        }
+    }
+
+    private void Use(KitInUse kit)
+    {
+        _kitId = kit.Id;
+        if (Desk is { } desk && KitFile.Write(desk.Kit) != KitFile.Write(kit.Kit))
+        {
+            desk.Use(kit.Kit);
+        }
     }
 
     private async Task RestoreAsync()
     {
-        await Book.Recipes.RestoreAsync(Id);
-        _recipe = await Book.Recipes.FindAsync(Id);
+        await Book.Recipes.RestoreAsync(Which);
+        await LookAsync();
     }
 }

@@ -1,37 +1,45 @@
-// Undo and redo by key, outside of fields: inside one, the browser's own undo works. And which picture fits the window.
-// When the page is left its element goes; the listeners see that and go too, so nobody has to call them off.
+// Which picture fits the window, and the way to the run and back on a phone. When the page is left its element goes; the
+// listeners see that and go too, so nobody has to call them off.
 const narrow = matchMedia('(max-width: 48rem)');
-const isField = target => target instanceof HTMLElement && target.closest('input:not([type=checkbox]):not([type=radio]), textarea, select, [contenteditable]') !== null;
 
 export function enter(root, page) {
-  const onKey = event => {
-    if (!root.isConnected) {
-      leave();
-      return;
-    }
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || isField(event.target)) {
-      return;
-    }
-    const key = event.key.toLowerCase();
-    if (key === 'z' || key === 'y') {
-      event.preventDefault();
-      page.invokeMethodAsync(key === 'y' || event.shiftKey ? 'RedoKeyAsync' : 'UndoKeyAsync');
-    }
-  };
   const onWidth = () => {
     if (root.isConnected) {
       page.invokeMethodAsync('Narrow', narrow.matches);
     } else {
-      leave();
+      narrow.removeEventListener('change', onWidth);
     }
   };
-  const leave = () => {
-    document.removeEventListener('keydown', onKey);
-    narrow.removeEventListener('change', onWidth);
-  };
-  document.addEventListener('keydown', onKey);
   narrow.addEventListener('change', onWidth);
   if (narrow.matches) {
     onWidth();
   }
+  toAndFro(root);
+
+  // The weight of a new line is a guess: what is typed takes its place.
+  root.addEventListener('focusin', event => event.target.matches('[data-fresh]') && event.target.select());
+}
+
+// Where there is room for one column, the page shows its fields or its run. The strip at the foot turns from the one to the
+// other and back to where one came from; a stage of the run turns to its fields.
+function toAndFro(root) {
+  let from = 0;
+  const show = atRun => root.toggleAttribute('data-at-run', atRun);
+  show(location.hash === '#run');
+  root.addEventListener('click', event => {
+    const link = event.target.closest?.('a');
+    if (link?.matches('.strip')) {
+      event.preventDefault();
+      if (root.hasAttribute('data-at-run')) {
+        show(false);
+        scrollTo({ top: from });
+      } else {
+        from = scrollY;
+        show(true);
+        root.querySelector('#run')?.scrollIntoView();
+      }
+    } else if (link?.closest('#run')) {
+      show(false);
+    }
+  });
 }

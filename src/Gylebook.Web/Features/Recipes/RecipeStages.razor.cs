@@ -1,9 +1,7 @@
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Report.Stages;
-using Gylebook.Forecast.Solving;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
-using Gylebook.Science.Quantities;
 using Gylebook.Web.Features.Recipes.Showing;
 using Microsoft.AspNetCore.Components;
 
@@ -51,25 +49,35 @@ public sealed partial class RecipeStages
 
     private string Gravity => Desk.Outlook?["originalGravity"] is { } band ? Desk.Shown.Gravity(band.Likely) : "";
 
+    private string Ibu => Desk.Outlook?["bitterness"] is { } band ? Desk.Shown.Ibu(band.Likely) : "";
+
     private string MashSummary => Desk.Outlook is { HasRun: true } outlook && outlook.Recipe.Mash is not null && outlook["mashYield"] is { } yield
-        ? $"{Desk.Shown.Kilograms(outlook.Recipe.Ingredients.Where(l => l.Kind == Gylebook.Recipes.Ingredients.IngredientKind.Malt).Sum(l => l.Amount.Mass?.Value.Kilograms ?? 0))} of malt · {Desk.Shown.Percent(yield.Likely)} of it becomes extract"
+        ? $"{Desk.Shown.Kilograms(outlook.Recipe.Ingredients.Where(l => l.Kind == Gylebook.Recipes.Ingredients.IngredientKind.Malt).Sum(l => l.Amount.Mass?.Value.Kilograms ?? 0))} of malt · {Desk.Shown.Percent(yield.Likely)} of it becomes extract, {Desk.Shown.Percent(outlook["laboratoryShare"]?.Likely ?? 0)} of what a laboratory finds"
         : "";
 
     private string BoilSummary => Reached(Stage.CopperUp) is { } copperUp
-        ? $"starts with {Desk.Shown.Litres(copperUp.LitresAt20C)} at {Desk.Shown.Gravity(copperUp.Gravity)}"
+        ? $"starts with {Told(copperUp)}"
         : "";
 
     private string StandSummary => Reached(Stage.KnockOut) is { } knockOut
-        ? $"{Desk.Shown.Litres(knockOut.LitresAt20C)} at {Desk.Shown.Gravity(knockOut.Gravity)}"
+        ? Told(knockOut)
         : "";
 
     private string FermentSummary => Reached(Stage.Cast) is { } cast
-        ? $"{Desk.Shown.Litres(cast.LitresAt20C)} cast at {Desk.Shown.Gravity(cast.Gravity)}"
+        ? $"cast: {Told(cast)}"
         : "";
 
     private string PackageSummary => Desk.Outlook?.Forecast.Package is { } package && Desk.Outlook["packagedLitres"] is { } litres
         ? $"{Desk.Shown.Litres(litres.Likely)} · {Desk.Shown.Volumes(package.Co2Volumes)}{(package.PrimingSugarGrams > 0 ? $" · primed with {Desk.Shown.Kilograms(package.PrimingSugarGrams / 1000)} of white sugar, planned" : "")}"
         : "";
+
+    /// <summary>Litres and gravity; and what a hydrometer reads with the solids stirred up, where that is another number.</summary>
+    private string Told(StageRow row)
+    {
+        string clear = Desk.Shown.Gravity(row.Gravity), stirred = Desk.Shown.Gravity(row.SuspensionGravity);
+        string told = $"{Desk.Shown.Litres(row.LitresAt20C)} at {clear}";
+        return stirred == clear ? told : $"{told}, {stirred} with its solids stirred up";
+    }
 
     private void Toggle(int line) => _open = _open == line ? null : line;
 
@@ -80,9 +88,6 @@ public sealed partial class RecipeStages
     private IEnumerable<string> Items(string list, params string[] keys) =>
         Enumerable.Range(0, Desk.Now.CountOf(list)).SelectMany(i => keys.Select(key => Invariant($"{list}[{i}].{key}")));
 
-    private static RecipeEdit? ChooseSparge(RecipeDraft draft, string word) =>
+    private static DraftEdit<RecipeDraft>? ChooseSparge(RecipeDraft draft, string word) =>
         draft.Sparge(Enum.Parse<SpargeMethod>(word, ignoreCase: true));
-
-    private AmountsFound GristFor(double gravity) =>
-        new AmountSolver(Desk.Now.Recipe!, Desk.Kit, Desk.Foods).GristFor(SpecificGravity.FromRatio(gravity));
 }

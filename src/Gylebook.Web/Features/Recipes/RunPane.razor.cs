@@ -1,3 +1,4 @@
+using Gylebook.Engine.State;
 using Gylebook.Pictures;
 using Gylebook.Pictures.Drawing;
 using Gylebook.Web.Features.Recipes.Showing;
@@ -8,13 +9,9 @@ namespace Gylebook.Web.Features.Recipes;
 /// <summary>What comes of the recipe, always in view.</summary>
 public sealed partial class RunPane
 {
-    private static readonly string[] AtAGlance = ["originalGravity", "finalGravity", "alcoholByVolume", "bitterness", "packagedLitres"];
-
     private RunPicture? _drawn;
     private bool _drawnNarrow;
-    private bool _isTableOpen;
     private MarkupString _svg;
-    private RunTable _table = new("", [], []);
 
     /// <summary>The recipe.</summary>
     [Parameter]
@@ -29,13 +26,15 @@ public sealed partial class RunPane
         ? "Something typed cannot be read yet; it is marked at its field. These numbers are of the recipe before it."
         : "The recipe cannot be brewed as it is; the reason is marked. These numbers are of the recipe before.";
 
+    /// <summary>Touching a stage lands on its fields.</summary>
+    private string FieldsOf(Stage stage) => $"{Desk.Address(null)}#{StagePlaces.AnchorOf(StagePlaces.Of(stage))}";
+
     private MarkupString Picture(RecipeOutlook outlook)
     {
         if (_drawn != outlook.Picture || _drawnNarrow != IsNarrow)
         {
             (_drawn, _drawnNarrow) = (outlook.Picture, IsNarrow);
-            _svg = new MarkupString(IsNarrow ? RunSvg.Narrow(outlook.Picture) : RunSvg.Wide(outlook.Picture));
-            _table = RunTable.Of(outlook.Picture);
+            _svg = new MarkupString(IsNarrow ? RunSvg.Narrow(outlook.Picture, link: FieldsOf) : RunSvg.Wide(outlook.Picture, link: FieldsOf));
         }
 
         return _svg;

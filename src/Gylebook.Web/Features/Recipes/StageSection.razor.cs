@@ -1,3 +1,4 @@
+using Gylebook.Forecast;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Web.Features.Recipes.Showing;
@@ -57,6 +58,10 @@ public sealed partial class StageSection
     [Parameter]
     public EventCallback<int> LineToggled { get; set; }
 
+    /// <summary>Leads to the label of a food that nothing here is called by.</summary>
+    [Inject]
+    public required NavigationManager Navigation { get; init; }
+
     private IReadOnlyList<DraftLine> Lines => [.. Desk.Now.Lines.Where(line => StagePlaces.Of(line.Time.Point) == Stage)];
 
     private string AddHint => Stage switch
@@ -70,10 +75,11 @@ public sealed partial class StageSection
 
     private IngredientKind[] First => Stage switch
     {
-        RecipeStage.Mash => [IngredientKind.Malt],
-        RecipeStage.Boil or RecipeStage.KnockOut => [IngredientKind.Hop],
-        RecipeStage.Ferment => [IngredientKind.Yeast],
-        _ => [IngredientKind.Sugar],
+        RecipeStage.Mash => [IngredientKind.Malt, IngredientKind.Food, IngredientKind.Salt, IngredientKind.Acid, IngredientKind.Sugar, IngredientKind.Extract],
+        RecipeStage.Boil => [IngredientKind.Hop, IngredientKind.Sugar, IngredientKind.Extract, IngredientKind.Food, IngredientKind.Spice, IngredientKind.Fining],
+        RecipeStage.KnockOut => [IngredientKind.Hop, IngredientKind.Food, IngredientKind.Spice, IngredientKind.Sugar],
+        RecipeStage.Ferment => [IngredientKind.Yeast, IngredientKind.Food, IngredientKind.Sugar, IngredientKind.Spice, IngredientKind.Hop],
+        _ => [IngredientKind.Sugar, IngredientKind.Food, IngredientKind.Spice, IngredientKind.Fining],
     };
 
     private IReadOnlyList<IngredientChoice> Find(string typed) => Search.Find(typed, First);
@@ -82,9 +88,15 @@ public sealed partial class StageSection
     {
         double boil = Desk.Now.Recipe?.Boil?.Time.Value.Minutes ?? UsualBoilMinutes;
         AdditionTime at = IngredientSearch.StartingTime(Stage, choice.Kind, boil);
+        if (choice.IsNew)
+        {
+            Navigation.NavigateTo(PageUrls.NewFoodFor(Desk.Draft.Id, choice.Of, Words.Of(at), Desk.TextAt("package.volume")));
+            return;
+        }
+
         await Desk.EditAsync(draft =>
         {
-            RecipeEdit edit = draft.Add(choice.Kind, choice.Of, IngredientSearch.StartingAmount(choice.Kind), at);
+            DraftEdit<RecipeDraft> edit = draft.Add(choice.Kind, choice.Of, IngredientSearch.StartingAmount(choice.Kind), at);
             Desk.NewLine = edit.After.Lines.Last(line => line.Of == choice.Of && line.Time == at).Number;
             return edit;
         });

@@ -24,7 +24,6 @@ public sealed partial class SettingsPage
 
     private static readonly (Wear Value, string Text)[] Wears = [(Wear.System, "as this device"), (Wear.Light, "light"), (Wear.Dark, "dark")];
 
-    private Func<Task> _again = () => Task.CompletedTask;
     private string? _unsaved;
 
     private enum Wear
@@ -50,7 +49,8 @@ public sealed partial class SettingsPage
     [CascadingParameter]
     public required Shown Shown { get; set; }
 
-    private ReaderUnits Units => Shown.Units;
+    // Not those the page was drawn with last: two choices may come before it is drawn again.
+    private ReaderUnits Units => Reader.Choice.Units;
 
     private Wear Worn => Reader.Theme switch
     {
@@ -62,31 +62,25 @@ public sealed partial class SettingsPage
     private string Sample =>
         $"{Shown.Litres(20)} at {Shown.Gravity(1.050)}, {Shown.Srm(17)}, fermented at {Shown.Celsius(19)}, {Shown.Kilograms(4.2)} of malt";
 
-    private Task ChooseAsync(ReaderUnits units) => KeepAsync(() => Reader.ChooseAsync(units));
+    private Task ChooseAsync(ReaderUnits units) => ChooseAsync(Reader.Choice with { Units = units });
 
-    private Task ChooseThemeAsync(Wear wear) => KeepAsync(() => Reader.ChooseThemeAsync(wear switch
+    private Task ChooseThemeAsync(Wear wear) => ChooseAsync(Reader.Choice with
     {
-        Wear.Light => Themes.Light,
-        Wear.Dark => Themes.Dark,
-        _ => Themes.System,
-    }));
+        Theme = wear switch
+        {
+            Wear.Light => Themes.Light,
+            Wear.Dark => Themes.Dark,
+            _ => Themes.System,
+        },
+    });
 
-    private Task SaveAgainAsync() => KeepAsync(_again);
+    private Task KeepAsync() => ChooseAsync(Reader.Choice);
 
-    /// <summary>A choice that the book cannot take stays chosen on the page, and can be saved again.</summary>
-    private async Task KeepAsync(Func<Task> choose)
+    /// <summary>A choice that the browser does not keep holds for this page, and can be kept again.</summary>
+    private async Task ChooseAsync(ReaderChoice choice)
     {
         using PageSaves.Run? run = Saves?.Begin();
-        (_again, _unsaved) = (choose, null);
-        try
-        {
-            await choose();
-        }
-        catch (BookUnavailableException trouble)
-        {
-            _unsaved = trouble.Message;
-        }
-
+        _unsaved = await Reader.ChooseAsync(choice) ? null : "Not kept: this browser takes no cookie. The choice holds until the page is loaded again.";
         run?.Ends(_unsaved);
     }
 }

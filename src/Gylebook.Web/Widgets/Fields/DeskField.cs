@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Components;
 namespace Gylebook.Web.Widgets.Fields;
 
 /// <summary>What the fields of a file on a desk have in common.</summary>
-public abstract class DeskField : ComponentBase
+public abstract class DeskField : DrawnOnChange
 {
     /// <summary>The desk its file lies on.</summary>
     [Parameter]
@@ -28,6 +28,10 @@ public abstract class DeskField : ComponentBase
     private protected string Id { get; } = FieldIds.Next();
 
     private protected IReadOnlyList<Finding> Findings => Desk.At(Path);
+
+    /// <inheritdoc/>
+    private protected override object Look =>
+        (Path, Label, HidesLabel, Desk.TextAt(Path), Desk.Shown, FindingList.AsText(Findings));
 
     private protected bool HasError => Findings.Any(f => f.Severity == Severity.Error);
 }

@@ -22,6 +22,8 @@ public sealed partial class DraftChoice
     [Parameter]
     public Func<string, string>? PartOf { get; set; }
 
+    private protected override object Look => (base.Look, Current, string.Join('\n', Choices));
+
     private string Current => Desk.TextAt(Path) is { } text ? PartOf?.Invoke(text) ?? text : Unsaid;
 
     private Task ChosenAsync(ChangeEventArgs change)

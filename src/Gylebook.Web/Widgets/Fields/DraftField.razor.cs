@@ -1,3 +1,4 @@
+using Gylebook.Pictures;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
 
@@ -5,7 +6,7 @@ namespace Gylebook.Web.Widgets.Fields;
 
 /// <summary>A field of a file on a desk: reckons at every key, saves when it changes hands or after a pause.</summary>
 /// <remarks>
-/// Unlike <see cref="QuantityInput{T}"/> it also holds text that cannot be read: that is saved with the rest, and its
+/// It also holds text that cannot be read: that is saved with the rest, and its
 /// finding stands under it, here and after a reload.
 /// </remarks>
 public sealed partial class DraftField : IDisposable
@@ -17,6 +18,7 @@ public sealed partial class DraftField : IDisposable
     private bool _isFocused;
     private bool _isTyping;
     private bool _wantsFocus;
+    private (string? Text, FieldText As, ReaderUnits Units, string Shown)? _shown;
 
     /// <summary>How its text is shown and kept.</summary>
     [Parameter]
@@ -25,6 +27,10 @@ public sealed partial class DraftField : IDisposable
     /// <summary>What stands there while it is empty.</summary>
     [Parameter]
     public string? Placeholder { get; set; }
+
+    /// <summary>A few words under it while nothing was found there.</summary>
+    [Parameter]
+    public string? Hint { get; set; }
 
     /// <summary>Whether several lines may be typed.</summary>
     [Parameter]
@@ -41,6 +47,10 @@ public sealed partial class DraftField : IDisposable
     /// <summary>It has taken the focus it was given.</summary>
     [Parameter]
     public Action? TookFocus { get; set; }
+
+    /// <summary>What a phone writes on its Enter key: <c>done</c>, <c>next</c>.</summary>
+    [Parameter]
+    public string EnterKey { get; set; } = "done";
 
     /// <summary>What is shown for the draft's text, where a field holds but a part of it.</summary>
     [Parameter]
@@ -67,9 +77,11 @@ public sealed partial class DraftField : IDisposable
     public required TimeProvider Clock { get; init; }
 
     /// <summary>The draft's text, as this field shows it.</summary>
-    private string Stored => Desk.TextAt(Path) is var text && PartOf is null ? As.Show(text ?? "", Desk.Shown.Units) : PartOf!(text ?? "");
+    private string Stored => Desk.TextAt(Path) is var text && PartOf is not null ? PartOf(text ?? "") : Show(text);
 
     private string InputMode => As == FieldText.Plain && WholeOf is null ? "text" : "decimal";
+
+    private protected override object Look => (base.Look, Stored, _text, _wantsFocus, (Placeholder, Hint, Class, NotesId, ShowsFindings));
 
     /// <inheritdoc/>
     public void Dispose() => _pause.Dispose();
@@ -82,6 +94,8 @@ public sealed partial class DraftField : IDisposable
         {
             ShowDraft();
         }
+
+        base.OnParametersSet();
     }
 
     /// <inheritdoc/>
@@ -96,6 +110,17 @@ public sealed partial class DraftField : IDisposable
     }
 
     private void ShowDraft() => _text = Stored;
+
+    /// <summary>The text as this reader sees it; one that has not changed is not read again.</summary>
+    private string Show(string? text)
+    {
+        if (_shown is not { } last || last.Text != text || last.As != As || last.Units != Desk.Shown.Units)
+        {
+            _shown = last = (text, As, Desk.Shown.Units, As.Show(text ?? "", Desk.Shown.Units));
+        }
+
+        return last.Shown;
+    }
 
     private string Kept() => WholeOf is null ? As.Keep(_text.Trim(), Desk.TextAt(Path), Desk.Shown.Units) : WholeOf(_text);
 
@@ -118,6 +143,15 @@ public sealed partial class DraftField : IDisposable
 
         Desk.Preview(Path, Kept());
         await _pause.ThenAsync(Clock, Saves, CommitAsync);
+    }
+
+    /// <summary>The browser's last word on what stands there: should a key not have been heard of on a busy machine, it counts all the same.</summary>
+    private Task ChangedAsync(ChangeEventArgs change)
+    {
+        string text = change.Value?.ToString() ?? "";
+        _isTyping |= text != _text;
+        _text = text;
+        return CommitAsync();
     }
 
     private async Task LeftAsync()

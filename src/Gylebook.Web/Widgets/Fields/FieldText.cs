@@ -11,25 +11,39 @@ public abstract class FieldText
     public static FieldText Plain { get; } = new PlainText();
 
     /// <summary>Litres and the like.</summary>
-    public static FieldText Volume { get; } = new OfQuantity<VolumeAt20C>();
+    public static FieldText Volume { get; } = Of<VolumeAt20C>();
 
     /// <summary>Degrees.</summary>
-    public static FieldText Temperature { get; } = new OfQuantity<Temperature>();
+    public static FieldText Temperature { get; } = Of<Temperature>();
 
     /// <summary>Minutes, hours, days.</summary>
-    public static FieldText Time { get; } = new OfQuantity<Duration>();
+    public static FieldText Time { get; } = Of<Duration>();
 
     /// <summary>Volumes of gas.</summary>
-    public static FieldText Carbonation { get; } = new OfQuantity<Carbonation>();
+    public static FieldText Carbonation { get; } = Of<Carbonation>();
 
     /// <summary>Per cent.</summary>
-    public static FieldText Share { get; } = new OfQuantity<Fraction>();
+    public static FieldText Share { get; } = Of<Fraction>();
+
+    /// <summary>Gravity, in SG or °P.</summary>
+    public static FieldText Gravity { get; } = Of<SpecificGravity>();
+
+    /// <summary>Bitterness, in IBU.</summary>
+    public static FieldText Bitterness { get; } = Of<Bitterness>();
 
     /// <summary>A malt's colour.</summary>
-    public static FieldText Colour { get; } = new OfQuantity<MaltColour>();
+    public static FieldText Colour { get; } = Of<MaltColour>();
+
+    /// <summary>A number without a unit.</summary>
+    public static FieldText Number { get; } = new BareNumber();
 
     /// <summary>A weight, or what a jug measured.</summary>
     public static FieldText Amount { get; } = new MassOrVolume();
+
+    /// <summary>A number with a unit.</summary>
+    /// <typeparam name="T">Which quantity.</typeparam>
+    public static FieldText Of<T>()
+        where T : struct, IQuantity<T> => OfQuantity<T>.Only;
 
     /// <summary>What the field shows of the draft's text; text that cannot be read is shown as it is.</summary>
     public abstract string Show(string text, ReaderUnits units);
@@ -44,9 +58,18 @@ public abstract class FieldText
         public override string Keep(string typed, string? before, ReaderUnits units) => typed;
     }
 
+    private sealed class BareNumber : FieldText
+    {
+        public override string Show(string text, ReaderUnits units) => units.DecimalSign == DecimalSign.Comma ? text.Replace('.', ',') : text;
+
+        public override string Keep(string typed, string? before, ReaderUnits units) => typed;
+    }
+
     private sealed class OfQuantity<T> : FieldText
         where T : struct, IQuantity<T>
     {
+        public static OfQuantity<T> Only { get; } = new();
+
         public override string Show(string text, ReaderUnits units) =>
             UnitTable.TryParse(text, out Entered<T> entered, out _) ? TypedText.Show(entered, units) : text;
 
@@ -56,12 +79,12 @@ public abstract class FieldText
 
     private sealed class MassOrVolume : FieldText
     {
-        private static readonly OfQuantity<Mass> Weighed = new();
+        private static readonly FieldText Weighed = Of<Mass>();
 
         public override string Show(string text, ReaderUnits units) => IsVolume(text) ? Volume.Show(text, units) : Weighed.Show(text, units);
 
         public override string Keep(string typed, string? before, ReaderUnits units) =>
-            IsVolume(typed) || (before is not null && IsVolume(before) && IsBare(typed))
+            UnitTable.LooksLike<VolumeAt20C>(typed) || (before is not null && IsVolume(before) && IsBare(typed))
                 ? Volume.Keep(typed, before, units)
                 : Weighed.Keep(typed, before, units);
 

@@ -1,5 +1,6 @@
 using Gylebook.Pictures;
 using Gylebook.Recipes;
+using Gylebook.Recipes.Forms;
 
 namespace Gylebook.Web.Widgets.Fields;
 
@@ -12,6 +13,9 @@ public interface IFieldDesk
     /// <summary>What the file says there, as typed; null when it says nothing.</summary>
     /// <param name="path">Which field, as in findings: <c>boil.time</c>.</param>
     string? TextAt(string path);
+
+    /// <summary>What the form says of that field; null when it has none such.</summary>
+    Field? FieldAt(string path);
 
     /// <summary>Findings at a field.</summary>
     IReadOnlyList<Finding> At(string path);

@@ -10,9 +10,10 @@ using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
 using Gylebook.Tests.Shared;
-using Gylebook.Web.Features.Foods;
+using Gylebook.Web.Features.Larders;
+using Gylebook.Recipes.Larders;
 using Gylebook.Web.Features.Recipes;
-using Gylebook.Web.Features.Recipes.Drafting;
+using Gylebook.Web.Drafting;
 using Gylebook.Web.Features.Recipes.Showing;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
@@ -179,8 +180,8 @@ public sealed class BeerPartsTests : GylebookTestContext
     {
         await Book.Foods.CreateAsync(await TextAsync("samples/recipes/foods/pumpkin-seed-flour.json"), cancellation: Cancellation);
         Guid id = await Book.Recipes.CreateAsync(await TextAsync("samples/recipes/hedgerow-brown.json"), cancellation: Cancellation);
-        OwnFoods foods = await OwnFoods.OfAsync(Book, Cancellation);
-        return new RecipeDesk((await OpenDraft.OpenAsync(Book, id, "one"))!, BuiltInKit.LanternShed, foods.Find, new Shown(ReaderUnits.Metric));
+        Larder larder = await OwnLarder.OfAsync(Book, Cancellation);
+        return new RecipeDesk((await OpenDraft.OpenAsync(Book.Drafts, id, RecipeDraft.Of, "one"))!, BuiltInKit.LanternShed, larder, new Shown(ReaderUnits.Metric));
     }
 
     private static Task<string> TextAsync(string file) => File.ReadAllTextAsync(RepositoryFile.PathOf(file), Cancellation);

@@ -1,7 +1,7 @@
 using Gylebook.Recipes.Editing;
 using Gylebook.Store;
 using Gylebook.Tests.Shared;
-using Gylebook.Web.Features.Recipes.Drafting;
+using Gylebook.Web.Drafting;
 
 namespace Gylebook.Web.Tests.Features.Recipes;
 
@@ -17,7 +17,7 @@ public sealed class OpenDraftTests : GylebookTestContext
     [Fact]
     public async Task An_edit_is_on_disk_under_its_label_and_undo_takes_it_back()
     {
-        using OpenDraft draft = await OpenAsync("one");
+        using OpenDraft<RecipeDraft> draft = await OpenAsync("one");
         string before = draft.Now.Text;
         await draft.EditAsync(d => d.Put(PaleAle, "4 kg"));
         Assert.Equal("pale ale malt: 3.6 kg → 4 kg", draft.UndoLabel);
@@ -32,7 +32,7 @@ public sealed class OpenDraftTests : GylebookTestContext
     [Fact]
     public async Task A_pause_in_mid_word_is_in_the_log_but_is_no_step_of_its_own()
     {
-        using OpenDraft draft = await OpenAsync("one");
+        using OpenDraft<RecipeDraft> draft = await OpenAsync("one");
         string before = draft.Now.Text;
         object field = new();
         draft.Focus(field);
@@ -50,8 +50,8 @@ public sealed class OpenDraftTests : GylebookTestContext
     [Fact]
     public async Task Typing_on_much_later_or_elsewhere_or_after_another_tab_is_a_step_of_its_own()
     {
-        using OpenDraft one = await OpenAsync("one");
-        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        using OpenDraft<RecipeDraft> one = await OpenAsync("one");
+        using OpenDraft<RecipeDraft> two = (await OpenDraft.OpenAsync(Book.Drafts, one.Id, RecipeDraft.Of, "two"))!;
         object field = new();
         object other = new();
         await one.EditFocusedAsync(field, d => d.Put(PaleAle, "4 kg"));
@@ -72,11 +72,11 @@ public sealed class OpenDraftTests : GylebookTestContext
     [Fact]
     public async Task Different_fields_changed_in_two_tabs_are_both_saved()
     {
-        using OpenDraft one = await OpenAsync("one");
-        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        using OpenDraft<RecipeDraft> one = await OpenAsync("one");
+        using OpenDraft<RecipeDraft> two = (await OpenDraft.OpenAsync(Book.Drafts, one.Id, RecipeDraft.Of, "two"))!;
         await one.EditAsync(d => d.Put(PaleAle, "4 kg"));
         await two.EditAsync(d => d.Put(Munich, "700 g"));
-        Assert.Null(two.Clash);
+        Assert.Null(two.Choices);
         Assert.Equal(("4 kg", "700 g"), (two.Now[PaleAle], two.Now[Munich]));
         await one.AdoptAsync();
         Assert.Equal(two.Now.Text, one.Now.Text);
@@ -87,8 +87,8 @@ public sealed class OpenDraftTests : GylebookTestContext
     [InlineData(false, "4 kg")]
     public async Task One_field_changed_in_two_tabs_keeps_both_texts_and_asks(bool yours, string stands)
     {
-        using OpenDraft one = await OpenAsync("one");
-        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        using OpenDraft<RecipeDraft> one = await OpenAsync("one");
+        using OpenDraft<RecipeDraft> two = (await OpenDraft.OpenAsync(Book.Drafts, one.Id, RecipeDraft.Of, "two"))!;
         await one.EditAsync(d => d.Put(PaleAle, "4 kg"));
         await two.EditAsync(d => d.Put(PaleAle, "5 kg"));
         MergeChoice choice = Assert.Single(two.Merge()!.Choices);
@@ -97,35 +97,35 @@ public sealed class OpenDraftTests : GylebookTestContext
         Assert.Contains(await Book.Drafts.HistoryAsync(one.Id, cancellation: Cancellation), e => e.IsSetAside && RecipeDraft.Of(e.After)[PaleAle] == "5 kg");
 
         await two.ChooseAsync(_ => yours);
-        Assert.Null(two.Clash);
+        Assert.Null(two.Choices);
         Assert.Equal(stands, RecipeDraft.Of((await Book.Drafts.FindAsync(one.Id, Cancellation))!.Document)[PaleAle]);
     }
 
     [Fact]
     public async Task What_is_typed_answers_to_what_stood_there_when_the_field_got_the_focus()
     {
-        using OpenDraft one = await OpenAsync("one");
-        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        using OpenDraft<RecipeDraft> one = await OpenAsync("one");
+        using OpenDraft<RecipeDraft> two = (await OpenDraft.OpenAsync(Book.Drafts, one.Id, RecipeDraft.Of, "two"))!;
         object field = new();
         two.Focus(field);
         await one.EditAsync(d => d.Put(PaleAle, "4 kg"));
         await two.AdoptAsync();
         Assert.Equal("4 kg", two.Now[PaleAle]);
         await two.EditFocusedAsync(field, d => d.Put(PaleAle, "5 kg"));
-        Assert.NotNull(two.Clash);
+        Assert.NotNull(two.Choices);
     }
 
     [Fact]
     public async Task A_line_added_above_does_not_lead_typing_into_another_line()
     {
-        using OpenDraft one = await OpenAsync("one");
-        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        using OpenDraft<RecipeDraft> one = await OpenAsync("one");
+        using OpenDraft<RecipeDraft> two = (await OpenDraft.OpenAsync(Book.Drafts, one.Id, RecipeDraft.Of, "two"))!;
         object field = new();
         two.Focus(field);
         await one.EditAsync(d => d.Move(3, 0));
         await two.AdoptAsync();
         await two.EditFocusedAsync(field, d => d.Put(PaleAle, "4 kg"));
-        Assert.Null(two.Clash);
+        Assert.Null(two.Choices);
         Assert.Equal("4 kg", two.Now.Lines.Single(l => l.Of == "pale ale malt").Amount);
         Assert.Equal("chocolate malt", two.Now.Lines[0].Of);
     }
@@ -133,8 +133,8 @@ public sealed class OpenDraftTests : GylebookTestContext
     [Fact]
     public async Task A_field_left_late_does_not_end_the_focus_of_the_next()
     {
-        using OpenDraft one = await OpenAsync("one");
-        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        using OpenDraft<RecipeDraft> one = await OpenAsync("one");
+        using OpenDraft<RecipeDraft> two = (await OpenDraft.OpenAsync(Book.Drafts, one.Id, RecipeDraft.Of, "two"))!;
         object first = new();
         object second = new();
         two.Focus(first);
@@ -143,14 +143,14 @@ public sealed class OpenDraftTests : GylebookTestContext
         await one.EditAsync(d => d.Put(PaleAle, "4 kg"));
         await two.AdoptAsync();
         await two.EditFocusedAsync(second, d => d.Put(PaleAle, "5 kg"));
-        Assert.NotNull(two.Clash);
+        Assert.NotNull(two.Choices);
     }
 
     [Fact]
     public async Task What_a_full_disk_kept_out_is_saved_again_beside_what_another_tab_saved_meanwhile()
     {
-        using OpenDraft one = await OpenAsync("one");
-        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        using OpenDraft<RecipeDraft> one = await OpenAsync("one");
+        using OpenDraft<RecipeDraft> two = (await OpenDraft.OpenAsync(Book.Drafts, one.Id, RecipeDraft.Of, "two"))!;
         Disk.IsFull = true;
         await one.EditAsync(d => d.Put(PaleAle, "4 kg"));
         await one.EditAsync(d => d.Put("notes", Long));
@@ -168,8 +168,8 @@ public sealed class OpenDraftTests : GylebookTestContext
     [Fact]
     public async Task What_a_full_disk_kept_out_and_another_tab_changed_too_is_for_the_brewer_to_choose()
     {
-        using OpenDraft one = await OpenAsync("one");
-        using OpenDraft two = (await OpenDraft.OpenAsync(Book, one.Id, "two"))!;
+        using OpenDraft<RecipeDraft> one = await OpenAsync("one");
+        using OpenDraft<RecipeDraft> two = (await OpenDraft.OpenAsync(Book.Drafts, one.Id, RecipeDraft.Of, "two"))!;
         Disk.IsFull = true;
         await one.EditAsync(d => d.Put("notes", Long));
         await one.EditAsync(d => d.Put(PaleAle, "4 kg"));
@@ -184,7 +184,7 @@ public sealed class OpenDraftTests : GylebookTestContext
     [Fact]
     public async Task Undo_does_not_throw_away_what_could_not_be_saved()
     {
-        using OpenDraft one = await OpenAsync("one");
+        using OpenDraft<RecipeDraft> one = await OpenAsync("one");
         string before = one.Now.Text;
         Disk.IsFull = true;
         await one.EditAsync(d => d.Put("notes", Long));
@@ -200,11 +200,11 @@ public sealed class OpenDraftTests : GylebookTestContext
 
     [Fact]
     public async Task A_recipe_that_is_not_there_cannot_be_opened() =>
-        Assert.Null(await OpenDraft.OpenAsync(Book, Guid.CreateVersion7(Clock.GetUtcNow()), "one"));
+        Assert.Null(await OpenDraft.OpenAsync(Book.Drafts, Guid.CreateVersion7(Clock.GetUtcNow()), RecipeDraft.Of, "one"));
 
-    private async Task<OpenDraft> OpenAsync(string tab)
+    private async Task<OpenDraft<RecipeDraft>> OpenAsync(string tab)
     {
         Guid id = await Book.Recipes.CreateAsync(await File.ReadAllTextAsync(RepositoryFile.PathOf("samples/recipes/hedgerow-brown.json"), Cancellation), cancellation: Cancellation);
-        return (await OpenDraft.OpenAsync(Book, id, tab))!;
+        return (await OpenDraft.OpenAsync(Book.Drafts, id, RecipeDraft.Of, tab))!;
     }
 }

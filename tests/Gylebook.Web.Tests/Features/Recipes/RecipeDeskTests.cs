@@ -4,11 +4,13 @@ using Gylebook.Forecast.Report;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
+using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
 using Gylebook.Tests.Shared;
-using Gylebook.Web.Features.Foods;
-using Gylebook.Web.Features.Recipes.Drafting;
+using Gylebook.Web.Features.Larders;
+using Gylebook.Recipes.Larders;
+using Gylebook.Web.Drafting;
 using Gylebook.Web.Features.Recipes.Showing;
 
 namespace Gylebook.Web.Tests.Features.Recipes;
@@ -78,7 +80,7 @@ public sealed class RecipeDeskTests : GylebookTestContext
     public async Task What_another_tab_saves_while_somebody_types_takes_nothing_typed_out_of_the_numbers()
     {
         RecipeDesk desk = await DeskAsync();
-        using OpenDraft other = (await OpenDraft.OpenAsync(Book, desk.Draft.Id, "two"))!;
+        using OpenDraft<RecipeDraft> other = (await OpenDraft.OpenAsync(Book.Drafts, desk.Draft.Id, RecipeDraft.Of, "two"))!;
         desk.Preview(PaleAle, "4.6 kg");
         double typed = desk.Outlook!["originalGravity"]!.Likely;
         await other.EditAsync(d => d.Put("ferment[0].time", "12 d"));
@@ -151,22 +153,84 @@ public sealed class RecipeDeskTests : GylebookTestContext
     [Fact]
     public async Task Ingredients_are_found_by_part_of_a_word_whatever_its_accents_those_of_the_stage_first()
     {
-        IngredientSearch search = new([("my-jam", "Sloe jam")]);
+        IngredientSearch search = new(new Larder([new FoodSheet { Id = "my-jam", Name = "Sloe jam", Family = "jam" }, new MaltSheet { Id = "field", Name = "Field pale", Like = "pale ale malt" }]));
+        RecipeDesk desk = await DeskAsync();
         Assert.Equal("Hallertau Mittelfrüh", search.Find("mittelfruh", IngredientKind.Hop)[0].Name);
         Assert.Equal(IngredientKind.Malt, search.Find("wheat", IngredientKind.Malt)[0].Kind);
         Assert.Equal("my-jam", Assert.Single(search.Find("sloe")).Of);
+        Assert.Equal((IngredientKind.Malt, "field", "malt · your own, like pale ale malt"), search.Find("field pale").Select(own => (own.Kind, own.Of, own.Says(desk.Shown))).Single());
         Assert.Empty(search.Find("zzz"));
         Assert.Equal(
             [IngredientKind.Salt, IngredientKind.Acid, IngredientKind.Fining, IngredientKind.Spice],
             new[] { "gypsum", "lactic", "isinglass", "coriander" }.Select(typed => search.Find(typed)[0].Kind));
         // Each choice can be added and is known to the forecast.
-        RecipeDesk desk = await DeskAsync();
-        foreach (IngredientChoice choice in search.Find("a").Where(c => c.Of != "my-jam").Take(40).Concat(Small(search)))
+        foreach (IngredientChoice choice in search.Find("a").Where(c => !c.IsOwn).Take(40).Concat(Small(search)))
         {
             RecipeDraft with = desk.Now.Add(choice.Kind, choice.Of, IngredientSearch.StartingAmount(choice.Kind), IngredientSearch.StartingTime(RecipeStage.Ferment, choice.Kind, 60)).After;
-            RecipeOutlook outlook = RecipeOutlook.Of(with.Recipe!, desk.Kit, desk.Foods, ReaderUnits.Metric);
+            RecipeOutlook outlook = RecipeOutlook.Of(with.Recipe!, desk.Kit, desk.Larder, ReaderUnits.Metric);
             Assert.DoesNotContain(outlook.Forecast.Findings, f => f.Code.EndsWith(".unknown", StringComparison.Ordinal));
         }
+    }
+
+    [Fact]
+    public void Every_name_the_tables_know_is_searched_and_the_stage_puts_its_own_kinds_first()
+    {
+        IngredientSearch search = new(new Larder([new MaltSheet { Id = "my-crystal", Name = "Crystal of the shed", Like = "caramel malt" }]));
+        IReadOnlyList<IngredientChoice> crystal = search.Find("crystal", IngredientKind.Malt, IngredientKind.Food);
+        Assert.Equal("my-crystal", crystal[0].Of);
+        Assert.Equal(7, crystal.Count(choice => choice.Kind == IngredientKind.Malt));
+        Assert.Equal($"malt · 19{Shown.Space}°L · also crystal malt 50 EBC", crystal.Single(choice => choice.Of == "caramel malt 50 EBC").Says(new Shown(ReaderUnits.UnitedStates)));
+        Assert.Equal(IngredientKind.Hop, search.Find("crystal", IngredientKind.Hop, IngredientKind.Food)[0].Kind);
+        Assert.Equal(5, search.Find("flaked", IngredientKind.Malt).Count(choice => choice.Kind == IngredientKind.Malt));
+        Assert.Equal("toasted malt", search.Find("biscuit", IngredientKind.Malt, IngredientKind.Food)[0].Of);
+
+        // All yeasts at once, and nothing else while nobody types.
+        Assert.Equal(YeastStyles.All.Select(yeast => yeast.Name).Order(StringComparer.Ordinal), search.Find("", IngredientKind.Yeast, IngredientKind.Food).Select(choice => choice.Of).Order(StringComparer.Ordinal));
+        IngredientKind[] wheat = [.. search.Find("wheat", IngredientKind.Malt, IngredientKind.Food).Select(choice => choice.Kind)];
+        Assert.Contains(IngredientKind.Food, wheat);
+        Assert.Equal(wheat.Count(kind => kind == IngredientKind.Malt), Array.IndexOf(wheat, IngredientKind.Food));
+    }
+
+    [Fact]
+    public async Task More_beer_offers_to_take_the_grist_along_as_one_step_and_undo_takes_it_back_as_one()
+    {
+        RecipeDesk desk = await DeskAsync();
+        string[] before = [.. desk.Now.Lines.Select(line => line.Amount)];
+        Assert.Null(desk.TimesTheBeer);
+        await desk.CommitAsync(this, "package.volume", "2 L");
+        await desk.CommitAsync(this, "package.volume", "26.6 L");
+        Assert.Equal(1.33, desk.TimesTheBeer!.Value, 1e-12);
+        await desk.TakeAlongAsync();
+
+        // 3.6 kg × 1.33 = 4.788 kg, on a scale that shows 10 g; hops by 0.1 g; yeast stays.
+        Assert.Equal("4.79 kg", desk.Now["ingredients[0].amount"]);
+        Assert.All(desk.Now.Lines.Where(line => line.Kind == IngredientKind.Yeast), yeast => Assert.Equal(before[yeast.Number], yeast.Amount));
+        Assert.All(desk.Now.Lines.Where(line => line.Kind != IngredientKind.Yeast), line => Assert.NotEqual(before[line.Number], line.Amount));
+        Assert.Null(desk.TimesTheBeer);
+        await desk.UndoAsync();
+        Assert.Equal(before, desk.Now.Lines.Select(line => line.Amount));
+        Assert.Equal("26.6 L", desk.Now["package.volume"]);
+        Assert.NotNull(desk.TimesTheBeer);
+
+        // Anything else that is changed ends the offer, and so does the volume of before.
+        await desk.EditAsync(draft => draft.Put("boil.time", "70 min"));
+        Assert.Null(desk.TimesTheBeer);
+        await desk.UndoAsync();
+        await desk.CommitAsync(this, "package.volume", "20 L");
+        Assert.Null(desk.TimesTheBeer);
+    }
+
+    [Fact]
+    public async Task Without_a_grist_nothing_is_taken_along()
+    {
+        RecipeDesk desk = await DeskAsync();
+        foreach (int line in desk.Now.Lines.Where(line => line.Kind is IngredientKind.Malt or IngredientKind.Food or IngredientKind.Sugar or IngredientKind.Extract).Select(line => line.Number).OrderDescending())
+        {
+            await desk.EditAsync(draft => draft.Remove(line));
+        }
+
+        await desk.CommitAsync(this, "package.volume", "26.6 L");
+        Assert.Null(desk.TimesTheBeer);
     }
 
     /// <summary>What is weighed out in grams: each of them must be known too.</summary>
@@ -195,8 +259,8 @@ public sealed class RecipeDeskTests : GylebookTestContext
     {
         await Book.Foods.CreateAsync(await TextAsync("samples/recipes/foods/pumpkin-seed-flour.json"), cancellation: Cancellation);
         Guid id = await Book.Recipes.CreateAsync(await TextAsync("samples/recipes/hedgerow-brown.json"), cancellation: Cancellation);
-        OwnFoods foods = await OwnFoods.OfAsync(Book, Cancellation);
-        return new RecipeDesk((await OpenDraft.OpenAsync(Book, id, "one"))!, BuiltInKit.LanternShed, foods.Find, new Shown(ReaderUnits.Metric));
+        Larder larder = await OwnLarder.OfAsync(Book, Cancellation);
+        return new RecipeDesk((await OpenDraft.OpenAsync(Book.Drafts, id, RecipeDraft.Of, "one"))!, BuiltInKit.LanternShed, larder, new Shown(ReaderUnits.Metric));
     }
 
     private static Task<string> TextAsync(string file) => File.ReadAllTextAsync(RepositoryFile.PathOf(file), Cancellation);

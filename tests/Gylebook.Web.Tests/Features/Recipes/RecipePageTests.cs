@@ -1,9 +1,11 @@
 using AngleSharp.Dom;
 using Bunit;
 using Gylebook.Recipes.Editing;
+using Gylebook.Recipes.Kits;
 using Gylebook.Store;
 using Gylebook.Tests.Shared;
 using Gylebook.Web.Features.Recipes;
+using Gylebook.Web.Features.Today;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -17,11 +19,30 @@ public sealed class RecipePageTests : GylebookTestContext
     public async Task The_page_shows_what_goes_in_by_stage_and_what_comes_of_it()
     {
         (IRenderedComponent<RecipePage> page, _) = await PageAsync();
-        Assert.Equal(["Mash", "Boil", "Knock-out", "Ferment", "Package"], page.FindAll(".stage h2").Select(h => h.TextContent));
+        Assert.Equal(["Mash", "Boil", "Knock-out", "Ferment", "Package"], page.FindAll(".stage h2 .term").Select(h => h.TextContent));
         Assert.Equal("3.6 kg", Field(page, PaleAle).GetAttribute("value"));
         Assert.Contains("28", page.Find("[data-headline=bitterness] dd").TextContent, StringComparison.Ordinal);
         Assert.NotNull(page.Find("#run svg"));
         Assert.Contains("scalds", page.Find("[data-stage=Mash] .caution").TextContent, StringComparison.Ordinal);
+    }
+
+    /// <summary>What is missing before anything was done is no mistake.</summary>
+    [Fact]
+    public async Task A_recipe_in_which_nothing_goes_yet_invites_and_accuses_nobody()
+    {
+        Guid id = await Book.Recipes.CreateAsync(NewRecipe.DocumentFor(BuiltInKit.LanternShed), cancellation: Xunit.TestContext.Current.CancellationToken);
+        IRenderedComponent<RecipePage> page = RenderMetric<RecipePage>(p => p.Add(x => x.Id, id));
+        page.WaitForElement(".wish");
+        Assert.Empty(page.FindAll(".findings"));
+        Assert.Contains("Begin with a malt and a yeast", page.Find(".wish").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_word_of_the_trade_says_what_it_means_where_it_stands()
+    {
+        (IRenderedComponent<RecipePage> page, _) = await PageAsync();
+        IElement word = page.Find("[data-stage=KnockOut] h2 .term");
+        Assert.Equal("Knock-out: flame off, the end of the boil.", page.Find($"#{word.GetAttribute("popovertarget")}").TextContent);
     }
 
     /// <summary>The demo's flour may hold sesame, as its pack says: so may the beer.</summary>
@@ -74,7 +95,7 @@ public sealed class RecipePageTests : GylebookTestContext
     {
         (IRenderedComponent<RecipePage> page, Guid id) = await PageAsync();
         Draft draft = (await Book.Drafts.FindAsync(id, Cancellation))!;
-        RecipeEdit edit = RecipeDraft.Of(draft.Document).Put("ingredients[0].amount", "4 kg")!;
+        DraftEdit<RecipeDraft> edit = RecipeDraft.Of(draft.Document).Put("ingredients[0].amount", "4 kg")!;
         await Book.Drafts.SaveAsync(id, draft.Revision, edit.After.Text, edit.Label, "another", Cancellation);
         page.WaitForAssertion(() => Assert.Equal("4 kg", Field(page, PaleAle).GetAttribute("value")));
     }
@@ -102,6 +123,43 @@ public sealed class RecipePageTests : GylebookTestContext
         page.WaitForAssertion(() => Assert.Equal(
             ["pale ale malt", "3.6 kg", "4.6 kg"],
             page.FindAll(".panel tbody tr").Single().Children.Select(cell => cell.TextContent)));
+    }
+
+    [Fact]
+    public async Task What_nothing_is_called_leads_to_a_new_food_for_this_recipe()
+    {
+        (IRenderedComponent<RecipePage> page, Guid id) = await PageAsync();
+        IElement search = Field(page, "Add to mash");
+        await search.InputAsync("walnut crumble");
+        IElement offer = Assert.Single(page.FindAll("[data-stage=Mash] [role=option]"));
+        Assert.Contains("New food from its label", offer.TextContent, StringComparison.Ordinal);
+        Assert.Equal("Nothing of that name.", page.Find("[data-stage=Mash] .search [role=status]").TextContent);
+        await offer.ClickAsync();
+        Assert.EndsWith(PageUrls.NewFoodFor(id, "walnut crumble", "mash", "20 L"), Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_search_shows_all_that_fit()
+    {
+        (IRenderedComponent<RecipePage> page, _) = await PageAsync();
+        await page.Find("[data-stage=Ferment] [role=combobox]").FocusAsync(new());
+
+        // And the one food of the brewer's own.
+        Assert.Equal(Gylebook.Recipes.Ingredients.YeastStyles.All.Count + 1, page.FindAll("[data-stage=Ferment] [role=option]").Count);
+    }
+
+    [Fact]
+    public async Task More_beer_offers_the_grist_and_one_tap_takes_it_along()
+    {
+        (IRenderedComponent<RecipePage> page, Guid id) = await PageAsync();
+        IElement beer = Field(page, "Beer");
+        Task typed = beer.InputAsync("26.6");
+        Clock.Step(TimeSpan.FromMilliseconds(300));
+        await typed;
+        page.WaitForAssertion(() => Assert.Equal("Take the malts and foods along (× 1.33)", page.Find(".along button").TextContent));
+        await page.Find(".along button").ClickAsync();
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".along")));
+        Assert.Equal("4.79 kg", await SavedAsync(id));
     }
 
     [Fact]

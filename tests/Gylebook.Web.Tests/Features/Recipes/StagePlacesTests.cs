@@ -1,7 +1,7 @@
 using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Liquors;
@@ -16,8 +16,7 @@ public sealed class StagePlacesTests
     private static readonly Kit[] Kits = [.. Samples("kits").Select(path => KitFile.Read(File.ReadAllText(path)).Value!)];
     private static readonly WaterPlan?[] Waters = [null, .. Samples("water").Select(path => WaterFile.Read(File.ReadAllText(path)).Value!)];
 
-    private static readonly Dictionary<string, FoodMakeup> Foods = Samples("recipes/foods").Concat(Samples("recipes/edges/foods")).Select(path => FoodFile.Read(File.ReadAllText(path)).Value!)
-        .ToDictionary(food => food.Id, food => FoodMakeups.From(food).Makeup!);
+    private static readonly Larder Beside = new(Samples("recipes/foods").Concat(Samples("recipes/edges/foods")).Select(path => FoodFile.Read(File.ReadAllText(path)).Value!));
 
     public static TheoryData<string> Recipes() => [.. Samples("recipes").Concat(Samples("recipes/edges")).Select(path => Path.GetRelativePath(RepositoryFile.PathOf("samples"), path))];
 
@@ -28,7 +27,7 @@ public sealed class StagePlacesTests
         Recipe recipe = RecipeFile.Read(await File.ReadAllTextAsync(RepositoryFile.PathOf(Path.Combine("samples", name)), Xunit.TestContext.Current.CancellationToken)).Value!;
         foreach ((Kit kit, WaterPlan? water) in Kits.SelectMany(kit => Waters.Select(water => (kit, water))))
         {
-            BrewForecast forecast = Forecaster.Forecast(recipe, kit, Food, "samples", water);
+            BrewForecast forecast = Forecaster.Forecast(recipe, kit, Beside, "samples", water);
             RecipeStage[] stages = [.. forecast.Cautions.Select(caution => StagePlaces.Of(caution.Place.Stage))];
             Assert.Equal(stages.Order(), stages);
             Assert.True(forecast.Stages.Count == 0 || stages.Length > 0, "A brew without any caution.");
@@ -39,8 +38,6 @@ public sealed class StagePlacesTests
     [Fact]
     public void The_chiller_scalds_where_the_wort_is_chilled() =>
         Assert.Equal(RecipeStage.KnockOut, StagePlaces.Of(Stage.Chill));
-
-    private static FoodMakeup? Food(string id) => Foods.GetValueOrDefault(id);
 
     private static IEnumerable<string> Samples(string folder) =>
         Directory.EnumerateFiles(RepositoryFile.PathOf(Path.Combine("samples", folder)), "*.json").Order(StringComparer.Ordinal);

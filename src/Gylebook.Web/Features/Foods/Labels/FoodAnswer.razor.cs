@@ -3,6 +3,7 @@ using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Science.Quantities;
+using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Features.Foods.Labels;
@@ -11,53 +12,40 @@ namespace Gylebook.Web.Features.Foods.Labels;
 public sealed partial class FoodAnswer
 {
     private const double MilligramsInGram = 1000;
+    private const string FileUnit = "L/kg";
 
-    /// <summary>The report.</summary>
+    private QuestionDesk _question = null!;
+
+    /// <summary>The desk the food lies on, with its answer reckoned.</summary>
     [Parameter]
     [EditorRequired]
-    public required FoodLabelReport Report { get; set; }
-
-    /// <summary>The food as the balance takes it.</summary>
-    [Parameter]
-    [EditorRequired]
-    public required FoodMakeup Makeup { get; set; }
-
-    /// <summary>The food, for what the brewer knows better.</summary>
-    [Parameter]
-    [EditorRequired]
-    public required FoodSheet Food { get; set; }
-
-    /// <summary>What was asked.</summary>
-    [Parameter]
-    [EditorRequired]
-    public required FoodQuestion Question { get; set; }
-
-    /// <summary>The amount asked for, or the usual one.</summary>
-    [Parameter]
-    [EditorRequired]
-    public Entered<Mass> Amount { get; set; }
+    public required LabelDesk Desk { get; set; }
 
     /// <summary>Something else is asked.</summary>
     [Parameter]
     public EventCallback<FoodQuestion> Asked { get; set; }
 
-    /// <summary>The brewer knows something better, or no longer.</summary>
-    [Parameter]
-    public EventCallback<FoodAssume> Assumed { get; set; }
+    private Shown Shown => Desk.Shown;
 
-    /// <summary>How the reader wants to see numbers.</summary>
-    [CascadingParameter]
-    public required Shown Shown { get; set; }
+    private FoodLabelReport Report => Desk.Report!;
+
+    private FoodMakeup Makeup => Desk.Makeup!;
 
     private double Held => Makeup.InsolubleUnmashed * Makeup.SettledHold;
-
-    private Entered<SpecificVolume>? HeldAsTyped => Food.Assume.HeldLitresPerKg is { } litres
-        && UnitTable.TryParse(UnitTable.Format(SpecificVolume.FromLitresPerKilogram(litres), "L/kg"), out Entered<SpecificVolume> entered, out _) ? entered : null;
 
     /// <summary>Without an ingredient list allergens are unknown, not absent.</summary>
     private IReadOnlyList<Finding> AllergensRead => [.. Report.Findings.Where(f => f.Code == "food.allergensRead")];
 
-    private IReadOnlyList<Finding> At(string where) => [.. Report.Findings.Where(f => f.Where == where && f.Severity != Severity.Note)];
+    /// <inheritdoc/>
+    protected override void OnParametersSet() => _question = _question?.IsOn(Desk) == true ? _question : new QuestionDesk(Desk, question => Asked.InvokeAsync(question));
+
+    /// <summary>The file holds a bare number of litres a kilogram; a reader sees and types their own unit.</summary>
+    private string WithUnit(string text) =>
+        UnitTable.TryParse($"{text} {FileUnit}", out Entered<SpecificVolume> held, out _) ? TypedText.Show(held, Shown.Units) : text;
+
+    private string WithoutUnit(string typed) => TypedText.TryRead(typed, null, Shown.Units, out Entered<SpecificVolume> held, out _)
+        ? Invariant($"{held.Value.LitresPerKilogram:0.######}")
+        : typed;
 
     private string Milligrams(double milligrams) => milligrams >= MilligramsInGram
         ? $"{AnswerWords.Number(milligrams / MilligramsInGram, Shown)}{Shown.Space}g"

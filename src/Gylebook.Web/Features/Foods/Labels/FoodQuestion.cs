@@ -13,6 +13,9 @@ namespace Gylebook.Web.Features.Foods.Labels;
 /// <param name="Beside">The other.</param>
 public sealed record FoodQuestion(Entered<Mass>? Amount, Entered<VolumeAt20C> Into, AdditionTime At, AdditionTime Beside)
 {
+    /// <summary>The recipe that wants it; null for none.</summary>
+    public Guid? For { get; init; }
+
     // For a family without a usual dose: a place to start from, there to be typed over (common practice, no source).
     private const double GramsPerLitre = 10;
 
@@ -24,11 +27,14 @@ public sealed record FoodQuestion(Entered<Mass>? Amount, Entered<VolumeAt20C> In
     ];
 
     /// <summary>Reads an address; what it does not say, or says wrongly, is left at a usual value.</summary>
-    public static FoodQuestion Read(string? amount, string? into, string? at, string? beside) => new(
+    public static FoodQuestion Read(string? amount, string? into, string? at, string? beside, Guid? recipe = null) => new(
         UnitTable.TryParse(amount, out Entered<Mass> much, out _) && much.Value.Grams > 0 ? much : null,
         UnitTable.TryParse(into, out Entered<VolumeAt20C> litres, out _) && litres.Value.Litres > 0 ? litres : TwentyLitres,
         AdditionTimeText.TryParse(at ?? "", out AdditionTime one, out _) ? one : new(AdditionPoint.Mash),
-        AdditionTimeText.TryParse(beside ?? "", out AdditionTime other, out _) ? other : new(AdditionPoint.KnockOut));
+        AdditionTimeText.TryParse(beside ?? "", out AdditionTime other, out _) ? other : new(AdditionPoint.KnockOut))
+    {
+        For = recipe,
+    };
 
     /// <summary>The amount asked for, or the family's usual dose.</summary>
     public Entered<Mass> AmountOf(FoodFamily family)
@@ -42,8 +48,8 @@ public sealed record FoodQuestion(Entered<Mass>? Amount, Entered<VolumeAt20C> In
         return Typed<Mass>(UnitTable.Format(usual, "g", 3));
     }
 
-    /// <summary>The address of that question about that food.</summary>
-    public string Url(Guid? food) => PageUrls.FoodLabelWith(food, Amount?.Text, Into.Text, Words.Of(At), Words.Of(Beside));
+    /// <summary>The address of that question about that food, with a panel open; null for none.</summary>
+    public string Url(Guid? food, string? panel) => PageUrls.FoodLabelWith(food, panel, Amount?.Text, Into.Text, Words.Of(At), Words.Of(Beside), For);
 
     private static Entered<VolumeAt20C> TwentyLitres => Typed<VolumeAt20C>("20 L");
 

@@ -1,146 +1,186 @@
 using Gylebook.Forecast.Report.Labels;
+using Gylebook.Pictures;
 using Gylebook.Recipes;
+using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Kits;
 using Gylebook.Science.Foods.Labels;
-using Gylebook.Store;
-using Gylebook.Store.Rows;
-using Gylebook.Web.Features.Kits;
+using Gylebook.Science.Quantities;
+using Gylebook.Web.Drafting;
 using Gylebook.Web.Reading;
 
 namespace Gylebook.Web.Features.Foods.Labels;
 
-/// <summary>A food sheet on the desk: opened from the book or begun, changed, saved as one goes, and reckoned.</summary>
-internal sealed class LabelDesk
+/// <summary>A food sheet on the desk: its label as typed, what that means, and what that much of the food does.</summary>
+/// <remarks>When the text cannot be read, what was last readable stays in view and <see cref="IsStale"/> says so.</remarks>
+public sealed class LabelDesk : DraftDesk<FileDraft<FoodSheet>>
 {
-    private readonly Book _book;
-    private readonly TimeProvider _clock;
-    private readonly ReckoningDoor _door;
-    private int _turn;
+    /// <summary>The part of a food file that holds the panel.</summary>
+    public const string Panel = "label";
 
-    private LabelDesk(Book book, TimeProvider clock, OpenSheet<FoodRow> sheet, ReckoningDoor? door)
+    private const string StylePath = $"{Panel}.style";
+    private const string NamePath = "name";
+
+    private readonly ReckoningDoor _door;
+    private IReadOnlyList<Finding> _findings = [];
+    private IReadOnlySet<string> _taken;
+    private Kit? _kit;
+    private object? _naming;
+
+    /// <summary>A desk with that draft on it.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="taken">Ids that other foods of the book have.</param>
+    /// <param name="kit">The kit in use, for the height it stands at; null for the sea's.</param>
+    /// <param name="asked">What is asked of the food.</param>
+    /// <param name="shown">How this reader wants to see numbers.</param>
+    /// <param name="door">What its reckonings go through; null for one that tells nobody.</param>
+    public LabelDesk(
+        OpenDraft<FileDraft<FoodSheet>> draft, IReadOnlySet<string> taken, Kit? kit, FoodQuestion asked, Shown shown, ReckoningDoor? door = null)
+        : base(draft, shown)
     {
-        (_book, _clock, _door) = (book, clock, door ?? new ReckoningDoor());
-        Sheet = sheet;
+        (_taken, _kit, Asked, _door) = (taken, kit, asked, door ?? new ReckoningDoor());
+        Reckon(Now);
     }
 
-    /// <summary>The sheet in the book.</summary>
-    public OpenSheet<FoodRow> Sheet { get; }
-
-    /// <summary>The food; null when the sheet is not there or cannot be read.</summary>
+    /// <summary>The food as it could be read last; null until it could for the first time.</summary>
     public FoodSheet? Food { get; private set; }
 
-    /// <summary>The text of a sheet that cannot be read.</summary>
-    public string? Unread { get; private init; }
+    /// <summary>Whose habits it borrows.</summary>
+    public FoodFamily Family => FoodFamilies.Find(TextAt("family") ?? "").Match ?? FoodFamilies.Of("other");
 
-    /// <summary>What the label means and does; null until it has been reckoned.</summary>
+    /// <summary>What is asked of the food.</summary>
+    public FoodQuestion Asked { get; private set; }
+
+    /// <summary>The amount asked for, or the family's usual one.</summary>
+    public Entered<Mass> Amount => Asked.AmountOf(Family);
+
+    /// <summary>What the label means and does; null until it could be reckoned.</summary>
     public FoodLabelReport? Report { get; private set; }
 
     /// <summary>The food as the balance takes it; null while next to nothing is known of it.</summary>
     public FoodMakeup? Makeup { get; private set; }
 
-    /// <summary>What was found, in the sheet or by reckoning.</summary>
-    public IReadOnlyList<Finding> Findings { get; private set; } = [];
+    /// <summary>Whether the report is of an earlier text, because the present one cannot be read.</summary>
+    public bool IsStale { get; private set; }
 
     /// <summary>Why the panel must be European, when its numbers give that away and it is not taken for one; null otherwise.</summary>
     public string? LooksEuropean { get; private set; }
 
-    /// <summary>When it was last saved, in words; empty before.</summary>
-    public string Saved { get; private set; } = "";
+    /// <summary>Whether nobody has named it yet.</summary>
+    public bool IsUnnamed => NewFoodName.IsSuggested(Now);
 
-    /// <summary>Whose habits it borrows.</summary>
-    public FoodFamily Family => FoodFamilies.Find(Food!.Family).Match ?? FoodFamilies.Of("other");
-
-    /// <summary>A new food, in the book from its first change on.</summary>
-    public static async Task<LabelDesk> BeginAsync(Book book, TimeProvider clock, PanelStyle style, PageSaves? saves = null, ReckoningDoor? door = null)
+    /// <summary>Whose law the panel follows; where the file does not say, as the reader's shops have it.</summary>
+    public PanelStyle Style => Now.Value?.Label?.Style ?? TextAt(StylePath) switch
     {
-        (string name, string id) = await NewFoodName.ForAsync(TimeZoneInfo.ConvertTime(clock.GetUtcNow(), clock.LocalTimeZone), book);
-        return new LabelDesk(book, clock, new OpenSheet<FoodRow>(book.Foods, null, 0, saves), door)
+        "US" => PanelStyle.Us,
+        "EU" => PanelStyle.Eu,
+        _ => UsualStyle(Shown),
+    };
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Finding> Findings => _findings;
+
+    /// <summary>A food sheet's text as a draft.</summary>
+    /// <exception cref="ArgumentException">Not a file at all.</exception>
+    public static FileDraft<FoodSheet> TextOf(string text) => FileDraft.Of(FoodFile.Form, text);
+
+    /// <summary>Who weighs in pounds or measures in US gallons shops where panels are American.</summary>
+    public static PanelStyle UsualStyle(Shown shown) =>
+        shown.Units is { Mass: MassUnit.Pound } or { Volume: VolumeUnit.UsGallon } ? PanelStyle.Us : PanelStyle.Eu;
+
+    /// <summary>Changes the text of a field.</summary>
+    /// <param name="path">Which field.</param>
+    /// <param name="change">The text after, for the text before; an empty one for none.</param>
+    public Task ChangeAsync(string path, Func<string, string> change) => EditAsync(draft => Put(draft, path, change(draft[path] ?? "")));
+
+    /// <summary>Says whose law the panel follows.</summary>
+    public Task SetStyleAsync(PanelStyle style) => ChangeAsync(StylePath, _ => WordOf(style));
+
+    /// <summary>Asks something else of the food.</summary>
+    public void Ask(FoodQuestion asked)
+    {
+        Asked = asked;
+        ReckonAgain();
+    }
+
+    /// <summary>Another kit is in use, or other foods stand in the book.</summary>
+    /// <param name="kit">The kit in use; null for none.</param>
+    /// <param name="taken">Ids that other foods of the book have.</param>
+    public void Use(Kit? kit, IReadOnlySet<string> taken)
+    {
+        (_kit, _taken) = (kit, taken);
+        ReckonAgain();
+    }
+
+    /// <summary>Shows what a food that could be read once meant, until this one can be read.</summary>
+    public void Recall(FoodSheet earlier)
+    {
+        Food ??= earlier;
+        ReckonAgain();
+    }
+
+    /// <inheritdoc/>
+    public override void Blur(object field)
+    {
+        base.Blur(field);
+        _naming = field == _naming ? null : _naming;
+    }
+
+    /// <inheritdoc/>
+    public override Task CommitAsync(object field, string path, string? text)
+    {
+        if (path != NamePath || string.IsNullOrWhiteSpace(text) || !(IsUnnamed || field == _naming))
         {
-            Food = new FoodSheet { Id = id, Name = name, Family = "other", Label = new LabelPanel { Style = style } },
-        };
-    }
-
-    /// <summary>A sheet of the book; without food and text when it has none of that id.</summary>
-    public static async Task<LabelDesk> OpenAsync(Book book, TimeProvider clock, Guid id, PageSaves? saves = null, ReckoningDoor? door = null)
-    {
-        Sheet? stored = await book.Foods.FindAsync(id);
-        Reading<FoodSheet>? reading = stored is null ? null : FoodFile.Read(stored.Document);
-        return new LabelDesk(book, clock, new OpenSheet<FoodRow>(book.Foods, id, stored?.Revision ?? 0, saves), door)
-        {
-            Food = reading?.Value,
-            Unread = reading is { Value: null } ? stored!.Document : null,
-            Findings = reading?.Findings ?? [],
-        };
-    }
-
-    /// <summary>Changes the food and saves it.</summary>
-    public Task EditAsync(Func<FoodSheet, FoodSheet> change)
-    {
-        Food = change(Food!);
-        return SaveAsync(Sheet.SaveAsync);
-    }
-
-    /// <summary>Names the food; the first name somebody gives it makes its id.</summary>
-    public async Task NameAsync(string name)
-    {
-        string id = NewFoodName.IsSuggested(Food!) ? await NewFoodName.FreeIdAsync(name, _book) : Food!.Id;
-        await EditAsync(food => food with { Name = name, Id = id });
-    }
-
-    /// <summary>Saves again what could not be saved.</summary>
-    public Task SaveAgainAsync() => SaveAsync(Sheet.SaveAsync);
-
-    /// <summary>Ends a clash in favour of what stands here.</summary>
-    public Task KeepMineAsync() => SaveAsync(Sheet.OverwriteAsync);
-
-    /// <summary>Reckons what the label means and does, off the page's own thread; of several answers the last asked for counts.</summary>
-    public async Task ReckonAsync(FoodQuestion asked)
-    {
-        if (Food is not { } food)
-        {
-            return;
+            return base.CommitAsync(field, path, text);
         }
 
-        int turn = ++_turn;
-        var amount = asked.AmountOf(Family);
-        KitInUse kit = await KitInUse.FindAsync(_book);
+        // The first name makes the id, and a name is typed with pauses: until the field is left it is the first name still.
+        _naming = field;
+        string id = NewFoodName.IdOf(text, _taken);
+        return DoAsync(Draft.EditFocusedAsync(field, draft => draft.InTurn(food => food.Put(NamePath, text), food => food.Put("id", id))));
+    }
+
+    /// <summary>A figure of a panel whose style nobody has said says it too: without one a file cannot be read.</summary>
+    private protected override DraftEdit<FileDraft<FoodSheet>>? Put(FileDraft<FoodSheet> draft, string path, string? text)
+    {
+        bool lacksStyle = path.StartsWith($"{Panel}.", StringComparison.Ordinal) && path != StylePath && draft[StylePath] is null && !string.IsNullOrWhiteSpace(text);
+        return lacksStyle ? draft.InTurn(food => food.Put(path, text), food => food.Put(StylePath, WordOf(UsualStyle(Shown)))) : draft.Put(path, text);
+    }
+
+    /// <inheritdoc/>
+    private protected override void Reckon(FileDraft<FoodSheet> text)
+    {
+        IsStale = text.Value is null;
+        Food = text.Value ?? Food;
         Finding? problem = null;
-        Answer? answer = await Task.Run(() => _door.Reckon(
-            () =>
-            {
-                MadeUpFood makeup = FoodMakeups.From(food);
-                return new Answer(makeup, FoodLabelReport.Of(food.Id, food.Name, makeup, amount, asked.Into, [asked.At, asked.Beside], kit.Own));
-            },
-            () => $"{FoodFile.Write(food)}\n{asked}",
-            out problem));
-        if (turn == _turn && answer is null)
-        {
-            (Makeup, Report, Findings, LooksEuropean) = (null, null, [problem!], null);
-        }
-        else if (turn == _turn)
-        {
-            (MadeUpFood made, FoodLabelReport report) = answer!;
-            Findings = [.. report.Findings.Select(finding => Here(finding, food.Id))];
-            (Makeup, Report) = (made.Makeup, report with { Findings = Findings });
-            LooksEuropean = food.Label is { Style: PanelStyle.Us } panel && PanelStyleGuess.Of(panel.AsPrinted()) is { Style: PanelStyle.Eu } guess
-                ? guess.Reason
-                : null;
-        }
+        Answer? answer = Food is { } food ? _door.Reckon(() => Answer.Of(food, Amount, Asked, _kit), () => $"{text.Text}\n{Asked}", out problem) : null;
+        (Makeup, Report, LooksEuropean) = (answer?.Made.Makeup, answer?.Report, answer?.LooksEuropean);
+        IEnumerable<Finding> ofAnswer = IsStale ? [] : answer?.Report.Findings ?? [];
+        IEnumerable<Finding> found = [.. text.Findings, .. ofAnswer, .. problem is null ? (Finding[])[] : [problem]];
+        _findings = [.. found.Where(IsTold).Distinct()];
     }
 
-    private sealed record Answer(MadeUpFood Made, FoodLabelReport Report);
+    // What was taken for usual is said by the fields themselves; the style has its own line, and an empty panel needs no scolding.
+    private static bool IsTold(Finding finding) => finding.Severity != Severity.Note && finding.Code is not ("label.style" or "food.nothingKnown");
 
-    /// <summary>A finding about this food names its file as well; on this page that is plain.</summary>
-    private static Finding Here(Finding finding, string id)
-    {
-        string file = $"foods/{id}.";
-        return finding.Where.StartsWith(file, StringComparison.Ordinal) ? finding with { Where = finding.Where[file.Length..] } : finding;
-    }
+    private static string WordOf(PanelStyle style) => style == PanelStyle.Us ? "US" : "EU";
 
-    private async Task SaveAsync(Func<Func<string>, Task> save)
+    private sealed record Answer(MadeUpFood Made, FoodLabelReport Report, string? LooksEuropean)
     {
-        await save(() => FoodFile.Write(Food!));
-        Saved = Sheet.Says("food", _clock);
+        public static Answer Of(FoodSheet food, Entered<Mass> amount, FoodQuestion asked, Kit? kit)
+        {
+            MadeUpFood made = FoodMakeups.From(food);
+            FoodLabelReport report = FoodLabelReport.Of(food.Id, food.Name, made, amount, asked.Into, [asked.At, asked.Beside], kit);
+            string? european = food.Label is { Style: PanelStyle.Us } panel && PanelStyleGuess.Of(panel.AsPrinted()) is { Style: PanelStyle.Eu } guess ? guess.Reason : null;
+            return new Answer(made, report with { Findings = [.. report.Findings.Select(finding => Here(finding, food.Id))] }, european);
+        }
+
+        /// <summary>A finding about this food names its file as well; on this page that is plain.</summary>
+        private static Finding Here(Finding finding, string id)
+        {
+            string file = $"foods/{id}.";
+            return finding.Where.StartsWith(file, StringComparison.Ordinal) ? finding with { Where = finding.Where[file.Length..] } : finding;
+        }
     }
 }

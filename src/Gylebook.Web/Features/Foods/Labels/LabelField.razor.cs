@@ -1,143 +1,69 @@
-using Gylebook.Pictures;
-using Gylebook.Recipes;
-using Gylebook.Recipes.Foods;
-using Gylebook.Web.Reading;
-using Gylebook.Web.Widgets;
+using Gylebook.Science.Quantities;
+using Gylebook.Web.Widgets.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Features.Foods.Labels;
 
-/// <summary>A line of the panel: a number pad's number, "less than" as a button, and a button for its unit.</summary>
-/// <remarks>What is typed stays as typed, also where it cannot be read; it is passed on after a short pause, or when the field is left.</remarks>
-public sealed partial class LabelField : IDisposable
+/// <summary>A line of the panel. The file holds its figure with its unit; the field shows the number alone.</summary>
+public sealed partial class LabelField
 {
-    private readonly string _id = FieldIds.Next();
-    private readonly string _noteId = FieldIds.Next();
-    private readonly TypingPause _pause = new();
-    private string _text = "";
-    private string _unit = "";
-    private string _problem = "";
-    private string? _shown;
-    private PanelField? _shownFor;
-    private bool _isFocused;
-    private bool _isTyping;
+    private string? _chosenUnit;
+    private bool _isLessNext;
+
+    /// <summary>The desk the label lies on.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required LabelDesk Desk { get; set; }
 
     /// <summary>Which line.</summary>
     [Parameter]
     [EditorRequired]
-    public required PanelField Field { get; set; }
-
-    /// <summary>The panel.</summary>
-    [Parameter]
-    [EditorRequired]
-    public required LabelPanel Panel { get; set; }
-
-    /// <summary>The line was changed: how to change a panel accordingly.</summary>
-    [Parameter]
-    public EventCallback<Func<LabelPanel, LabelPanel>> Changed { get; set; }
-
-    /// <summary>What was found about this line.</summary>
-    [Parameter]
-    public IReadOnlyList<Finding> Findings { get; set; } = [];
+    public required PanelLine Line { get; set; }
 
     /// <summary>What is meant by an empty field, if anything.</summary>
     [Parameter]
     public string? Placeholder { get; set; }
 
-    /// <summary>How the reader wants to see numbers.</summary>
-    [CascadingParameter]
-    public Shown? Reader { get; set; }
+    private PrintedText Stored => PrintedText.Of(Desk.TextAt(Line.Path) ?? "");
 
-    /// <summary>What this page has yet to save.</summary>
-    [CascadingParameter]
-    public PageSaves? Saves { get; set; }
+    private bool IsLess => Stored.HasNumber ? Stored.IsLess : _isLessNext;
 
-    /// <summary>The time, for the pause.</summary>
-    [Inject]
-    public required TimeProvider Clock { get; init; }
+    private string Unit => Line.Units.FirstOrDefault(unit => unit == Stored.Unit) ?? Line.Units.FirstOrDefault(unit => unit == _chosenUnit) ?? Line.Units[0];
 
-    private PrintedText Pieces => PrintedText.Of(_text);
+    private string OtherUnit => Line.Units[Unit == Line.Units[0] ? 1 : 0];
 
-    private string OtherUnit => Field.Units[_unit == Field.Units[0] ? 1 : 0];
+    private static string NumberOf(string text) => PrintedText.Of(text).Number;
 
-    private IReadOnlyList<Finding> Told => _problem.Length > 0 ? [new Finding("quantity.unread", Severity.Error, "", _problem)] : Findings;
-
-    /// <inheritdoc/>
-    public void Dispose() => _pause.Dispose();
-
-    /// <inheritdoc/>
-    protected override void OnParametersSet()
+    /// <summary>The file's text for what stands in the field and on its buttons.</summary>
+    private string InFull(string typed)
     {
-        string? stored = Field.Text(Panel);
-        bool isOtherLine = _shownFor != Field;
-        _shownFor = Field;
-        if (isOtherLine || (stored != _shown && !_isFocused))
-        {
-            Show(stored);
-        }
+        PrintedText pieces = PrintedText.Of(typed);
+        PrintedText meant = _isLessNext && pieces.HasNumber ? pieces.WithLess(true) : pieces;
+        string text = meant.InFull(Unit);
+        return Line.IsEnergy || !meant.HasNumber ? text
+            : meant.IsLess ? $"<{Weighed(text[1..])}"
+            : Weighed(text);
     }
 
-    private void Show(string? stored)
-    {
-        PrintedText pieces = PrintedText.Of(stored ?? "");
-        (_shown, _text, _problem) = (stored, pieces.Number, "");
-        _unit = Field.Units.FirstOrDefault(unit => unit == pieces.Unit) ?? Field.Units[0];
-    }
-
-    private async Task TypedAsync(string? text)
-    {
-        _text = text ?? "";
-        _isTyping = true;
-        await _pause.ThenAsync(Clock, Saves, CommitAsync);
-    }
-
-    private async Task LeftAsync()
-    {
-        await CommitAsync();
-        _isFocused = false;
-    }
-
-    private Task CommitAsync()
-    {
-        _pause.End();
-        return _isTyping ? PassOnAsync() : Task.CompletedTask;
-    }
+    /// <summary>As typed wherever that can be read again by itself: "1,068 g" is one gram to a reader who has said what a comma is.</summary>
+    private string Weighed(string text) => FieldText.Of<Mass>().Keep(text, null, Desk.Shown.Units);
 
     private Task ToggleUnitAsync()
     {
-        _unit = OtherUnit;
-        return _text.Trim().Length > 0 ? PassOnAsync() : Task.CompletedTask;
+        string other = OtherUnit;
+        _chosenUnit = other;
+        return Desk.ChangeAsync(Line.Path, text => PrintedText.Of(text) is { HasNumber: true } figure ? (figure with { Unit = other }).InFull(other) : text);
     }
 
-    /// <summary>Without a number yet the sign stands there and waits for one.</summary>
+    /// <summary>Without a number yet the sign waits for one.</summary>
     private Task ToggleLessAsync()
     {
-        _text = Pieces.WithLess(!Pieces.IsLess).Number;
-        return _text.Length > 1 ? PassOnAsync() : Task.CompletedTask;
+        bool isLess = !IsLess;
+        _isLessNext = isLess && !Stored.HasNumber;
+        string unit = Unit;
+        return Desk.ChangeAsync(Line.Path, text => PrintedText.Of(text) is { HasNumber: true } figure ? figure.WithLess(isLess).InFull(unit) : text);
     }
 
-    private async Task PassOnAsync()
-    {
-        _isTyping = false;
-        PrintedText pieces = Pieces;
-        if (pieces.Unit is { } typed && Field.Units.Contains(typed))
-        {
-            (_unit, _text) = (typed, pieces.Number);
-        }
-
-        string? text = pieces.Number.Length == 0 && pieces.Unit is null ? null : pieces.InFull(pieces.Unit ?? _unit);
-        _problem = Field.Put(Panel, text, out LabelPanel after);
-        if (_problem.Length > 0 && Reader?.Units.DecimalSign == DecimalSign.Comma && text!.Contains(',', StringComparison.Ordinal)
-            && Field.Put(Panel, text.Replace(',', '.'), out LabelPanel unambiguous).Length == 0)
-        {
-            (_problem, text, after) = ("", text.Replace(',', '.'), unambiguous);
-        }
-
-        string? stored = Field.Text(after);
-        if (_problem.Length == 0 && stored != Field.Text(Panel))
-        {
-            _shown = stored;
-            await Changed.InvokeAsync(panel => Field.Put(panel, text, out LabelPanel changed).Length == 0 ? changed : panel);
-        }
-    }
+    /// <summary>The sign that waited stands in the figure now: typed anew, the figure says itself whether it has one.</summary>
+    private void Left() => _isLessNext &= !Stored.HasNumber;
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Foods;
 using Gylebook.Store;
 
@@ -9,37 +10,25 @@ namespace Gylebook.Web.Features.Foods.Labels;
 internal static class NewFoodName
 {
     private const string Start = "Food of ";
+    private const string Otherwise = "food";
 
     /// <summary>A name and an id for today that no other food has.</summary>
-    public static async Task<(string Name, string Id)> ForAsync(DateTimeOffset today, Book book)
+    public static (string Name, string Id) For(DateTimeOffset today, IReadOnlySet<string> taken)
     {
         string name = Start + today.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
-        string id = await FreeIdAsync(name, book);
-        string number = id[IdOf(name).Length..].TrimStart('-');
+        string id = IdOf(name, taken);
+        string number = id[FreeId.From(name, Otherwise).Length..].TrimStart('-');
         return (number.Length == 0 ? name : $"{name}, {number}", id);
     }
 
+    /// <summary>That name, and an id for it that no other food has.</summary>
+    public static (string Name, string Id) Of(string name, IReadOnlySet<string> taken) => (name, IdOf(name, taken));
+
     /// <summary>Whether nobody has named it yet.</summary>
-    public static bool IsSuggested(FoodSheet food) => food.Name.StartsWith(Start, StringComparison.Ordinal) && food.Id.StartsWith(IdOf(Start), StringComparison.Ordinal);
+    public static bool IsSuggested(FileDraft food) =>
+        food.Name.StartsWith(Start, StringComparison.Ordinal) && food["id"]?.StartsWith(FreeId.From(Start, Otherwise), StringComparison.Ordinal) == true;
 
     /// <summary>An id made of that name which no other food has.</summary>
-    public static async Task<string> FreeIdAsync(string name, Book book)
-    {
-        string wanted = IdOf(name);
-        string id = wanted;
-        for (int n = 2; FoodTable.All.Any(food => food.Id == id) || await book.Foods.FindAsync(id) is not null; n++)
-        {
-            id = string.Create(CultureInfo.InvariantCulture, $"{wanted}-{n}");
-        }
-
-        return id;
-    }
-
-    /// <summary>Small letters, digits, and hyphens for all the rest.</summary>
-    private static string IdOf(string name)
-    {
-        char[] letters = [.. FoodSearch.Fold(name).Select(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) ? c : '-')];
-        string id = string.Join('-', new string(letters).Split('-', StringSplitOptions.RemoveEmptyEntries));
-        return id.Length == 0 ? "food" : id;
-    }
+    public static string IdOf(string name, IReadOnlySet<string> taken) =>
+        FreeId.Of(name, Otherwise, id => taken.Contains(id) || FoodTable.All.Any(food => food.Id == id));
 }

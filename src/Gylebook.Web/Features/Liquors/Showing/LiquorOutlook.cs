@@ -1,9 +1,14 @@
 using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Report;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Liquors;
+using Gylebook.Store;
+using Gylebook.Web.Features.Larders;
+using Gylebook.Web.Features.Kits;
+using Gylebook.Web.Reading;
 
 namespace Gylebook.Web.Features.Liquors.Showing;
 
@@ -12,8 +17,22 @@ namespace Gylebook.Web.Features.Liquors.Showing;
 /// <param name="Name">What it is called.</param>
 /// <param name="Recipe">The recipe; null while its draft cannot be read.</param>
 /// <param name="Kit">The kit in use.</param>
-/// <param name="Foods">The brewer's own foods, by id.</param>
-public sealed record RecipeToBrew(Guid Id, string Name, Recipe? Recipe, Kit Kit, Func<string, FoodMakeup?> Foods);
+/// <param name="Larder">The brewer's own sheets.</param>
+public sealed record RecipeToBrew(Guid Id, string Name, Recipe? Recipe, Kit Kit, Larder Larder)
+{
+    /// <summary>The recipe of a plan, as it stands in the book now; null for a plan of none.</summary>
+    public static async Task<RecipeToBrew?> OfAsync(Book book, WaterOf water)
+    {
+        if (water.RecipeId is not { } id)
+        {
+            return null;
+        }
+
+        Recipe? recipe = await book.Drafts.FindAsync(id) is { } draft && WholeText.DamageOf(draft) is null ? RecipeDraft.Of(draft.Document).Recipe : null;
+        KitInUse kit = await KitInUse.FindAsync(book);
+        return new RecipeToBrew(id, water.Recipe!, recipe, kit.Kit, await OwnLarder.OfAsync(book));
+    }
+}
 
 /// <summary>What comes of a water plan: everything the page shows beside what was typed.</summary>
 /// <param name="Plan">The plan.</param>
@@ -29,7 +48,7 @@ public sealed record LiquorOutlook(
     /// <param name="brewed">The recipe it is for; null for the litres and the grist in the plan.</param>
     public static LiquorOutlook Of(WaterPlan plan, RecipeToBrew? brewed)
     {
-        BrewForecast? brew = brewed?.Recipe is { } recipe ? Forecaster.Forecast(recipe, brewed.Kit, brewed.Foods, recipe.Name, plan) : null;
+        BrewForecast? brew = brewed?.Recipe is { } recipe ? Forecaster.Forecast(recipe, brewed.Kit, brewed.Larder, recipe.Name, plan) : null;
         List<Finding> findings = [];
         WaterOutcome? outcome = brew?.Water
             ?? (brewed is null && plan.Strike is not null && LiquorNeed.Of(plan, findings) is { } need ? WaterTreatment.TryOf(plan, need, findings) : null);

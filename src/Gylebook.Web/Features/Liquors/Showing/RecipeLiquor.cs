@@ -14,7 +14,7 @@ public static class RecipeLiquor
     /// <summary>A plan like another: waters, shelf and wishes go along; litres, grist and a meter's reading belong to the brew they were made for.</summary>
     /// <param name="recipe">What the recipe is called.</param>
     /// <param name="like">The other plan.</param>
-    public static WaterDraft Like(string recipe, WaterDraft like) => like.Put("name", Empty(recipe).Name).WithoutBrew();
+    public static WaterDraft Like(string recipe, WaterDraft like) => (like.Put("name", Empty(recipe).Name)?.After ?? like).WithoutBrew();
 
     /// <summary>Gives a recipe a plan like that of another recipe, if that one has a plan that is whole.</summary>
     /// <param name="book">The book.</param>

@@ -1,5 +1,6 @@
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
+using Gylebook.Recipes.Interchange;
 
 namespace Gylebook.Web.Features.Recipes.Showing;
 
@@ -18,7 +19,7 @@ internal static class FindingWords
         string rest = finding.Message[path.Length..];
         string? what = finding.Where.StartsWith("kit.", StringComparison.Ordinal) ? finding.Where["kit.".Length..].Replace('.', ' ')
             : StagePlaces.LineOf(finding) is not null || finding.Where == "ingredients" ? null
-            : FieldWords.Of(finding.Where);
+            : FieldWords.Of(RecipeFile.Form, finding.Where);
         return finding with { Message = what is null ? rest : $"{what}: {rest}" };
     }
 }

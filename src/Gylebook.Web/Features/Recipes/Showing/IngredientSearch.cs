@@ -1,6 +1,9 @@
 using System.Globalization;
+using Gylebook.Pictures;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Larders;
+using Gylebook.Recipes.Lots;
 using Gylebook.Science.Water;
 
 namespace Gylebook.Web.Features.Recipes.Showing;
@@ -9,10 +12,24 @@ namespace Gylebook.Web.Features.Recipes.Showing;
 /// <param name="Kind">What sort of thing.</param>
 /// <param name="Of">What a recipe calls it by.</param>
 /// <param name="Name">What people call it.</param>
-/// <param name="Says">A few words to tell it from its neighbours.</param>
-public sealed record IngredientChoice(IngredientKind Kind, string Of, string Name, string Says);
+/// <param name="Says">A few words to tell it from its neighbours, in the reader's units.</param>
+public sealed record IngredientChoice(IngredientKind Kind, string Of, string Name, Func<Shown, string> Says)
+{
+    /// <summary>Other names it is found by.</summary>
+    public IReadOnlyList<string> Also { get; init; } = [];
 
-/// <summary>Searches all tables, and the brewer's own foods, as somebody types.</summary>
+    /// <summary>Whether it is of the brewer's own larder.</summary>
+    public bool IsOwn { get; init; }
+
+    /// <summary>Whether it is no thing yet, but the way to a new food of that name.</summary>
+    public bool IsNew { get; init; }
+
+    /// <summary>What is offered where nothing is called so.</summary>
+    public static IngredientChoice NewFood(string name) =>
+        new(IngredientKind.Food, name, "New food from its label", _ => $"nothing here is called \u201C{name}\u201D") { IsNew = true };
+}
+
+/// <summary>Searches the larder and all tables as somebody types.</summary>
 public sealed class IngredientSearch
 {
     private static readonly CompareInfo Compare = CultureInfo.InvariantCulture.CompareInfo;
@@ -20,37 +37,40 @@ public sealed class IngredientSearch
     // The tables never change while the program runs.
     private static readonly IngredientChoice[] Tables =
     [
-        .. Malts.All.Select(m => new IngredientChoice(IngredientKind.Malt, m.Name, m.Name, $"malt · {Number(m.Colour.Ebc, 0)} EBC")),
-        .. HopCultivars.All.Select(h => new IngredientChoice(IngredientKind.Hop, h.Name, h.Name, $"hop · {Number(h.Alpha.Percent, 1)} % alpha")),
-        .. YeastStyles.All.Select(y => new IngredientChoice(IngredientKind.Yeast, y.Name, y.Name, $"yeast · {Number(y.Low.Celsius, 0)} to {Number(y.High.Celsius, 0)} °C")),
-        .. Sugars.All.Select(s => new IngredientChoice(KindOf(s), s.Id, s.Name, KindOf(s) == IngredientKind.Extract ? "malt extract" : "sugar")),
-        .. FoodTable.All.Select(f => new IngredientChoice(KindOf(f), f.Id, f.Name, KindOf(f) == IngredientKind.Spice ? "spice" : "food")),
-        .. Finings.All.Select(f => new IngredientChoice(IngredientKind.Fining, f.Name, f.Name, "fining")),
-        .. BrewingSalts.All.Select(s => new IngredientChoice(IngredientKind.Salt, s.Name, s.Name, $"salt · {s.Formula}")),
-        .. AcidAsSold.Shelf.Select(NameOf).Distinct().Select(name => new IngredientChoice(IngredientKind.Acid, name, name, "acid")),
-        new(IngredientKind.Water, "water", "water", "plain liquor"),
+        .. Malts.All.Select(m => new IngredientChoice(IngredientKind.Malt, m.Name, m.Name, shown => $"malt · {shown.Malt(m.Colour)}") { Also = Malts.OtherNames(m) }),
+        .. HopCultivars.All.Select(h => new IngredientChoice(IngredientKind.Hop, h.Name, h.Name, shown => $"hop · {shown.Percent(h.Alpha.Percent)} alpha") { Also = HopCultivars.OtherNames(h) }),
+        .. YeastStyles.All.Select(y => new IngredientChoice(IngredientKind.Yeast, y.Name, y.Name, shown => $"yeast · {shown.Celsius(y.Low.Celsius)} to {shown.Celsius(y.High.Celsius)}") { Also = YeastStyles.OtherNames(y) }),
+        .. Sugars.All.Select(s => new IngredientChoice(KindOf(s), s.Id, s.Name, _ => KindOf(s) == IngredientKind.Extract ? "malt extract" : "sugar") { Also = Sugars.OtherNames(s) }),
+        .. FoodTable.All.Select(f => new IngredientChoice(KindOf(f), f.Id, f.Name, _ => KindOf(f) == IngredientKind.Spice ? "spice" : "food") { Also = FoodTable.OtherNames(f) }),
+        .. Finings.All.Select(f => new IngredientChoice(IngredientKind.Fining, f.Name, f.Name, _ => "fining") { Also = Finings.OtherNames(f) }),
+        .. BrewingSalts.All.Select(s => new IngredientChoice(IngredientKind.Salt, s.Name, s.Name, _ => $"salt · {s.Formula}") { Also = [s.Formula] }),
+        .. AcidAsSold.Shelf.Select(acid => new IngredientChoice(IngredientKind.Acid, acid.Name, acid.Name, _ => "acid")),
+        new(IngredientKind.Water, "water", "water", _ => "plain liquor"),
     ];
 
     private readonly IngredientChoice[] _all;
 
-    /// <summary>A search of the tables and those foods.</summary>
-    /// <param name="own">The brewer's own foods, by id and name.</param>
-    public IngredientSearch(IEnumerable<(string Id, string Name)> own) =>
-        _all = [.. own.Select(f => new IngredientChoice(IngredientKind.Food, f.Id, f.Name, "food · your own sheet")), .. Tables];
+    /// <summary>A search of the tables and that larder.</summary>
+    public IngredientSearch(Larder larder) => _all = [.. larder.Sheets.Select(OwnChoice), .. Tables];
 
-    /// <summary>What fits, the best first: names that begin so, then words that begin so, then the rest.</summary>
-    /// <param name="typed">Some letters, whatever their case and accents; several words must all be there.</param>
-    /// <param name="first">The kinds to put first where names fit alike: those the stage is for.</param>
+    /// <summary>
+    /// All that fits, the best first: by kind in the order the stage wants them, the brewer's own before the tables, names that begin
+    /// so, then words that begin so, then the rest.
+    /// </summary>
+    /// <param name="typed">Some letters of any of its names, whatever their case and accents; several words must all be there.</param>
+    /// <param name="first">Kinds in the order the stage is for them; while nothing is typed, the first of them and what is the brewer's own.</param>
     public IReadOnlyList<IngredientChoice> Find(string typed, params IngredientKind[] first)
     {
         string[] words = typed.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         return [.. _all
-            .Select(choice => (Choice: choice, Rank: RankOf(choice, words)))
-            .Where(found => found.Rank >= 0)
-            .OrderBy(found => first.Contains(found.Choice.Kind) ? 0 : 1)
-            .ThenBy(found => found.Rank)
+            .Where(choice => words.Length > 0 || first.Length == 0 || choice.Kind == first[0] || (choice.IsOwn && first.Contains(choice.Kind)))
+            .Select(choice => (Choice: choice, Best: BestName(choice, words)))
+            .Where(found => found.Best.Rank >= 0)
+            .OrderBy(found => Array.IndexOf(first, found.Choice.Kind) is var place && place < 0 ? first.Length : place)
+            .ThenBy(found => !found.Choice.IsOwn)
+            .ThenBy(found => found.Best.Rank)
             .ThenBy(found => found.Choice.Name, StringComparer.InvariantCultureIgnoreCase)
-            .Select(found => found.Choice)];
+            .Select(found => found.Best.Name == found.Choice.Name ? found.Choice : Named(found.Choice, found.Best.Name))];
     }
 
     /// <summary>A weight to start from when something is added. Common practice, no source: it is there to be typed over.</summary>
@@ -76,35 +96,53 @@ public sealed class IngredientSearch
         _ => new(AdditionPoint.Package),
     };
 
-    private static int RankOf(IngredientChoice choice, string[] words)
+    /// <summary>A food, or a spice, by what its family is.</summary>
+    public static IngredientKind KindOf(Food food) =>
+        food.Family.Id.Contains("spice", StringComparison.Ordinal) ? IngredientKind.Spice : IngredientKind.Food;
+
+    /// <summary>The name that fits best, and how well: 0 the best, below 0 for none.</summary>
+    private static (string Name, int Rank) BestName(IngredientChoice choice, string[] words) => choice.Also
+        .Prepend(choice.Name)
+        .Select(name => (Name: name, Rank: RankOf(name, words)))
+        .OrderBy(fit => fit.Rank < 0 ? int.MaxValue : fit.Rank)
+        .First();
+
+    private static int RankOf(string name, string[] words)
     {
         int rank = 0;
         foreach (string word in words)
         {
-            int at = Compare.IndexOf(choice.Name, word, CompareOptions.IgnoreCase | CompareOptions.IgnoreNonSpace);
+            int at = Compare.IndexOf(name, word, CompareOptions.IgnoreCase | CompareOptions.IgnoreNonSpace);
             if (at < 0)
             {
                 return -1;
             }
 
-            rank += at == 0 ? 0 : choice.Name[at - 1] is ' ' or '-' or ',' or '(' ? 1 : 2;
+            rank += at == 0 ? 0 : name[at - 1] is ' ' or '-' or ',' or '(' ? 1 : 2;
         }
 
         return rank;
     }
 
-    /// <summary>An acid as recipes name it, with the strength it is sold at: "lactic acid 88 %"; a powder goes by its name alone.</summary>
-    private static string NameOf(AcidAsSold acid)
-    {
-        string[] id = acid.Id.Split('-');
-        return id.Length > 1 && char.IsAsciiDigit(id[1][0]) ? $"{acid.Acid.Name} {id[1]} %" : acid.Acid.Name;
-    }
+    /// <summary>Found by another name than its first, it says that too.</summary>
+    private static IngredientChoice Named(IngredientChoice choice, string other) =>
+        choice.Says(new Shown(ReaderUnits.Metric)).Contains(other, StringComparison.Ordinal) ? choice : choice with { Says = shown => $"{choice.Says(shown)} · also {other}" };
 
-    private static IngredientKind KindOf(Food food) =>
-        food.Family.Id.Contains("spice", StringComparison.Ordinal) ? IngredientKind.Spice : IngredientKind.Food;
+    private static IngredientChoice OwnChoice(LarderSheet sheet) => sheet switch
+    {
+        MaltSheet malt => Own(IngredientKind.Malt, sheet, malt.Like),
+        HopSheet hop => Own(IngredientKind.Hop, sheet, hop.Like),
+        YeastSheet yeast => Own(IngredientKind.Yeast, sheet, yeast.Like),
+        ShelfSheet shelf => Own(shelf.Kind, sheet, shelf.Like),
+        _ => new(IngredientKind.Food, sheet.Id, sheet.Name, _ => "food · your own sheet") { IsOwn = true },
+    };
+
+    private static IngredientChoice Own(IngredientKind kind, LarderSheet sheet, string like)
+    {
+        string known = Tables.FirstOrDefault(row => row.Kind == kind && row.Of == like)?.Name ?? like;
+        return new(kind, sheet.Id, sheet.Name, _ => $"{kind.ToString().ToLowerInvariant()} · your own, like {known}") { Also = [known], IsOwn = true };
+    }
 
     private static IngredientKind KindOf(Sugar sugar) =>
         sugar.Name.Contains("extract", StringComparison.OrdinalIgnoreCase) ? IngredientKind.Extract : IngredientKind.Sugar;
-
-    private static string Number(double value, int decimals) => Math.Round(value, decimals).ToString(CultureInfo.InvariantCulture);
 }

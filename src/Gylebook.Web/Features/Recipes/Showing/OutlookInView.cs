@@ -8,6 +8,7 @@ namespace Gylebook.Web.Features.Recipes.Showing;
 internal sealed class OutlookInView
 {
     private readonly ReckoningDoor _door;
+    private int _drawn;
 
     /// <summary>A view of what comes of that text.</summary>
     public OutlookInView(RecipeDraft text, RecipeSurroundings around, ReckoningDoor door)
@@ -27,6 +28,9 @@ internal sealed class OutlookInView
 
     /// <summary>How often it was reckoned.</summary>
     public int Times { get; private set; }
+
+    /// <summary>The recipe whose bands are still to be drawn; null when they are, or there is none in view.</summary>
+    public Recipe? Undrawn => Outlook is { HasRun: true, Forecast.HowSure: null } outlook && !IsStale && _drawn != Times ? outlook.Recipe : null;
 
     /// <summary>Everything found, in the text or by the forecast.</summary>
     public IReadOnlyList<Finding> Findings { get; private set; } = [];
@@ -53,7 +57,19 @@ internal sealed class OutlookInView
         _door.Note(outlook.Forecast.Failure, () => around.Told(text.Text));
         Findings = [.. text.Findings.Concat(outlook.Forecast.Findings.Where(IsShownHere)).Select(FindingWords.Plain)];
         IsStale = !outlook.HasRun && Outlook is { HasRun: true };
-        Outlook = IsStale ? Outlook : outlook;
+        Outlook = IsStale ? Outlook : outlook with { Before = Outlook is { Forecast.HowSure: not null } drawn ? drawn with { Before = null } : Outlook?.Before };
+    }
+
+    /// <summary>Takes bands over, unless another text is in view by now.</summary>
+    /// <param name="times">Which reckoning they are of.</param>
+    /// <param name="outlook">What came of it with its bands; null when that could not be reckoned.</param>
+    public void TakeBands(int times, RecipeOutlook? outlook)
+    {
+        if (times == Times)
+        {
+            _drawn = times;
+            Outlook = outlook ?? Outlook;
+        }
     }
 
     /// <summary>Shows what a recipe that could be read once came to, where there is nothing to show yet.</summary>

@@ -3,8 +3,8 @@ using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report;
 using Gylebook.Pictures;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Liquors;
 
@@ -25,20 +25,26 @@ public sealed record RecipeOutlook(
     /// <summary>Forecasts the recipe.</summary>
     /// <param name="recipe">The recipe.</param>
     /// <param name="kit">The kit it is on.</param>
-    /// <param name="foods">The brewer's own foods, by id.</param>
+    /// <param name="larder">The brewer's own sheets.</param>
     /// <param name="units">What the reader is used to.</param>
     /// <param name="water">Its water; null to count liquor as pure.</param>
     /// <param name="asked">What the reader asks for besides; null for what everybody gets.</param>
     public static RecipeOutlook Of(
-        Recipe recipe, Kit kit, Func<string, FoodMakeup?> foods, ReaderUnits units, WaterPlan? water = null, ForecastRequest? asked = null)
+        Recipe recipe, Kit kit, Larder larder, ReaderUnits units, WaterPlan? water = null, ForecastRequest? asked = null)
     {
         ForecastRequest request = asked ?? ForecastRequest.Usual;
-        (BrewPlan planned, WaterOutcome? treated) = Forecaster.Plan(recipe, kit, foods, water);
+        (BrewPlan planned, WaterOutcome? treated) = Forecaster.Plan(recipe, kit, larder, water);
         BrewPlan brew = planned with { Plan = planned.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
         BrewForecast forecast = Forecaster.Forecast(brew, recipe.Name, treated, request);
         return new RecipeOutlook(
             recipe, kit, forecast, LineParts.Of(brew).ToDictionary(p => p.Line), RunPicture.Of(forecast, units));
     }
+
+    /// <summary>Of the text before, with its bands: they stay in view until this one's are drawn.</summary>
+    public RecipeOutlook? Before { get; init; }
+
+    /// <summary>From where to where a headline number goes: of the text before until it is drawn anew; null where there is none.</summary>
+    public Band? BandOf(string headline) => this[headline] is { Kind: not BandKind.Point } band ? band : Forecast.HowSure is null ? Before?.BandOf(headline) : null;
 
     /// <summary>A headline number; null where unknown.</summary>
     public Band? this[string headline] => Forecast.Headline.FirstOrDefault(h => h.Name == headline)?.Band;

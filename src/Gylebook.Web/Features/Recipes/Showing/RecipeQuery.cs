@@ -14,6 +14,9 @@ public static class RecipeQuery
     /// <summary>The style to compare with, by its id.</summary>
     public const string Style = "style";
 
+    /// <summary>The line whose amount is to be typed over, from 0.</summary>
+    public const string Line = "line";
+
     /// <summary>Reads it. An address is easily mistyped: what is not known asks for nothing.</summary>
     public static ForecastRequest Read(string? bitterness, string? style) => ForecastRequest.Usual with
     {

@@ -36,6 +36,9 @@ public static class StagePlaces
         _ => RecipeStage.Package,
     };
 
+    /// <summary>Where a stage stands on the page: what follows the # in its address.</summary>
+    public static string AnchorOf(RecipeStage stage) => $"stage-{stage.ToString().ToLowerInvariant()}";
+
     /// <summary>The stage of the page that a stage of the run is told in.</summary>
     public static RecipeStage Of(Stage stage) => stage switch
     {

@@ -1,0 +1,189 @@
+using Gylebook.Pictures.Drawing;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Editing;
+using Gylebook.Science.Data;
+
+namespace Gylebook.Pictures.Sheets;
+
+/// <summary>Writes a recipe's sheet as an HTML page that any browser prints on one page of A4. No scripts, no style attributes, every text escaped.</summary>
+public static class RecipeSheetHtml
+{
+    /// <summary>How it looks: on a screen, on a telephone, on paper.</summary>
+    public static string StyleSheet { get; } = EmbeddedText.Of(typeof(RecipeSheetHtml).Assembly, "sheets/recipe-sheet.css");
+
+    /// <summary>A file of its own, the style sheet inside.</summary>
+    public static string File(RecipeSheet sheet) => Written(sheet, null, null, null);
+
+    /// <summary>A page of a site whose policy allows no style inside.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="styleAddress">Where <see cref="StyleSheet"/> is served.</param>
+    /// <param name="iconAddress">Where the site's icon is served; a browser that is told of none asks for one that is not there.</param>
+    /// <param name="back">Where the recipe is.</param>
+    public static string Page(RecipeSheet sheet, string styleAddress, string iconAddress, string back) => Written(sheet, styleAddress, iconAddress, back);
+
+    private static string Written(RecipeSheet sheet, string? styleAddress, string? iconAddress, string? back)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        SheetRoom room = SheetRoom.For(sheet);
+        MarkupPen pen = new();
+        pen.Raw("<!DOCTYPE html>\n");
+        pen.Start("html", ("lang", "en"));
+        Head(pen, sheet, styleAddress, iconAddress);
+        pen.Start("body");
+        if (back is not null)
+        {
+            pen.Start("nav", ("aria-label", "Away from the sheet"));
+            pen.Words("a", "Back to the recipe", ("href", back));
+            pen.Words("p", "Your browser prints this sheet on one page of A4.");
+            pen.End("nav");
+        }
+
+        pen.Start("main", ("class", Invariant($"sheet size-{room.Size}")));
+        Mast(pen, sheet);
+        pen.Start("div", ("class", "columns"));
+        pen.Start("div", ("class", "goes-in"));
+        foreach (SheetPart part in sheet.Parts)
+        {
+            Part(pen, part);
+        }
+
+        pen.End("div");
+        Beside(pen, sheet);
+        pen.End("div");
+        Foot(pen, sheet, room);
+        pen.End("main");
+        pen.End("body");
+        pen.End("html");
+        return pen.ToString();
+    }
+
+    private static void Head(MarkupPen pen, RecipeSheet sheet, string? styleAddress, string? iconAddress)
+    {
+        pen.Start("head");
+        pen.Element("meta", ("charset", "utf-8"));
+        pen.Element("meta", ("name", "viewport"), ("content", "width=device-width, initial-scale=1"));
+        pen.Words("title", $"{sheet.Name}, recipe sheet");
+        if (iconAddress is not null)
+        {
+            pen.Element("link", ("rel", "icon"), ("type", "image/svg+xml"), ("href", iconAddress));
+        }
+
+        if (styleAddress is not null)
+        {
+            pen.Element("link", ("rel", "stylesheet"), ("href", styleAddress));
+        }
+        else
+        {
+            pen.Raw($"<style>\n{StyleSheet}</style>\n");
+        }
+
+        pen.End("head");
+    }
+
+    private static void Mast(MarkupPen pen, RecipeSheet sheet)
+    {
+        pen.Start("header", ("class", "mast"));
+        pen.Words("h1", sheet.Name);
+        pen.Words("p", sheet.Kit.Length > 0 ? $"for the kit {sheet.Kit}" : "");
+        pen.End("header");
+        if (sheet.Problems.Any())
+        {
+            pen.Start("ul", ("class", "problems"), ("aria-label", "Why it cannot be brewed as it is"));
+            foreach (Finding problem in sheet.Problems)
+            {
+                pen.Words("li", problem.Where.Length > 0 ? $"{PlaceWords.Of(problem.Where)}: {problem.Message}" : problem.Message);
+            }
+
+            pen.End("ul");
+        }
+
+        if (sheet.Figures.Count > 0)
+        {
+            pen.Start("dl", ("class", "figures"));
+            foreach (SheetFigure figure in sheet.Figures)
+            {
+                pen.Start("div");
+                pen.Words("dt", figure.Title);
+                pen.Words("dd", figure.Value, ("class", "value"));
+                if (figure.Ends.Length > 0)
+                {
+                    pen.Words("dd", figure.Ends, ("class", "ends"));
+                }
+
+                pen.End("div");
+            }
+
+            pen.End("dl");
+        }
+
+        foreach (string sentence in sheet.Allergens)
+        {
+            pen.Words("p", sentence, ("class", "allergens"));
+        }
+    }
+
+    private static void Part(MarkupPen pen, SheetPart part)
+    {
+        pen.Start("section");
+        pen.Start("div", ("class", "head"));
+        pen.Words("h2", part.Name);
+        pen.Words("p", part.Aside);
+        pen.End("div");
+        if (part.Rows.Count > 0)
+        {
+            pen.Start("table");
+            foreach (SheetRow row in part.Rows)
+            {
+                pen.Start("tr");
+                pen.Words("th", row.What, ("scope", "row"));
+                pen.Words("td", row.When);
+                pen.Words("td", row.Amount, ("class", "amount"));
+                pen.Words("td", row.Brings, ("class", "brings"));
+                pen.End("tr");
+            }
+
+            pen.End("table");
+        }
+
+        foreach (SheetCaution caution in part.Cautions)
+        {
+            pen.Start("p", ("class", "grave"));
+            pen.Words("b", caution.Mark + ".");
+            pen.Words("span", caution.Message);
+            pen.End("p");
+        }
+
+        pen.End("section");
+    }
+
+    private static void Beside(MarkupPen pen, RecipeSheet sheet)
+    {
+        pen.Start("div", ("class", "beside"));
+        if (sheet.Run is { } run)
+        {
+            pen.Raw(RunSvg.Narrow(run));
+        }
+
+        pen.Start("section", ("class", "next"));
+        pen.Words("h2", "Next time");
+        pen.Words("div", "", ("class", "lines"));
+        pen.End("section");
+        pen.End("div");
+    }
+
+    private static void Foot(MarkupPen pen, RecipeSheet sheet, SheetRoom room)
+    {
+        if (room.HasNotes && sheet.Notes.Length > 0)
+        {
+            pen.Words("p", sheet.Notes, ("class", "notes"));
+        }
+
+        if (sheet.Marks.Count > 0)
+        {
+            pen.Start("footer");
+            pen.Words("b", "Also:");
+            pen.Words("span", string.Join(" · ", sheet.Marks));
+            pen.End("footer");
+        }
+    }
+}

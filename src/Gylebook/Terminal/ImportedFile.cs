@@ -1,0 +1,92 @@
+using Gylebook.Forecast.Json;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Store;
+
+namespace Gylebook.Terminal;
+
+/// <summary>A file that was to enter the book, and what became of it.</summary>
+/// <param name="Path">Where it lies, as typed.</param>
+/// <param name="File">As it was read; null when it could not be opened.</param>
+/// <param name="Findings">What was found.</param>
+/// <param name="Put">What the book did; null when it was not asked.</param>
+internal sealed record ImportedFile(string Path, FileInHand? File, IReadOnlyList<Finding> Findings, FilePut? Put)
+{
+    /// <summary>Whether what it says is in the book now.</summary>
+    public bool IsIn => Put is FilePut.Added or FilePut.Replaced or FilePut.Unchanged;
+
+    private KeptFile? Kept => Put switch
+    {
+        FilePut.Added added => added.File,
+        FilePut.Replaced replaced => replaced.File,
+        FilePut.Unchanged same => same.File,
+        _ => null,
+    };
+
+    private string Did => Put switch
+    {
+        FilePut.Added => "added",
+        FilePut.Replaced => "replaced",
+        FilePut.Unchanged => "unchanged",
+        FilePut.Clash => "clash",
+        FilePut.Refused => "refused",
+        _ => "unread",
+    };
+
+    private string InWords => Put switch
+    {
+        FilePut.Added { File: var file } => $"{file} is in the book.",
+        FilePut.Replaced { File: var file } => $"{file} says this now; undo on its page brings back what it said.",
+        FilePut.Unchanged { File: var file } => $"{file} says the same already.",
+        FilePut.Clash { Standing: [var one] } => $"not taken: {one} is in the book already. Say --replace, --keep-both or --as NAME.",
+        FilePut.Clash { Standing: var several } => $"not taken: {string.Join(" and ", several)} are in the book already, and it could be any of them. Say --keep-both or --as NAME.",
+        FilePut.Refused { Why: var why } => $"not taken: {why}.",
+        _ when File?.CanBeDraft == true => "not taken: fields of it cannot be read. --even-unreadable takes it as it is, with these findings.",
+        _ => "not taken.",
+    };
+
+    /// <summary>Tells what became of files, each with its findings, and counts them.</summary>
+    public static void Tell(IReadOnlyList<ImportedFile> files, bool json)
+    {
+        if (json)
+        {
+            Console.WriteLine(JsonPen.Write(pen => pen.List("files", files, file => file.Write(pen))));
+            return;
+        }
+
+        foreach (ImportedFile file in files)
+        {
+            TextWriter to = file.IsIn ? Console.Out : Console.Error;
+            to.WriteLine(CommandLine.OneLine($"{file.Path}: {file.InWords}"));
+            foreach (Finding finding in file.Findings)
+            {
+                to.WriteLine($"  {FindingLines.Line(finding)}");
+            }
+        }
+
+        if (files.Count > 1)
+        {
+            Console.WriteLine($"{files.Count(file => file.IsIn)} of {files.Count} files are in the book.");
+        }
+    }
+
+    private void Write(JsonPen pen)
+    {
+        pen.Text("file", Path);
+        pen.Text("did", Did);
+        pen.Text("kind", Kept?.Kind ?? File?.Form?.Noun);
+        pen.Text("name", Kept?.Name);
+        pen.Text("id", Kept?.CalledBy);
+        pen.List("standing", Put is FilePut.Clash clash ? clash.Standing : [], standing => WriteKept(pen, standing));
+        pen.List("findings", Findings, finding => ForecastJson.WriteFinding(pen, finding));
+    }
+
+    /// <summary>What stands in the book, in a few words.</summary>
+    public static void WriteKept(JsonPen pen, KeptFile kept)
+    {
+        pen.Text("kind", kept.Kind);
+        pen.Text("name", kept.Name);
+        pen.Text("id", kept.CalledBy);
+        pen.Text("number", kept.Id.ToString());
+    }
+}

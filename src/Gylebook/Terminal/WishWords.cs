@@ -1,0 +1,25 @@
+using Gylebook.Forecast.Solving;
+
+namespace Gylebook.Terminal;
+
+/// <summary>What was wished or held, in words.</summary>
+internal static class WishWords
+{
+    /// <summary>What it is of.</summary>
+    public static string Name(WishReached reached) => reached.Readout switch
+    {
+        "packagedLitres" => "packaged",
+        "originalGravity" => "original gravity",
+        "bitterness" => "bitterness",
+        _ => "gas",
+    };
+
+    /// <summary>A number of it, with its unit.</summary>
+    public static string Number(WishReached reached, double number) => reached.Readout switch
+    {
+        "packagedLitres" => Invariant($"{number:0.0} L"),
+        "originalGravity" => Invariant($"{number:0.0000}"),
+        "bitterness" => Invariant($"{number:0.0} IBU"),
+        _ => Invariant($"{number:0.00} volumes"),
+    };
+}
