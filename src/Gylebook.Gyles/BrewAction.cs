@@ -26,6 +26,55 @@ public sealed record BrewAction
     /// <summary>Temperature that was set or met.</summary>
     public Temperature? Temperature { get; init; }
 
+    /// <summary>What sort of action it is.</summary>
+    public ActionKind Kind { get; init; }
+
+    /// <summary>Key of the step it belongs to; of an added step, the one it stands behind. Null when it belongs to none.</summary>
+    public string? Step { get; init; }
+
+    /// <summary>Key of what was ticked off; null for the step itself.</summary>
+    public string? Item { get; init; }
+
+    /// <summary>The lot that was used: <c>sheet/lot</c>; null where none is named.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>When a timer ends, on the clock on the wall.</summary>
+    public DateTimeOffset? Until { get; init; }
+
+    /// <summary>The entry that this one takes back: an action's or a reading's.</summary>
+    public Guid? Undoes { get; init; }
+
     /// <summary>Number of the action that this one corrects.</summary>
     public long? ReplacesId { get; init; }
+}
+
+/// <summary>Sorts of action. Their names stand in books: none changes what it means.</summary>
+public enum ActionKind
+{
+    /// <summary>Something in the brewer's own words.</summary>
+    Said,
+
+    /// <summary>A step is done.</summary>
+    Done,
+
+    /// <summary>A step is left out, and why.</summary>
+    Skipped,
+
+    /// <summary>A step is taken up again.</summary>
+    Reopened,
+
+    /// <summary>Something went in.</summary>
+    Ticked,
+
+    /// <summary>A timer runs.</summary>
+    Timed,
+
+    /// <summary>A timer was stopped or heard.</summary>
+    Heard,
+
+    /// <summary>A step that the plan did not have: a mend that was taken, or one of the brewer's own.</summary>
+    Added,
+
+    /// <summary>An earlier entry is taken back.</summary>
+    Undone,
 }

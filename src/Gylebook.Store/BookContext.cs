@@ -156,7 +156,9 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
         });
         model.Entity<ActionRow>(action =>
         {
+            action.Property(a => a.Kind).HasConversion<string>();
             action.HasIndex(a => new { a.PortionId, a.AtTicks });
+            action.HasIndex(a => a.Lot).HasFilter("lot IS NOT NULL");
             action.HasIndex(a => a.EntryId).IsUnique().HasFilter("entry_id IS NOT NULL");
             action.HasIndex(a => a.ReplacesId).HasFilter("replaces_id IS NOT NULL");
             action.HasOne<PortionRow>().WithMany().HasForeignKey(a => a.PortionId).OnDelete(DeleteBehavior.Restrict);

@@ -1,6 +1,7 @@
 using System.Text;
 using Gylebook.Terminal;
 using Gylebook.Verbs;
+using Gylebook.Verbs.Gyles;
 using Spectre.Console.Cli;
 
 // 0 fine, 1 a value that cannot be right or anything unforeseen, 2 words the command line does not know.
@@ -61,6 +62,26 @@ app.Configure(verbs =>
         .WithDescription("Takes one of them out of the book as its file, letter for letter, or a recipe as a sheet to print.")
         .WithExample("export", "\"Hedgerow Brown\"", "--out", "hedgerow-brown.json")
         .WithExample("export", "my-beer.json", "--as", "html", "--out", "my-beer.html");
+    verbs.AddBranch("gyle", gyle =>
+    {
+        gyle.SetDescription("Starts a gyle of a recipe, tells its brew day step by step, takes readings, and says what they mean.");
+        gyle.AddCommand<GyleStartVerb>("start")
+            .WithDescription("Starts a gyle: cuts a version of the recipe and freezes the plan, with all its bands.")
+            .WithExample("gyle", "start", "\"Plain Bitter\"")
+            .WithExample("gyle", "start", "my-beer.json", "--kit", "my-kit.json", "--as", "\"Bitter, the first\"");
+        gyle.AddCommand<GyleListVerb>("list")
+            .WithDescription("Tells the gyles of the book.");
+        gyle.AddCommand<GyleShowVerb>("show")
+            .WithDescription("Tells a gyle: what was planned, what was read, what is expected now.");
+        gyle.AddCommand<GyleStepsVerb>("steps")
+            .WithDescription("Tells brew day step by step, and how far it is.");
+        gyle.AddCommand<GyleReadVerb>("read")
+            .WithDescription("Writes a reading into the log and forecasts anew: what it means, and the ways on.")
+            .WithExample("gyle", "read", "\"Bitter, the first\"", "copper-up", "--gravity", "1.036", "--volume", "\"28.6 L\"", "--temperature", "\"24 °C\"");
+        gyle.AddCommand<GyleDoVerb>("do")
+            .WithDescription("Writes into the log what was done, ticks a step or something that went in, or takes an entry back.")
+            .WithExample("gyle", "do", "\"Bitter, the first\"", "\"stirred twice\"", "--step", "strike");
+    });
     verbs.AddCommand<BackupVerb>("backup")
         .WithDescription("Copies the book into a file of its own, also while it is open, and checks the copy.")
         .WithExample("backup", "my-book-march.sqlite");

@@ -29,16 +29,17 @@ public sealed class ChromiumFixture : IAsyncLifetime
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
+        if (_shared is not null)
+        {
+            await _shared.DisposeAsync();
+        }
+
         if (_browser is not null)
         {
             await _browser.CloseAsync();
         }
 
         _playwright?.Dispose();
-        if (_shared is not null)
-        {
-            await _shared.DisposeAsync();
-        }
     }
 
     /// <summary>A tab in a browser profile of its own.</summary>
@@ -53,6 +54,7 @@ public sealed class ChromiumFixture : IAsyncLifetime
             ReducedMotion = ReducedMotion.Reduce,
         });
         context.SetDefaultTimeout(20_000);
+        OpenTabs.Add(url, context);
         return await context.NewPageAsync();
     }
 

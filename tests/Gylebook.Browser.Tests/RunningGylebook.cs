@@ -55,6 +55,7 @@ internal sealed class RunningGylebook : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
+        await OpenTabs.CloseAsync(Url);
         if (!_process.HasExited)
         {
             await StopAsync();

@@ -1,4 +1,5 @@
 using System.Text;
+using Gylebook.Gyles;
 using Gylebook.Store.Sqlite;
 using Microsoft.Data.Sqlite;
 
@@ -159,7 +160,7 @@ public sealed class DamageTests : IDisposable
         await book.Foods.CreateAsync(Bench.Food("Dark honey", "honey"), cancellation: Bench.Cancellation);
         await book.Settings.SetAsync("units", "metric", Bench.Cancellation);
         (_, long portion) = await Bench.StartedAsync(book);
-        await book.Readings.AddAsync(portion, [new Gyles.Reading { At = _bench.Clock.Now, Ph = 5.4 }], Bench.Cancellation);
+        await book.Readings.AddAsync(portion, [new GyleReading { At = _bench.Clock.Now, Ph = 5.4 }], Bench.Cancellation);
         await book.Readings.AddAsync(portion, [new Gyles.BrewAction { At = _bench.Clock.Now, What = "stirred" }], Bench.Cancellation);
     }
 

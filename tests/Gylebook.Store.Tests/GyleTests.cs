@@ -89,7 +89,7 @@ public sealed class GyleTests : IAsyncLifetime
     public async Task A_reading_comes_back_as_it_was_read()
     {
         (_, long portion) = await Bench.StartedAsync(_book);
-        var reading = new Reading
+        var reading = new GyleReading
         {
             At = new DateTimeOffset(2026, 3, 14, 11, 0, 0, 123, TimeSpan.FromHours(2)).ToUniversalTime(),
             EntryId = Guid.CreateVersion7(),
@@ -105,8 +105,8 @@ public sealed class GyleTests : IAsyncLifetime
 
         await _book.Readings.AddAsync(portion, [reading], Bench.Cancellation);
 
-        Logged<Reading> logged = Assert.Single(await _book.Readings.ListAsync(portion, cancellation: Bench.Cancellation));
-        Assert.Equal(new Logged<Reading>(logged.Id, portion, _bench.Clock.Now, reading), logged);
+        Logged<GyleReading> logged = Assert.Single(await _book.Readings.ListAsync(portion, cancellation: Bench.Cancellation));
+        Assert.Equal(new Logged<GyleReading>(logged.Id, portion, _bench.Clock.Now, reading), logged);
     }
 
     [Fact]
@@ -134,7 +134,7 @@ public sealed class GyleTests : IAsyncLifetime
     public async Task An_outbox_that_sends_twice_is_kept_once()
     {
         (_, long portion) = await Bench.StartedAsync(_book);
-        Reading[] outbox = [At(1) with { EntryId = Guid.CreateVersion7() }, At(2) with { EntryId = Guid.CreateVersion7() }];
+        GyleReading[] outbox = [At(1) with { EntryId = Guid.CreateVersion7() }, At(2) with { EntryId = Guid.CreateVersion7() }];
 
         Assert.Equal(1, await _book.Readings.AddAsync(portion, outbox[..1], Bench.Cancellation));
         Assert.Equal(1, await _book.Readings.AddAsync(portion, outbox, Bench.Cancellation));
@@ -152,7 +152,7 @@ public sealed class GyleTests : IAsyncLifetime
 
         await _book.Readings.AddAsync(portion, [At(1) with { ReplacesId = wrong, Note = "misread" }], Bench.Cancellation);
 
-        List<Logged<Reading>> log = await _book.Readings.ListAsync(portion, cancellation: Bench.Cancellation);
+        List<Logged<GyleReading>> log = await _book.Readings.ListAsync(portion, cancellation: Bench.Cancellation);
         Assert.Equal([null, wrong], log.Select(line => line.Entry.ReplacesId));
     }
 
@@ -162,7 +162,7 @@ public sealed class GyleTests : IAsyncLifetime
         (_, long portion) = await Bench.StartedAsync(_book);
         await _book.Readings.AddAsync(portion, [At(3), At(1), At(2)], Bench.Cancellation);
 
-        List<Logged<Reading>> late = await _book.Readings.ListAsync(portion, At(2).At, Bench.Cancellation);
+        List<Logged<GyleReading>> late = await _book.Readings.ListAsync(portion, At(2).At, Bench.Cancellation);
 
         Assert.Equal([At(2).At, At(3).At], late.Select(line => line.Entry.At));
     }
@@ -180,5 +180,5 @@ public sealed class GyleTests : IAsyncLifetime
         Assert.Equal(GyleStatus.Fermenting, Assert.Single(await _book.Gyles.ListAsync(Bench.Cancellation)).Status);
     }
 
-    private Reading At(int hour) => new() { At = _bench.Clock.Now.AddHours(hour), Temperature = Temperature.FromCelsius(19) };
+    private GyleReading At(int hour) => new() { At = _bench.Clock.Now.AddHours(hour), Temperature = Temperature.FromCelsius(19) };
 }

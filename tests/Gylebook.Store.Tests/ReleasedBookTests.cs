@@ -99,7 +99,7 @@ public sealed class ReleasedBookTests : IDisposable
         await book.BackupAsync(copy, Bench.Cancellation);
     }
 
-    private static Reading Measured { get; } = new()
+    private static GyleReading Measured { get; } = new()
     {
         At = BrewDay.AddHours(3),
         EntryId = new Guid("0195955e-0000-7000-8000-000000000001"),

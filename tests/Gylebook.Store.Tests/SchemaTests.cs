@@ -72,7 +72,7 @@ public sealed partial class SchemaTests : IDisposable
         (_, long portion) = await Bench.StartedAsync(book);
         Guid recipe = (await book.Recipes.ListAsync(cancellation: Bench.Cancellation))[0].Id;
         await book.Drafts.SaveAsync(recipe, 1, Bench.Recipe("Edited"), "Name", "tab", Bench.Cancellation);
-        await book.Readings.AddAsync(portion, [new Reading { At = _bench.Clock.Now }], Bench.Cancellation);
+        await book.Readings.AddAsync(portion, [new GyleReading { At = _bench.Clock.Now }], Bench.Cancellation);
         await book.Readings.AddAsync(portion, [new BrewAction { At = _bench.Clock.Now, What = "stirred" }], Bench.Cancellation);
         string column = (string)_bench.Sql($"SELECT name FROM pragma_table_info('{table}') LIMIT 1")!;
 

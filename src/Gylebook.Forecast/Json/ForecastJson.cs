@@ -32,8 +32,8 @@ public static class ForecastJson
             pen.Number("version", null, 0);
         });
         pen.Text("kit", forecast.Kit);
-        pen.Block("headline", () => Each(forecast.Headline, h => WriteBand(pen, h.Name, h.Band)));
-        pen.List("stages", forecast.Stages, s => WriteStage(pen, s));
+        WriteHeadline(pen, forecast);
+        WriteStages(pen, forecast);
         pen.List("losses", forecast.Losses, l => WriteLoss(pen, l));
         pen.List("additions", forecast.Additions, a => WriteAddition(pen, a));
         pen.Block("pitch", forecast.Pitch, p => PitchJson.Write(pen, p));
@@ -70,7 +70,7 @@ public static class ForecastJson
         pen.List("cautions", forecast.Cautions, c => WriteCaution(pen, c));
         pen.List("findings", forecast.Findings, f => WriteFinding(pen, f));
         pen.Block("howSure", forecast.HowSure, sure => DoubtJson.Write(pen, sure));
-        ReadingsJson.Write(pen, forecast.AfterReadings);
+        WriteReadings(pen, forecast);
         pen.Block("balance", forecast.Balance, b =>
         {
             pen.Number("massInKg", b.MassIn, 6);
@@ -78,6 +78,16 @@ public static class ForecastJson
             pen.Number("relativeError", b.RelativeError, 17);
         });
     });
+
+    /// <summary>The headline numbers by their names.</summary>
+    public static void WriteHeadline(JsonPen pen, BrewForecast forecast) =>
+        pen.Block("headline", () => Each(forecast.Headline, h => WriteBand(pen, h.Name, h.Band)));
+
+    /// <summary>The stages, in order.</summary>
+    public static void WriteStages(JsonPen pen, BrewForecast forecast) => pen.List("stages", forecast.Stages, s => WriteStage(pen, s));
+
+    /// <summary>What readings say: <c>readings</c>, <c>mends</c> and <c>learned</c>.</summary>
+    public static void WriteReadings(JsonPen pen, BrewForecast forecast) => ReadingsJson.Write(pen, forecast.AfterReadings);
 
     /// <summary>Findings alone, as <c>check</c> writes them.</summary>
     public static void WriteFinding(JsonPen pen, Finding finding)

@@ -91,6 +91,13 @@ public sealed class JsonPen(Utf8JsonWriter writer)
     /// <summary>A text, or null.</summary>
     public void Text(string name, string? text) => writer.WriteString(name, text);
 
+    /// <summary>Something that is JSON already.</summary>
+    public void Raw(string name, string json)
+    {
+        writer.WritePropertyName(name);
+        writer.WriteRawValue(json);
+    }
+
     /// <summary>True or false.</summary>
     public void Flag(string name, bool value) => writer.WriteBoolean(name, value);
 

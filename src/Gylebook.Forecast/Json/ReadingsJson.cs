@@ -24,6 +24,9 @@ internal static class ReadingsJson
         {
             pen.Text("words", mend.Words);
             pen.Number("minutes", mend.Minutes, 1);
+            pen.Number("kilowattHours", mend.KilowattHours, 2);
+            pen.Number("cost", (double?)mend.Cost?.Value, 2);
+            pen.Text("currency", mend.Cost?.Currency);
             pen.Number("off", mend.Off, 3);
             pen.Block("lands", () =>
             {

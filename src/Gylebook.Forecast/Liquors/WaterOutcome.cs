@@ -41,6 +41,12 @@ public sealed record WaterOutcome
     /// <summary>The plan's name.</summary>
     public required string Name { get; init; }
 
+    /// <summary>The plan it came of.</summary>
+    public required WaterPlan Plan { get; init; }
+
+    /// <summary>The litres and the grist it was for.</summary>
+    public required LiquorNeed Need { get; init; }
+
     /// <summary>The waters blended.</summary>
     public required SourceLiquor Source { get; init; }
 

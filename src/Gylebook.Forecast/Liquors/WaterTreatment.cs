@@ -26,13 +26,13 @@ public static class WaterTreatment
         });
 
     /// <summary>What comes of the plan for that need.</summary>
-    public static WaterOutcome Of(WaterPlan plan, LiquorNeed need)
+    public static WaterOutcome Of(WaterPlan plan, LiquorNeed asked)
     {
         List<Finding> findings = [];
         SourceLiquor source = SourceLiquor.Of(plan, findings);
-        Differs("strike", plan.Strike, need.StrikeLitres, findings);
-        Differs("sparge", plan.Sparge, need.SpargeLitres, findings);
-        need = need.With(plan.Malts, findings);
+        Differs("strike", plan.Strike, asked.StrikeLitres, findings);
+        Differs("sparge", plan.Sparge, asked.SpargeLitres, findings);
+        LiquorNeed need = asked.With(plan.Malts, findings);
         TreatedMash treated = new MashTreatment(plan, source, Stirrable(need, findings), findings).Treat();
         (TreatedLiquor mash, Band? ph) = (treated.Liquor, treated.Ph);
         double acidUsed = mash.Acids.Sum(acid => acid.Units) + (treated.Mend is { Acid: not null } mend ? mend.Units : 0);
@@ -50,6 +50,8 @@ public static class WaterTreatment
         return new WaterOutcome
         {
             Name = plan.Name,
+            Plan = plan,
+            Need = asked,
             Source = source,
             Mash = mash,
             Sparge = sparge,
@@ -65,6 +67,13 @@ public static class WaterTreatment
     }
 
     private static IReadOnlyList<(string Place, TreatedLiquor Liquor)>[] Nowhere => [];
+
+    /// <summary>What to put into the mash once a meter has read its pH; null where it is as wanted, or nothing at hand would bring it there.</summary>
+    /// <param name="outcome">The treated liquor, with all its salts and acids in.</param>
+    /// <param name="ph">As the meter showed it.</param>
+    /// <param name="sample">How warm the sample was.</param>
+    internal static MashMend? MendOf(WaterOutcome outcome, double ph, Entered<Temperature> sample) =>
+        outcome.Plan.MashPh is null ? null : Of(outcome.Plan with { MashReading = new MeterReading(ph, sample, null) }, outcome.Need).Mend;
 
     /// <summary>What the run's liquors carry, in each kilogram of water.</summary>
     public static PlannedLiquors LiquorsOf(WaterOutcome outcome) => new(

@@ -13,6 +13,9 @@ namespace Gylebook.Forecast.Planning;
 /// <summary>Fills in the parameters of a run, from the kit, the recipe and the starting values.</summary>
 internal static class RunParameters
 {
+    /// <summary>Id of the mash's pH by the water plan.</summary>
+    public const string MashPhId = "mash.ph";
+
     /// <summary>Sets all parameters that every run has.</summary>
     public static void SetAll(ParameterList parameters, Recipe recipe, Kit kit, RestCourse rests)
     {
@@ -78,7 +81,7 @@ internal static class RunParameters
         ParameterList parameters, Recipe recipe, CastPortions portions, IReadOnlyList<PlannedLine> lines, PlannedLiquors? liquors)
     {
         Slot? mash = liquors?.MashPh is { } planned
-            ? parameters.Of(StartingParameters.New("mash.ph", planned.Likely, "pH", new("forecast of the water plan, docs/science/mash-ph.md", "computed")))
+            ? parameters.Of(StartingParameters.New(MashPhId, planned.Likely, "pH", new("forecast of the water plan, docs/science/mash-ph.md", "computed")))
             : null;
         return new AcidityPlan(mash, mash is null ? 0 : liquors!.StrikeLitres, recipe.Boil is not null, [.. portions.All.Select(UsualOf)]);
 

@@ -48,6 +48,21 @@ internal sealed record BeerCost(Price? Total, IReadOnlyList<Finding> Findings)
         return new(new Price(total, currencies[0], ""), [.. Left(brew, primingGrams)]);
     }
 
+    /// <summary>What one brew's own lines cost more than another's, line by line; null where a line that differs has no price, or prices are in several currencies.</summary>
+    /// <param name="from">The brew as it is.</param>
+    /// <param name="to">The brew changed; its lines are those of the other, and new ones behind.</param>
+    public static Price? Between(BrewPlan from, BrewPlan to)
+    {
+        List<Price?> more = [.. to.Lines
+            .Where(line => line.Number < to.OwnLines && line.Line.Kind != IngredientKind.Water)
+            .Select(line => (Was: from.Lines.FirstOrDefault(other => other.Number == line.Number), Is: line))
+            .Where(pair => pair.Was?.Line.Amount != pair.Is.Line.Amount)
+            .Select(pair => ShareOf(pair.Is) is not { } now ? null : pair.Was is null ? now : ShareOf(pair.Was) is { } before ? now with { Value = now.Value - before.Value } : (Price?)null)];
+        return more.Count == 0 || more.Exists(price => price is null) || more.DistinctBy(price => price!.Value.Currency).Count() > 1
+            ? null
+            : more[0]!.Value with { Value = more.Sum(price => price!.Value.Value), Text = "" };
+    }
+
     private static IEnumerable<Finding> Left(BrewPlan brew, double primingGrams)
     {
         List<string> left = [];

@@ -102,7 +102,7 @@ public static class Forecaster
     {
         AfterReadings after = AfterReadings.Of(planned, plan.Outcome, request.Readings!, seed, request.Draws > 0 ? request.Draws : DrawsForReadings);
         RunRecord record = RunRecord.Of(after.Brew.Plan!, after.Brew.Plan!.Medians);
-        return Compose(after.Brew, record, record.Outcome, seed, treated, request, after with { Mends = MendSearch.Of(planned, plan.Outcome, after, Fit, seed) });
+        return Compose(after.Brew, record, record.Outcome, seed, treated, request, after with { Mends = MendSearch.Of(planned, plan.Outcome, after, treated, Fit, seed) });
     }
 
     private static BrewForecast Compose(

@@ -20,6 +20,21 @@ internal static class RecipeWeights
         };
     }
 
+    /// <summary>Numbers of the lines that pitch yeast.</summary>
+    public static int[] YeastLines(this Recipe recipe) =>
+        [.. recipe.Ingredients.Index().Where(entry => entry.Item is { Kind: IngredientKind.Yeast, At.Point: AdditionPoint.Pitch }).Select(entry => entry.Index)];
+
+    /// <summary>Numbers of the lines of sugar or extract that prime the package.</summary>
+    public static int[] PrimingLines(this Recipe recipe) => [.. recipe.Ingredients.Index()
+        .Where(entry => entry.Item is { At.Point: AdditionPoint.Package, Kind: IngredientKind.Sugar or IngredientKind.Extract, Amount.Mass: not null })
+        .Select(entry => entry.Index)];
+
+    /// <summary>The recipe with so many times the amount of some lines, told as <paramref name="told"/> tells it.</summary>
+    public static Recipe Times(this Recipe recipe, int[] numbers, double times, Func<IngredientLine, Amount, Amount> told) => recipe with
+    {
+        Ingredients = [.. recipe.Ingredients.Index().Select(entry => numbers.Contains(entry.Index) ? entry.Item with { Amount = told(entry.Item, entry.Item.Amount.Times(times)) } : entry.Item)],
+    };
+
     /// <summary>The recipe with some lines weighed anew; such weights have no text of their own.</summary>
     public static Recipe WithKilograms(this Recipe recipe, IReadOnlyCollection<(int Line, double Kilograms)> weights)
     {

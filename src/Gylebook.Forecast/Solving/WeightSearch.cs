@@ -129,9 +129,7 @@ internal sealed class WeightSearch(MedianRun run)
     /// <summary>Sugar to prime for so much gas.</summary>
     public Recipe WithPriming(Recipe recipe, double volumes, List<Finding> binding)
     {
-        int[] priming = [.. recipe.Ingredients.Index()
-            .Where(entry => entry.Item is { At.Point: AdditionPoint.Package, Kind: IngredientKind.Sugar or IngredientKind.Extract, Amount.Mass: not null })
-            .Select(entry => entry.Index)];
+        int[] priming = recipe.PrimingLines();
         if (priming.Length == 0 || VolumesOf(recipe) is not double now || Math.Abs(now - volumes) <= VolumesClose)
         {
             return recipe;

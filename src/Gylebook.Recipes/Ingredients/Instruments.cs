@@ -25,6 +25,16 @@ public sealed record Instrument(
 {
     /// <summary>Variance of one reading of an instrument nobody has checked.</summary>
     public double VarianceAt(double read) => Offset.VarianceAt(read) + Scatter.VarianceAt(read);
+
+    /// <summary>What it reads, as the key of a readings file: <c>gravity</c>, <c>volume</c>, <c>ph</c> or <c>temperature</c>; null for what no such file takes.</summary>
+    public string? Reads => Unit switch
+    {
+        "SG" or "°P" => "gravity",
+        "L" => "volume",
+        "pH" => "ph",
+        "K" => "temperature",
+        _ => null,
+    };
 }
 
 /// <summary>Something a brewer can read on the way.</summary>

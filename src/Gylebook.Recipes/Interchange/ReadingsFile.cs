@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Gylebook.Recipes.Documents;
 using Gylebook.Recipes.Forms;
 using Gylebook.Recipes.Ingredients;
@@ -56,6 +57,22 @@ public static class ReadingsFile
 
     /// <summary>Reads them from an open file; the stream stays open.</summary>
     public static Reading<BrewReadings> Read(Stream stream) => Form.Read(stream);
+
+    /// <summary>One reading as the JSON of its entry: what a book keeps of it.</summary>
+    public static string WriteEntry(TakenReading reading)
+    {
+        using var file = JsonDocument.Parse(Form.Write(new BrewReadings { Name = OfAnEntry, Readings = [reading] }));
+        return file.RootElement.GetProperty("readings")[0].GetRawText();
+    }
+
+    /// <summary>One reading from the JSON of its entry, with all that is wrong in it.</summary>
+    public static (TakenReading? Reading, IReadOnlyList<Finding> Findings) ReadEntry(string entry)
+    {
+        Reading<BrewReadings> read = Read($$"""{ "format": "{{Format}}", "name": "{{OfAnEntry}}", "readings": [ {{entry}} ] }""");
+        return (read.Value?.Readings[0], read.Findings);
+    }
+
+    private const string OfAnEntry = "an entry";
 
     /// <summary>A place as files have it.</summary>
     public static string Word(ReadingPoint point) => Points.Word(point);

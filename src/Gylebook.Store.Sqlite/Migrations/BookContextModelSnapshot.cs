@@ -36,6 +36,19 @@ namespace Gylebook.Store.Sqlite.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("entry_id");
 
+                    b.Property<string>("Item")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("item");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Lot")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("lot");
+
                     b.Property<double?>("MassKg")
                         .HasColumnType("REAL")
                         .HasColumnName("mass_kg");
@@ -56,9 +69,21 @@ namespace Gylebook.Store.Sqlite.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("stage");
 
+                    b.Property<string>("Step")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("step");
+
                     b.Property<double?>("TemperatureC")
                         .HasColumnType("REAL")
                         .HasColumnName("temperature_c");
+
+                    b.Property<Guid?>("Undoes")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("undoes");
+
+                    b.Property<long?>("UntilTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("until_ticks");
 
                     b.Property<double?>("VolumeL")
                         .HasColumnType("REAL")
@@ -76,6 +101,10 @@ namespace Gylebook.Store.Sqlite.Migrations
                         .IsUnique()
                         .HasDatabaseName("ix_actions_entry_id")
                         .HasFilter("entry_id IS NOT NULL");
+
+                    b.HasIndex("Lot")
+                        .HasDatabaseName("ix_actions_lot")
+                        .HasFilter("lot IS NOT NULL");
 
                     b.HasIndex("ReplacesId")
                         .HasDatabaseName("ix_actions_replaces_id")
@@ -587,6 +616,10 @@ namespace Gylebook.Store.Sqlite.Migrations
                     b.Property<double?>("TemperatureC")
                         .HasColumnType("REAL")
                         .HasColumnName("temperature_c");
+
+                    b.Property<string>("Typed")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("typed");
 
                     b.Property<double?>("VolumeL")
                         .HasColumnType("REAL")

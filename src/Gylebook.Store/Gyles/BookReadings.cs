@@ -23,7 +23,7 @@ public sealed class BookReadings
     /// <summary>Adds readings, all or none. One whose entry id is in the book already is passed over.</summary>
     /// <returns>How many were new.</returns>
     public Task<int> AddAsync(
-        long portionId, IReadOnlyCollection<Reading> readings, CancellationToken cancellation = default)
+        long portionId, IReadOnlyCollection<GyleReading> readings, CancellationToken cancellation = default)
     {
         DateTimeOffset now = _access.Now;
         return AppendAsync(
@@ -51,7 +51,7 @@ public sealed class BookReadings
     }
 
     /// <summary>Readings of a portion in the order they were taken, corrected ones included.</summary>
-    public async Task<List<Logged<Reading>>> ListAsync(
+    public async Task<List<Logged<GyleReading>>> ListAsync(
         long portionId, DateTimeOffset? since = null, CancellationToken cancellation = default)
     {
         DateTimeOffset from = since ?? DateTimeOffset.MinValue;
@@ -106,7 +106,7 @@ public sealed class BookReadings
         return added;
     }
 
-    private static ReadingRow Row(long portionId, Reading reading, DateTimeOffset now) => new()
+    private static ReadingRow Row(long portionId, GyleReading reading, DateTimeOffset now) => new()
     {
         PortionId = portionId,
         EntryId = reading.EntryId,
@@ -120,6 +120,7 @@ public sealed class BookReadings
         Ph = reading.Ph,
         PressureBar = reading.Pressure?.Bar,
         Note = reading.Note,
+        Typed = reading.Typed,
         ReplacesId = reading.ReplacesId,
     };
 
@@ -129,15 +130,21 @@ public sealed class BookReadings
         EntryId = action.EntryId,
         AtTicks = action.At,
         RecordedTicks = now,
+        Kind = action.Kind,
         What = action.What,
         Stage = action.Stage,
+        Step = action.Step,
+        Item = action.Item,
+        Lot = action.Lot,
+        UntilTicks = action.Until,
+        Undoes = action.Undoes,
         MassKg = action.Mass?.Kilograms,
         VolumeL = action.Volume?.Litres,
         TemperatureC = action.Temperature?.Celsius,
         ReplacesId = action.ReplacesId,
     };
 
-    private static Logged<Reading> Show(ReadingRow row) => new(row.Id, row.PortionId, row.RecordedTicks, new Reading
+    private static Logged<GyleReading> Show(ReadingRow row) => new(row.Id, row.PortionId, row.RecordedTicks, new GyleReading
     {
         At = row.AtTicks,
         EntryId = row.EntryId,
@@ -149,6 +156,7 @@ public sealed class BookReadings
         Ph = row.Ph,
         Pressure = row.PressureBar is { } pressure ? GaugePressure.FromBar(pressure) : null,
         Note = row.Note,
+        Typed = row.Typed,
         ReplacesId = row.ReplacesId,
     });
 
@@ -156,8 +164,14 @@ public sealed class BookReadings
     {
         At = row.AtTicks,
         EntryId = row.EntryId,
+        Kind = row.Kind,
         What = row.What,
         Stage = row.Stage,
+        Step = row.Step,
+        Item = row.Item,
+        Lot = row.Lot,
+        Until = row.UntilTicks,
+        Undoes = row.Undoes,
         Mass = row.MassKg is { } mass ? Mass.FromKilograms(mass) : null,
         Volume = row.VolumeL is { } volume ? HotVolume.FromLitres(volume) : null,
         Temperature = row.TemperatureC is { } temperature ? Temperature.FromCelsius(temperature) : null,

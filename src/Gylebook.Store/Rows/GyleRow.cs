@@ -93,6 +93,9 @@ public sealed class ReadingRow : ISealedRow
 
     public string? Note { get; set; }
 
+    /// <summary>As JSON of a readings file's entry.</summary>
+    public string? Typed { get; set; }
+
     public long? ReplacesId { get; set; }
 
     public long Checksum { get; set; }
@@ -111,9 +114,21 @@ public sealed class ActionRow : ISealedRow
 
     public DateTimeOffset RecordedTicks { get; set; }
 
+    public ActionKind Kind { get; set; }
+
     public required string What { get; set; }
 
     public string? Stage { get; set; }
+
+    public string? Step { get; set; }
+
+    public string? Item { get; set; }
+
+    public string? Lot { get; set; }
+
+    public DateTimeOffset? UntilTicks { get; set; }
+
+    public Guid? Undoes { get; set; }
 
     public double? MassKg { get; set; }
 

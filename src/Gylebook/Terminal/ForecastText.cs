@@ -30,13 +30,7 @@ internal static class ForecastText
             WriteRun(console, forecast);
         }
 
-        if (forecast.AfterReadings is { } after)
-        {
-            Lines(console, "Readings", after.Readings.Select(reading => $"{reading.Sentence}."));
-            Lines(console, "Learned", [.. after.Learned.Take(MostLearned).Select(learned => $"{learned.Sentence}."), .. after.Pairs.Take(MostPairs).Select(pair => $"{pair.Sentence}.")]);
-            Lines(console, "Ways on, the nearest to the plan first", after.Mends.Select(mend => $"{mend.Sentence}."));
-        }
-
+        TellReadings(console, forecast);
         Lines(console, "How sure", DoubtText.Lines(forecast));
         Lines(console, "Mash day", MashDayText.Heat(forecast));
         Lines(console, "Ions", MashDayText.Ions(forecast));
@@ -52,6 +46,27 @@ internal static class ForecastText
             console.WriteLine();
             console.WriteLine(Invariant($"Balance: {balance.MassIn:0.000} kg in, {balance.MassOut:0.000} kg out; relative error {balance.RelativeError:0.0e+0} ({balance.Worst})"));
         }
+    }
+
+    /// <summary>What readings say, the numbers as they are now, and what is odd.</summary>
+    public static void WriteAfterReadings(BrewForecast forecast)
+    {
+        IAnsiConsole console = TableConsole.Create();
+        TellReadings(console, forecast);
+        console.Write(Headline(forecast));
+        WriteFindings(console, forecast);
+    }
+
+    private static void TellReadings(IAnsiConsole console, BrewForecast forecast)
+    {
+        if (forecast.AfterReadings is not { } after)
+        {
+            return;
+        }
+
+        Lines(console, "Readings", after.Readings.Select(reading => $"{reading.Sentence}."));
+        Lines(console, "Learned", [.. after.Learned.Take(MostLearned).Select(learned => $"{learned.Sentence}."), .. after.Pairs.Take(MostPairs).Select(pair => $"{pair.Sentence}.")]);
+        Lines(console, "Ways on, the nearest to the plan first", after.Mends.Select(mend => $"{mend.Sentence}."));
     }
 
     private static void WriteFindings(IAnsiConsole console, BrewForecast forecast) =>

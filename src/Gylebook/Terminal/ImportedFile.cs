@@ -15,7 +15,8 @@ internal sealed record ImportedFile(string Path, FileInHand? File, IReadOnlyList
     /// <summary>Whether what it says is in the book now.</summary>
     public bool IsIn => Put is FilePut.Added or FilePut.Replaced or FilePut.Unchanged;
 
-    private KeptFile? Kept => Put switch
+    /// <summary>What of the book it is now; null when it is not in.</summary>
+    public KeptFile? Kept => Put switch
     {
         FilePut.Added added => added.File,
         FilePut.Replaced replaced => replaced.File,
@@ -44,6 +45,32 @@ internal sealed record ImportedFile(string Path, FileInHand? File, IReadOnlyList
         _ when File?.CanBeDraft == true => "not taken: fields of it cannot be read. --even-unreadable takes it as it is, with these findings.",
         _ => "not taken.",
     };
+
+    /// <summary>Reads a file and puts it into the book.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="path">Where the file lies.</param>
+    /// <param name="answer">What to do when its name is there already.</param>
+    /// <param name="evenUnreadable">Whether it enters although fields of it cannot be read.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    public static async Task<ImportedFile> TakeAsync(Book book, string path, ClashAnswer answer, bool evenUnreadable, CancellationToken cancellation)
+    {
+        List<Finding> unopened = [];
+        if (!OpenedFiles.TryOpen(path, unopened, out FileStream? stream))
+        {
+            return new ImportedFile(path, null, unopened, null);
+        }
+
+        FileInHand file;
+        using (stream)
+        {
+            file = FileInHand.Read(stream!);
+        }
+
+        FilePut? put = file.MayEnter(evenUnreadable)
+            ? await book.Files.PutAsync(file.Text, answer, $"import {System.IO.Path.GetFileName(path)}", cancellation)
+            : null;
+        return new ImportedFile(path, file, file.Findings, put);
+    }
 
     /// <summary>Tells what became of files, each with its findings, and counts them.</summary>
     public static void Tell(IReadOnlyList<ImportedFile> files, bool json)

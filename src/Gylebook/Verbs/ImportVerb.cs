@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Store;
 using Gylebook.Terminal;
@@ -64,30 +63,10 @@ internal sealed class ImportVerb : AsyncCommand<ImportVerb.Settings>
         List<ImportedFile> files = [];
         foreach (string path in settings.Files)
         {
-            files.Add(await TakeAsync(book, path, settings, cancellationToken));
+            files.Add(await ImportedFile.TakeAsync(book, path, settings.Answer, settings.EvenUnreadable, cancellationToken));
         }
 
         ImportedFile.Tell(files, settings.Json);
         return files.All(file => file.IsIn) ? 0 : 1;
-    }
-
-    private static async Task<ImportedFile> TakeAsync(Book book, string path, Settings settings, CancellationToken cancellation)
-    {
-        List<Finding> unopened = [];
-        if (!OpenedFiles.TryOpen(path, unopened, out FileStream? stream))
-        {
-            return new ImportedFile(path, null, unopened, null);
-        }
-
-        FileInHand file;
-        using (stream)
-        {
-            file = FileInHand.Read(stream!);
-        }
-
-        FilePut? put = file.MayEnter(settings.EvenUnreadable)
-            ? await book.Files.PutAsync(file.Text, settings.Answer, $"import {Path.GetFileName(path)}", cancellation)
-            : null;
-        return new ImportedFile(path, file, file.Findings, put);
     }
 }

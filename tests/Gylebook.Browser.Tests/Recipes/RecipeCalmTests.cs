@@ -48,13 +48,14 @@ public sealed class RecipeCalmTests(ChromiumFixture chromium)
         RecipeTab phone = await wide.AgainAsync(await chromium.TabAsync(gylebook.Url, 360, 740, touch: true));
         ILocator strip = phone.Page.Locator("a.strip");
         await phone.Page.Locator("#stage-boil").ScrollIntoViewIfNeededAsync();
-        int before = await phone.Page.EvaluateAsync<int>("() => Math.round(scrollY)");
+        const string Top = "() => Math.round(document.querySelector('#stage-boil').getBoundingClientRect().top)";
+        int before = await phone.Page.EvaluateAsync<int>(Top);
         await strip.ClickAsync();
         await Assertions.Expect(phone.Page.Locator(".recipe[data-at-run]")).ToBeAttachedAsync();
         await Assertions.Expect(phone.Page.Locator("#run")).ToBeInViewportAsync();
         await phone.Page.PictureAsync("calm-phone-run");
         await strip.ClickAsync();
-        await phone.Page.WaitForFunctionAsync("before => Math.abs(scrollY - before) < 3", before);
+        await phone.Page.WaitForFunctionAsync($"before => Math.abs(({Top})() - before) < 3", before);
 
         await strip.ClickAsync();
         await phone.Page.Locator("#run .picture svg a").Filter(new LocatorFilterOptions { HasText = "Packaged" }).ClickAsync(new LocatorClickOptions { Position = new Position { X = 12, Y = 12 } });

@@ -133,26 +133,6 @@ public sealed class AfterReadingsTests
     }
 
     [Fact]
-    public void Ways_on_land_near_the_plan_as_bands_the_nearest_first_and_fit()
-    {
-        BrewForecast plan = Forecast(null), forecast = Forecast("""{ "at": "copper-up", "gravity": "1.0335", "temperature": "20 °C", "instrument": "hydrometerNarrow", "checked": true }, { "at": "copper-up", "volume": "28 L", "temperature": "66 °C", "checked": true }""");
-        IReadOnlyList<Mend> mends = forecast.AfterReadings!.Mends;
-        double og = plan.Headline.First(headline => headline.Name == "originalGravity").Band!.Likely;
-        Assert.InRange(mends.Count, 2, 5);
-        Assert.Equal(mends.Select(mend => mend.Off).Order(), mends.Select(mend => mend.Off));
-        Assert.Equal("let it be", mends[^1].Words);
-        Assert.All(mends.SkipLast(1), mend =>
-        {
-            Landing gravity = mend.Lands.First(landing => landing.Readout == BeerReadouts.OriginalGravity);
-            Assert.Equal(og, gravity.Planned, 1e-9);
-
-            // Ten grams, a decilitre or a minute of boil: less than half a point.
-            Assert.Equal(og, gravity.Band.Likely, 0.0005);
-            Assert.InRange(gravity.Band.Likely, gravity.Band.Low, gravity.Band.High);
-        });
-    }
-
-    [Fact]
     public void What_was_learned_is_told_with_what_cannot_be_told_apart()
     {
         AfterReadings after = Forecast(null, null, ReadingsFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/readings/plain-bitter-brew-day.json"))).Value).AfterReadings!;

@@ -7,6 +7,7 @@ using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report.Doubt;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Readings;
+using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Report.Readings;
 
@@ -36,6 +37,12 @@ public sealed record AfterReadings
 
     /// <summary>The last stage that was read and taken; null when nothing was.</summary>
     internal ReadingPoint? Latest => Readings.Where(outcome => outcome.Gate.Trust != ReadingTrust.SetAside).Select(outcome => (ReadingPoint?)outcome.Reading.Taken.At).Max();
+
+    /// <summary>The last pH of the mash that was read and taken, as it was shown, and how warm the sample was; null when there is none.</summary>
+    internal (double Ph, Entered<Temperature> Sample)? MashPh => Readings
+        .Where(outcome => outcome.Gate.Trust != ReadingTrust.SetAside && ReferenceEquals(outcome.Reading.Meant.Readout, PhReadouts.MashPh))
+        .Select(outcome => ((double, Entered<Temperature>)?)(outcome.Reading.Taken.Ph!.Value, ReadingMeaning.SampleOf(outcome.Reading.Taken)))
+        .LastOrDefault();
 
     /// <summary>The stage of that.</summary>
     internal Stage? ReadUpTo => Latest is { } latest ? ReadingMeaning.StageOf(latest) : null;

@@ -6,6 +6,8 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Readings;
 using Gylebook.Science.Liquids;
+using Gylebook.Science.Mashing;
+using Gylebook.Science.Quantities;
 
 namespace Gylebook.Forecast.Report.Readings;
 
@@ -71,7 +73,7 @@ internal sealed class ReadingMeaning(BrewPlan brew, RunOutcome likely, List<Find
         (Readout readout, double? value) =
             taken.Gravity is not null ? GravityOf(number, taken, instrument, its)
             : taken.Volume is not null ? (stage == Stage.Package ? its.Litres : its.LitresWithSolids, LitresOf(number, taken, its))
-            : taken.Ph is not null ? (PhOf(stage), taken.Ph.Value)
+            : taken.Ph is not null ? (PhOf(stage), PhAtRoom(taken, stage))
             : (its.Celsius, taken.Temperature!.Value.Value.Celsius);
         if (value is not { } read)
         {
@@ -206,6 +208,13 @@ internal sealed class ReadingMeaning(BrewPlan brew, RunOutcome likely, List<Find
         double bounded = Math.Clamp(celsius, 0, 100);
         return taken.Volume!.Value.Value.Litres * WaterDensity.KilogramsPerLitreAt(bounded) / WaterDensity.KilogramsPerLitreAt(Room);
     }
+
+    /// <summary>How warm a sample was; room temperature where nobody said.</summary>
+    internal static Entered<Temperature> SampleOf(TakenReading taken) => taken.Temperature ?? new(Temperature.FromCelsius(Room), Invariant($"{Room:0} °C"));
+
+    /// <summary>The pH of a mash is told of a cooled sample; in a warm one the acids have let go of more.</summary>
+    private static double PhAtRoom(TakenReading taken, Stage stage) =>
+        stage == Stage.Mash ? MashPhTemperature.ToRoom(taken.Ph!.Value, SampleOf(taken).Value) : taken.Ph!.Value;
 
     private static Readout PhOf(Stage stage) => stage switch
     {

@@ -23,7 +23,7 @@ export function enter(root, page) {
 // Where there is room for one column, the page shows its fields or its run. The strip at the foot turns from the one to the
 // other and back to where one came from; a stage of the run turns to its fields.
 function toAndFro(root) {
-  let from = 0;
+  let from = null;
   const show = atRun => root.toggleAttribute('data-at-run', atRun);
   show(location.hash === '#run');
   root.addEventListener('click', event => {
@@ -32,9 +32,9 @@ function toAndFro(root) {
       event.preventDefault();
       if (root.hasAttribute('data-at-run')) {
         show(false);
-        scrollTo({ top: from });
+        backTo(from);
       } else {
-        from = scrollY;
+        from = inView(root);
         show(true);
         root.querySelector('#run')?.scrollIntoView();
       }
@@ -42,4 +42,17 @@ function toAndFro(root) {
       show(false);
     }
   });
+}
+
+// What one reads, and how far down the window it stands. A number of pixels would not do: bands arrive meanwhile, and make the
+// page above it longer.
+function inView(root) {
+  const read = [...root.querySelectorAll('[id^="stage-"]')].find(stage => stage.getBoundingClientRect().bottom > 0);
+  return read && { read, top: read.getBoundingClientRect().top };
+}
+
+function backTo(place) {
+  if (place?.read.isConnected) {
+    scrollBy({ top: place.read.getBoundingClientRect().top - place.top, behavior: 'instant' });
+  }
 }

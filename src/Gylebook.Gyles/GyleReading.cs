@@ -7,7 +7,7 @@ namespace Gylebook.Gyles;
 /// Readings are never changed. A reading that was wrong is replaced by a later one that names it in
 /// <see cref="ReplacesId"/>.
 /// </remarks>
-public sealed record Reading
+public sealed record GyleReading
 {
     /// <summary>When it was measured.</summary>
     public required DateTimeOffset At { get; init; }
@@ -38,6 +38,9 @@ public sealed record Reading
 
     /// <summary>Anything the brewer wants to remember.</summary>
     public string? Note { get; init; }
+
+    /// <summary>The reading as it was typed, as JSON of one entry of <c>gylebook-readings/1</c>; null for a sensor's.</summary>
+    public string? Typed { get; init; }
 
     /// <summary>Number of the reading that this one corrects.</summary>
     public long? ReplacesId { get; init; }

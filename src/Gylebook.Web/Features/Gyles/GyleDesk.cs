@@ -1,0 +1,170 @@
+using Gylebook.Forecast.Planning;
+using Gylebook.Forecast.Report;
+using Gylebook.Gyles;
+using Gylebook.Gyles.BrewDay;
+using Gylebook.Gyles.Plans;
+using Gylebook.Recipes;
+using Gylebook.Recipes.Forms;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Larders;
+using Gylebook.Recipes.Liquors;
+using Gylebook.Recipes.Lots;
+using Gylebook.Recipes.Readings;
+using Gylebook.Science.Quantities;
+using Gylebook.Store;
+using Gylebook.Web.Features.Kits;
+using Gylebook.Web.Features.Larders;
+
+namespace Gylebook.Web.Features.Gyles;
+
+/// <summary>Gyles as pages and terminal work with them: started, opened, read and followed.</summary>
+/// <param name="book">The book.</param>
+/// <param name="clock">The time.</param>
+public sealed class GyleDesk(Book book, TimeProvider clock)
+{
+    /// <summary>Starts a gyle of a recipe: cuts a version, freezes the plan.</summary>
+    /// <param name="recipeId">Which recipe of the book.</param>
+    /// <param name="kitId">On which kit of the book; null for the one in use.</param>
+    /// <param name="name">What to call it; null for the recipe's name and the day.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    /// <returns>The gyle; none, and why, where the recipe cannot be brewed as it is. Nothing is in the book then.</returns>
+    public async Task<(GyleLine? Gyle, IReadOnlyList<Finding> Findings)> StartAsync(Guid recipeId, Guid? kitId = null, string? name = null, CancellationToken cancellation = default)
+    {
+        if (await book.Files.FindAsync("recipe", recipeId, cancellation) is not { } file)
+        {
+            throw new ArgumentOutOfRangeException(nameof(recipeId), recipeId, "No such recipe in the book.");
+        }
+
+        string called = await FreeNameAsync(name ?? Invariant($"{file.Name}, {clock.GetLocalNow():d MMMM yyyy}"), cancellation);
+        (Guid? kept, Kit kit) = await KitAsync(kitId, cancellation);
+        WaterSheetText? water = await WaterAsync(recipeId, cancellation);
+        Larder larder = await OwnLarder.OfAsync(book, cancellation);
+        (GylePlan? plan, IReadOnlyList<Finding> findings) = Freeze(file.Text, 0);
+        if (plan is null)
+        {
+            return (null, findings);
+        }
+
+        Guid id = await book.Gyles.PlanAsync(recipeId, called, kept, cancellation: cancellation);
+        await book.Gyles.StartAsync(id, version => GylePlanFile.Write(version.Document == file.Text
+            ? plan with { RecipeVersion = version.Number }
+            : Freeze(version.Document, version.Number).Plan ?? throw new InvalidOperationException("The recipe was changed while the gyle started, and cannot be brewed as it is now.")), cancellation);
+        return (await book.Gyles.FindAsync(id, cancellation), findings);
+
+        (GylePlan? Plan, IReadOnlyList<Finding> Findings) Freeze(string text, int version)
+        {
+            Reading<Recipe> read = RecipeFile.Read(text);
+            return read.Value is not { } recipe
+                ? (null, read.Findings)
+                : new GyleInputs(recipe, kit, larder, water?.Plan).Freeze(called, version, clock.GetUtcNow(), new GyleFiles(text, KitFile.Write(kit), water?.Text, [.. NamedIn(recipe, larder).Select(LarderFile.Write)]));
+        }
+    }
+
+    /// <summary>A gyle as it stands; null when there is none, or its plan cannot be read.</summary>
+    public async Task<OpenGyle?> OpenAsync(Guid id, CancellationToken cancellation = default)
+    {
+        if (await book.Gyles.FindAsync(id, cancellation) is not { Portions: [{ } whole, ..] } line
+            || await book.Gyles.PlanDocumentAsync(id, cancellation) is not { } document
+            || GylePlanFile.Read(document, out _) is not { } plan)
+        {
+            return null;
+        }
+
+        List<Logged<GyleReading>> readings = await book.Readings.ListAsync(whole.Id, cancellation: cancellation);
+        List<Logged<BrewAction>> actions = await book.Readings.ActionsAsync(whole.Id, cancellation);
+        return new OpenGyle(line, plan, new GyleLog(plan.Steps, actions.ConvertAll(action => action.Entry), readings.ConvertAll(reading => reading.Entry)));
+    }
+
+    /// <summary>The gyles of that name, whatever its case and accents, or of that number; the one last touched first.</summary>
+    public async Task<IReadOnlyList<GyleLine>> FindAsync(string called, CancellationToken cancellation = default)
+    {
+        List<GyleLine> all = await book.Gyles.ListAsync(cancellation);
+        return all.FindAll(gyle => gyle.Id.ToString() == called || string.Equals(gyle.Name, called, StringComparison.CurrentCultureIgnoreCase)) is { Count: > 0 } exact
+            ? exact
+            : all.FindAll(gyle => gyle.Name.StartsWith(called, StringComparison.CurrentCultureIgnoreCase));
+    }
+
+    /// <summary>Puts readings into a gyle's log.</summary>
+    public Task<int> ReadAsync(OpenGyle gyle, IEnumerable<TakenReading> readings, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(gyle);
+        DateTimeOffset now = clock.GetUtcNow();
+        return book.Readings.AddAsync(gyle.Whole, [.. readings.Select(taken => EntryOf(taken, now, Guid.CreateVersion7(now)))], cancellation);
+    }
+
+    /// <summary>Puts actions into a gyle's log.</summary>
+    public async Task<int> DoAsync(OpenGyle gyle, IReadOnlyCollection<BrewAction> actions, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(gyle);
+        return await book.Readings.AddAsync(gyle.Whole, actions, cancellation);
+    }
+
+    /// <summary>A reading as the log keeps it: as it was typed, and its numbers beside it.</summary>
+    public static GyleReading EntryOf(TakenReading taken, DateTimeOffset at, Guid entry)
+    {
+        ArgumentNullException.ThrowIfNull(taken);
+        return new()
+        {
+            At = at,
+            EntryId = entry,
+            Stage = ReadingsFile.Word(taken.At),
+            Instrument = taken.Instrument,
+            Gravity = taken.Gravity?.Value,
+            Volume = taken.Volume?.Value,
+            Temperature = taken.Temperature?.Value,
+            Ph = taken.Ph?.Value,
+            Typed = ReadingsFile.WriteEntry(taken),
+        };
+    }
+
+    /// <summary>An entry that says that something went in; it uses up the lot.</summary>
+    public static BrewAction Tick(BrewStep step, StepItem item, BrewAction said)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        ArgumentNullException.ThrowIfNull(item);
+        ArgumentNullException.ThrowIfNull(said);
+        return said with
+        {
+            Kind = ActionKind.Ticked, Step = step.Key, Stage = step.Stage, Item = item.Key, Lot = item.Lot,
+            What = said.What.Length > 0 ? said.What : $"{item.Amount} {item.What}",
+            Mass = item.Kilograms is { } kilograms ? Mass.FromKilograms(kilograms) : null,
+        };
+    }
+
+    private async Task<string> FreeNameAsync(string wanted, CancellationToken cancellation) =>
+        FreeName.Of(wanted, (await book.Gyles.ListAsync(cancellation)).Select(gyle => gyle.Name));
+
+    private async Task<(Guid? Id, Kit Kit)> KitAsync(Guid? id, CancellationToken cancellation)
+    {
+        KitInUse inUse = await KitInUse.FindAsync(book, cancellation);
+        return id is null || id == inUse.Id ? (inUse.Id, inUse.Kit)
+            : await book.Kits.FindAsync(id.Value, cancellation) is { } sheet && KitFile.Read(sheet.Document).Value is { } kit ? (id, kit)
+            : throw new ArgumentOutOfRangeException(nameof(id), id, "No such kit in the book, or it cannot be read.");
+    }
+
+    private async Task<WaterSheetText?> WaterAsync(Guid recipe, CancellationToken cancellation) =>
+        await book.Waters.OfRecipeAsync(recipe, cancellation) is { } sheet && WaterFile.Read(sheet.Document).Value is { } plan ? new WaterSheetText(sheet.Document, plan) : null;
+
+    private static IEnumerable<LarderSheet> NamedIn(Recipe recipe, Larder larder) =>
+        recipe.Ingredients.Select(line => larder.Sheet(line.Kind, line.Of)).OfType<LarderSheet>().Distinct();
+
+    private sealed record WaterSheetText(string Text, WaterPlan Plan);
+}
+
+/// <summary>A gyle as it stands: its frozen plan, and its log.</summary>
+/// <param name="Line">What the list says of it.</param>
+/// <param name="Plan">The plan, as it was frozen.</param>
+/// <param name="Log">What was done and read.</param>
+public sealed record OpenGyle(GyleLine Line, GylePlan Plan, GyleLog Log)
+{
+    /// <summary>The portion that the whole brew is.</summary>
+    public long Whole => Line.Portions[0].Id;
+
+    /// <summary>What was read, as it was typed.</summary>
+    public IReadOnlyList<TakenReading> Taken =>
+        [.. Log.Readings.Select(reading => reading.Typed is { } typed ? ReadingsFile.ReadEntry(typed).Reading : null).OfType<TakenReading>()];
+
+    /// <summary>The forecast of today's engine with all that was read; null where this program can no longer read the files of the plan.</summary>
+    public BrewForecast? Live() => GyleInputs.Of(Plan)?.Forecast(Plan.Seed, Taken);
+}
