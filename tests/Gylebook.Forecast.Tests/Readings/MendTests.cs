@@ -78,8 +78,8 @@ public sealed class MendTests
     {
         // Half as much again in litres × °P wants half as much yeast again: the pitch rate is cells per millilitre and °P.
         BrewForecast forecast = Forecast("""
-            { "at": "cast", "gravity": "1.060", "temperature": "20 °C", "instrument": "hydrometerNarrow", "checked": true, "sure": true },
-            { "at": "cast", "volume": "23 L", "temperature": "20 °C", "checked": true, "sure": true }
+            { "at": "cast", "gravity": "1.090", "temperature": "20 °C", "instrument": "hydrometerNarrow", "checked": true, "sure": true },
+            { "at": "cast", "volume": "28 L", "temperature": "20 °C", "checked": true, "sure": true }
             """);
         Mend pitch = Assert.Single(forecast.AfterReadings!.Mends, mend => mend.Words.StartsWith("pitch ", StringComparison.Ordinal));
         Assert.EndsWith("rather than 11 g", pitch.Words, StringComparison.Ordinal);

@@ -30,7 +30,7 @@ namespace Gylebook.Forecast.Report.Readings;
 internal sealed class MendSearch(BrewPlan planned, RunOutcome plan, AfterReadings after, WaterOutcome? water, Func<BrewPlan, RunOutcome, IEnumerable<Finding>> fit)
 {
     private const double GravityClose = 2e-6, IbuClose = 0.02, VolumesClose = 1e-3, CellsClose = 1e-3;
-    private const double ShortestBoil = 20, MostMinutesMore = 120, MostShare = 0.5, MostTimes = 4, WorthDoing = 0.9;
+    private const double ShortestBoil = 20, MostMinutesMore = 120, MostShare = 0.5, MostTimes = 4, WorthDoing = 0.9, Half = 0.5;
     private const int MostTold = 5;
     private const string LetBe = "let it be";
 
@@ -51,11 +51,19 @@ internal sealed class MendSearch(BrewPlan planned, RunOutcome plan, AfterReading
             return [];
         }
 
-        double letBe = Off(asIs.Run);
+        FromPlan letBe = FromPlan.Of(plan, asIs.Run);
         IEnumerable<Trial> better = Candidates(latest, asIs)
-            .Where(trial => trial.Run is not null && Off(trial.Run) < WorthDoing * letBe && Fits(trial, asIs))
+            .Where(trial => trial.Run is not null && Fits(trial, asIs) && IsWorthDoing(FromPlan.Of(plan, trial.Run), letBe))
             .OrderBy(trial => Off(trial.Run!)).Take(MostTold - 1);
         return [.. better.Append(asIs).Select(trial => Landed(trial, asIs, seed)).OrderBy(mend => mend.Off)];
+    }
+
+    /// <summary>Nearer in all; or nearer in gas, pH or cells, which nothing else mends, where that is off by as much as the models leave open.</summary>
+    private static bool IsWorthDoing(FromPlan then, FromPlan letBe)
+    {
+        return then.Off < WorthDoing * letBe.Off || Mends(then.Gas, letBe.Gas) || Mends(then.MashPh, letBe.MashPh) || Mends(then.Cells, letBe.Cells);
+
+        static bool Mends(double then, double now) => Math.Abs(now) >= 1 && Math.Abs(then) < Half * Math.Abs(now);
     }
 
     private IEnumerable<Trial> Candidates(ReadingPoint latest, Trial asIs)
@@ -193,7 +201,7 @@ internal sealed class MendSearch(BrewPlan planned, RunOutcome plan, AfterReading
         };
     }
 
-    private double Off(RunOutcome run) => FromPlan.Off(plan, run);
+    private double Off(RunOutcome run) => FromPlan.Of(plan, run).Off;
 
     private bool Fits(Trial trial, Trial asIs)
     {
