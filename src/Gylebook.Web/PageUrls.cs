@@ -26,6 +26,9 @@ public static class PageUrls
     /// <summary>What is at hand, and what it cost.</summary>
     public const string Larder = "larder";
 
+    /// <summary>The gyles: planned, brewing, fermenting, packaged.</summary>
+    public const string Gyles = "gyles";
+
     /// <summary>Units, theme, demo.</summary>
     public const string Settings = "settings";
 
@@ -52,6 +55,15 @@ public static class PageUrls
     /// <param name="id">Which recipe.</param>
     /// <param name="bitterness">The model of bitterness that is shown; null for the usual one.</param>
     public static string RecipeSheet(Guid id, string? bitterness) => Asking($"{Recipe(id)}/sheet", ("bitterness", bitterness));
+
+    /// <summary>One gyle: its plan beside what happened.</summary>
+    public static string Gyle(Guid id) => $"gyles/{id}";
+
+    /// <summary>What has to be at hand before a recipe is brewed, and the way to begin.</summary>
+    public static string StartGyle(Guid recipe) => $"{Recipe(recipe)}/start";
+
+    /// <summary>A gyle's brew day.</summary>
+    public static string BrewDay(Guid id) => $"{Gyle(id)}/brew";
 
     /// <summary>One kit, with a panel open; null for none.</summary>
     public static string Kit(Guid id, string? panel = null) => Asking($"kits/{id}", ("open", panel));

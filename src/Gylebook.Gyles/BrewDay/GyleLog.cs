@@ -16,7 +16,7 @@ public sealed class GyleLog
         ArgumentNullException.ThrowIfNull(planned);
         ArgumentNullException.ThrowIfNull(actions);
         ArgumentNullException.ThrowIfNull(readings);
-        _undone = Undone(actions);
+        _undone = TakenBack(actions);
         _actions = [.. actions.Where(Counts)];
         Readings = [.. readings.Where(reading => reading.EntryId is not { } id || !_undone.Contains(id))];
         Steps = [.. WithAdded(planned).Select(Now)];
@@ -43,9 +43,10 @@ public sealed class GyleLog
 
     private bool Counts(BrewAction action) => !IsUndone(action.EntryId);
 
-    /// <summary>From the last entry to the first: one that counts takes another back.</summary>
-    private static HashSet<Guid> Undone(IReadOnlyList<BrewAction> actions)
+    /// <summary>The entries that others take back. From the last to the first: one that counts takes another back.</summary>
+    public static HashSet<Guid> TakenBack(IReadOnlyList<BrewAction> actions)
     {
+        ArgumentNullException.ThrowIfNull(actions);
         HashSet<Guid> undone = [];
         foreach (BrewAction action in actions.Reverse())
         {
@@ -99,8 +100,9 @@ public sealed class GyleLog
         };
     }
 
+    /// <summary>A timer ends with its step.</summary>
     private IEnumerable<RunningTimer> Running() => _actions
-        .Where(action => action.Kind is ActionKind.Timed or ActionKind.Heard && action.Step is not null)
+        .Where(action => action.Kind is ActionKind.Timed or ActionKind.Heard or ActionKind.Done or ActionKind.Skipped && action.Step is not null)
         .GroupBy(action => action.Step!)
         .Select(same => same.Last())
         .Where(last => last is { Kind: ActionKind.Timed, Until: not null })

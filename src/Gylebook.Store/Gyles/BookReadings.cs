@@ -1,4 +1,5 @@
 using Gylebook.Gyles;
+using Gylebook.Gyles.BrewDay;
 using Gylebook.Science.Quantities;
 using Gylebook.Store.Rows;
 using Microsoft.EntityFrameworkCore;
@@ -74,6 +75,21 @@ public sealed class BookReadings
                 .ToListAsync(cancellation),
             cancellation);
         return rows.ConvertAll(Show);
+    }
+
+    /// <summary>How much of each lot went into gyles, kg, by the lot's name as actions have it; what was taken back is not counted.</summary>
+    public async Task<Dictionary<string, double>> UsedOfLotsAsync(CancellationToken cancellation = default)
+    {
+        List<ActionRow> rows = await _access.ReadAsync(
+            context => context.Actions
+                .Where(a => a.Lot != null || a.Kind == ActionKind.Undone)
+                .OrderBy(a => a.AtTicks).ThenBy(a => a.Id)
+                .ToListAsync(cancellation),
+            cancellation);
+        List<BrewAction> actions = rows.ConvertAll(row => Show(row).Entry);
+        HashSet<Guid> takenBack = GyleLog.TakenBack(actions);
+        return actions.Where(action => action is { Lot: not null, Mass: not null } && !(action.EntryId is { } id && takenBack.Contains(id)))
+            .GroupBy(action => action.Lot!).ToDictionary(lot => lot.Key, lot => lot.Sum(action => action.Mass!.Value.Kilograms));
     }
 
     private async Task<int> AppendAsync<TRow>(

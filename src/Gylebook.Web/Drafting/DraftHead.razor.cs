@@ -59,6 +59,10 @@ public sealed partial class DraftHead : IDisposable
     [Parameter]
     public string? Print { get; set; }
 
+    /// <summary>Where a gyle of it begins; null for what is not brewed.</summary>
+    [Parameter]
+    public string? Brew { get; set; }
+
     /// <summary>Whether it came with the demo.</summary>
     [Parameter]
     public bool IsDemo { get; set; }

@@ -28,13 +28,16 @@ internal static class Doorstep
             return RefuseAsync(context, StatusCodes.Status400BadRequest, "This book is open on this machine only, under the name localhost.");
         }
 
-        if (request.Path.StartsWithSegments(Circuits) && !IsOurs(request))
+        if ((request.Path.StartsWithSegments(Circuits) || Changes(request)) && !IsOurs(request))
         {
             return RefuseAsync(context, StatusCodes.Status403Forbidden, "This page belongs to another site than the book.");
         }
 
         return HttpMethods.IsHead(request.Method) ? HeadAsync(context, next) : next(context);
     }
+
+    /// <summary>Whether it would change something: another site's page must not.</summary>
+    private static bool Changes(HttpRequest request) => !HttpMethods.IsGet(request.Method) && !HttpMethods.IsHead(request.Method);
 
     /// <summary>Whether the page that asks came from here. Browsers tell no lies about it, and other programs need not say.</summary>
     /// <remarks>Scheme aside: a proxy may put https in front, as long as it passes the Host header on.</remarks>

@@ -1,4 +1,5 @@
 using Gylebook.Store;
+using Gylebook.Web.Features.Gyles;
 using Gylebook.Web.Features.Recipes.Printing;
 using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Layout;
@@ -72,6 +73,7 @@ public static class WebBook
         services.Configure<HostOptions>(host => host.ShutdownTimeout = Farewell);
         services.AddProblemDetails();
         services.AddSingleton(BandDraws.Usual);
+        services.AddScoped<GyleDesk>();
         services.AddDataProtection().UseEphemeralDataProtectionProvider();
         services.AddHostedService<SlowSweep>();
         services.AddRazorComponents().AddInteractiveServerComponents(circuits =>
@@ -99,6 +101,7 @@ public static class WebBook
         site.MapStaticAssets();
         FileDownloads.Map(site);
         SheetPages.Map(site);
+        BrewApi.Map(site);
         site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null);
     }
 }

@@ -1,15 +1,11 @@
-using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Plans;
 using Gylebook.Recipes;
-using Gylebook.Recipes.Forms;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
-using Gylebook.Recipes.Larders;
 using Gylebook.Recipes.Liquors;
-using Gylebook.Recipes.Lots;
 using Gylebook.Recipes.Readings;
 using Gylebook.Science.Quantities;
 using Gylebook.Store;
@@ -23,6 +19,24 @@ namespace Gylebook.Web.Features.Gyles;
 /// <param name="clock">The time.</param>
 public sealed class GyleDesk(Book book, TimeProvider clock)
 {
+    /// <summary>What a gyle of a recipe would be brewed from, and its plan as it would be frozen; null when there is no such recipe.</summary>
+    /// <param name="recipeId">Which recipe of the book.</param>
+    /// <param name="kitId">On which kit of the book; null for the one in use.</param>
+    /// <param name="name">What to call it; null for the recipe's name and the day.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    public async Task<GyleToBe?> PrepareAsync(Guid recipeId, Guid? kitId = null, string? name = null, CancellationToken cancellation = default)
+    {
+        if (await book.Files.FindAsync("recipe", recipeId, cancellation) is not { } file)
+        {
+            return null;
+        }
+
+        string called = await FreeNameAsync(name ?? Invariant($"{file.Name}, {clock.GetLocalNow():d MMMM yyyy}"), cancellation);
+        (Guid? kept, Kit kit) = await KitAsync(kitId, cancellation);
+        (string? waterText, WaterPlan? water) = await WaterAsync(recipeId, cancellation);
+        return GyleToBe.Of(called, file.Text, kept, kit, waterText, water, await OwnLarder.OfAsync(book, cancellation), clock.GetUtcNow());
+    }
+
     /// <summary>Starts a gyle of a recipe: cuts a version, freezes the plan.</summary>
     /// <param name="recipeId">Which recipe of the book.</param>
     /// <param name="kitId">On which kit of the book; null for the one in use.</param>
@@ -31,35 +45,20 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
     /// <returns>The gyle; none, and why, where the recipe cannot be brewed as it is. Nothing is in the book then.</returns>
     public async Task<(GyleLine? Gyle, IReadOnlyList<Finding> Findings)> StartAsync(Guid recipeId, Guid? kitId = null, string? name = null, CancellationToken cancellation = default)
     {
-        if (await book.Files.FindAsync("recipe", recipeId, cancellation) is not { } file)
+        GyleToBe gyle = await PrepareAsync(recipeId, kitId, name, cancellation) ?? throw new ArgumentOutOfRangeException(nameof(recipeId), recipeId, "No such recipe in the book.");
+        if (gyle.Plan is not { } plan)
         {
-            throw new ArgumentOutOfRangeException(nameof(recipeId), recipeId, "No such recipe in the book.");
+            return (null, gyle.Findings);
         }
 
-        string called = await FreeNameAsync(name ?? Invariant($"{file.Name}, {clock.GetLocalNow():d MMMM yyyy}"), cancellation);
-        (Guid? kept, Kit kit) = await KitAsync(kitId, cancellation);
-        WaterSheetText? water = await WaterAsync(recipeId, cancellation);
-        Larder larder = await OwnLarder.OfAsync(book, cancellation);
-        (GylePlan? plan, IReadOnlyList<Finding> findings) = Freeze(file.Text, 0);
-        if (plan is null)
-        {
-            return (null, findings);
-        }
-
-        Guid id = await book.Gyles.PlanAsync(recipeId, called, kept, cancellation: cancellation);
-        await book.Gyles.StartAsync(id, version => GylePlanFile.Write(version.Document == file.Text
-            ? plan with { RecipeVersion = version.Number }
-            : Freeze(version.Document, version.Number).Plan ?? throw new InvalidOperationException("The recipe was changed while the gyle started, and cannot be brewed as it is now.")), cancellation);
-        return (await book.Gyles.FindAsync(id, cancellation), findings);
-
-        (GylePlan? Plan, IReadOnlyList<Finding> Findings) Freeze(string text, int version)
-        {
-            Reading<Recipe> read = RecipeFile.Read(text);
-            return read.Value is not { } recipe
-                ? (null, read.Findings)
-                : new GyleInputs(recipe, kit, larder, water?.Plan).Freeze(called, version, clock.GetUtcNow(), new GyleFiles(text, KitFile.Write(kit), water?.Text, [.. NamedIn(recipe, larder).Select(LarderFile.Write)]));
-        }
+        Guid id = await book.Gyles.PlanAsync(recipeId, gyle.Name, gyle.KitId, cancellation: cancellation);
+        await book.Gyles.StartAsync(id, version => GylePlanFile.Write((version.Document == gyle.RecipeText ? plan : gyle.With(version.Document).Plan
+            ?? throw new InvalidOperationException("The recipe was changed while the gyle started, and cannot be brewed as it is now.")) with { RecipeVersion = version.Number }), cancellation);
+        return (await book.Gyles.FindAsync(id, cancellation), gyle.Findings);
     }
+
+    /// <summary>How much of each lot went into gyles, kg, by <c>sheet/lot</c>.</summary>
+    public Task<Dictionary<string, double>> UsedOfLotsAsync(CancellationToken cancellation = default) => book.Readings.UsedOfLotsAsync(cancellation);
 
     /// <summary>A gyle as it stands; null when there is none, or its plan cannot be read.</summary>
     public async Task<OpenGyle?> OpenAsync(Guid id, CancellationToken cancellation = default)
@@ -90,7 +89,14 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
     {
         ArgumentNullException.ThrowIfNull(gyle);
         DateTimeOffset now = clock.GetUtcNow();
-        return book.Readings.AddAsync(gyle.Whole, [.. readings.Select(taken => EntryOf(taken, now, Guid.CreateVersion7(now)))], cancellation);
+        return KeepAsync(gyle, [.. readings.Select(taken => EntryOf(taken, now, Guid.CreateVersion7(now)))], cancellation);
+    }
+
+    /// <summary>Puts readings that have a number and a time already into a gyle's log; one that is there is passed over.</summary>
+    public Task<int> KeepAsync(OpenGyle gyle, IReadOnlyCollection<GyleReading> readings, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(gyle);
+        return book.Readings.AddAsync(gyle.Whole, readings, cancellation);
     }
 
     /// <summary>Puts actions into a gyle's log.</summary>
@@ -143,13 +149,8 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
             : throw new ArgumentOutOfRangeException(nameof(id), id, "No such kit in the book, or it cannot be read.");
     }
 
-    private async Task<WaterSheetText?> WaterAsync(Guid recipe, CancellationToken cancellation) =>
-        await book.Waters.OfRecipeAsync(recipe, cancellation) is { } sheet && WaterFile.Read(sheet.Document).Value is { } plan ? new WaterSheetText(sheet.Document, plan) : null;
-
-    private static IEnumerable<LarderSheet> NamedIn(Recipe recipe, Larder larder) =>
-        recipe.Ingredients.Select(line => larder.Sheet(line.Kind, line.Of)).OfType<LarderSheet>().Distinct();
-
-    private sealed record WaterSheetText(string Text, WaterPlan Plan);
+    private async Task<(string? Text, WaterPlan? Plan)> WaterAsync(Guid recipe, CancellationToken cancellation) =>
+        await book.Waters.OfRecipeAsync(recipe, cancellation) is { } sheet && WaterFile.Read(sheet.Document).Value is { } plan ? (sheet.Document, plan) : default;
 }
 
 /// <summary>A gyle as it stands: its frozen plan, and its log.</summary>

@@ -1,6 +1,8 @@
 using Gylebook.Gyles;
+using Gylebook.Gyles.BrewDay;
 using Gylebook.Pictures;
 using Gylebook.Store;
+using Gylebook.Web.Features.Gyles;
 using Gylebook.Web.Features.Kits;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
@@ -14,6 +16,7 @@ public sealed partial class TodayPage
 
     private IReadOnlyList<RecipeLine> _recipes = [];
     private List<IGrouping<GyleStatus, GyleLine>> _gyles = [];
+    private readonly Dictionary<Guid, string> _hands = [];
     private KitInUse? _kit;
 
     /// <summary>The book.</summary>
@@ -23,6 +26,10 @@ public sealed partial class TodayPage
     /// <summary>The time.</summary>
     [Inject]
     public required TimeProvider Clock { get; init; }
+
+    /// <summary>The gyles.</summary>
+    [Inject]
+    public required GyleDesk Desk { get; init; }
 
     /// <summary>Leads to the new recipe.</summary>
     [Inject]
@@ -49,7 +56,19 @@ public sealed partial class TodayPage
         _recipes = (await Book.Recipes.SearchAsync(null, MostRecipes)).First;
         _gyles = [.. (await Book.Gyles.ListAsync()).GroupBy(gyle => gyle.Status).OrderBy(state => state.Key)];
         _kit = await KitInUse.FindAsync(Book);
+        foreach (GyleLine gyle in _gyles.Where(state => state.Key == GyleStatus.Brewing).SelectMany(state => state))
+        {
+            if (await Desk.OpenAsync(gyle.Id) is { } open)
+            {
+                _hands[gyle.Id] = HandOf(open.Log);
+            }
+        }
     }
+
+    /// <summary>What wants a hand on brew day: the clock that ends next, or the step that is next.</summary>
+    private static string HandOf(GyleLog log) =>
+        log.Timers is [{ } timer, ..] ? $"{timer.Title}, until {timer.Until.ToLocalTime():HH:mm}"
+        : log.Current is { } step ? $"Next: {step.Step.Title}" : "Brew day is done";
 
     private async Task NewRecipeAsync()
     {

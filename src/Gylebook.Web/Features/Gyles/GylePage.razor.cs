@@ -1,0 +1,88 @@
+using Gylebook.Forecast.Report;
+using Gylebook.Gyles.BrewDay;
+using Gylebook.Gyles.Plans;
+using Gylebook.Pictures;
+using Gylebook.Store;
+using Gylebook.Web.Reading;
+using Microsoft.AspNetCore.Components;
+
+namespace Gylebook.Web.Features.Gyles;
+
+/// <summary>One gyle: the plan as it was frozen beside what happened.</summary>
+public sealed partial class GylePage
+{
+    private const int MostLearned = 8;
+
+    private readonly CancellationTokenSource _left = new();
+    private OpenGyle? _gyle;
+    private BrewForecast? _live;
+    private IReadOnlyList<GyleNumber> _numbers = [];
+    private string _recipe = "the recipe";
+    private bool _isLoaded;
+
+    /// <summary>Which gyle.</summary>
+    [Parameter]
+    public Guid Id { get; set; }
+
+    /// <summary>The book.</summary>
+    [Inject]
+    public required Book Book { get; init; }
+
+    /// <summary>The gyles.</summary>
+    [Inject]
+    public required GyleDesk Desk { get; init; }
+
+    /// <summary>The time.</summary>
+    [Inject]
+    public required TimeProvider Clock { get; init; }
+
+    /// <summary>How the reader wants to see numbers.</summary>
+    [CascadingParameter]
+    public required Shown Shown { get; set; }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        _left.Cancel();
+        _left.Dispose();
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnParametersSetAsync()
+    {
+        await LoadAsync();
+        if (RendererInfo.IsInteractive)
+        {
+            _ = FollowAsync(_left.Token);
+        }
+    }
+
+    private async Task LoadAsync()
+    {
+        _gyle = await Desk.OpenAsync(Id);
+        _live = _gyle is { Taken.Count: > 0 } read ? read.Live() : null;
+        _recipe = _gyle is { } open && await Book.Recipes.FindAsync(open.Line.RecipeId) is { } recipe ? recipe.Name : _recipe;
+        _numbers = _gyle is { } gyle ? GyleNumber.Of(gyle.Plan, _live, Shown) : [];
+        _isLoaded = true;
+    }
+
+    /// <summary>What is tapped on another screen is here within a second.</summary>
+    private async Task FollowAsync(CancellationToken left)
+    {
+        await foreach (BookChange _ in Book.Changes.WatchAsync(Id, left))
+        {
+            await InvokeAsync(async () =>
+            {
+                await LoadAsync();
+                StateHasChanged();
+            });
+        }
+    }
+
+    private static string State(StepNow now) => now.State switch
+    {
+        StepState.Done => $"done {now.At?.ToLocalTime():HH:mm}",
+        StepState.Skipped => $"left out{(now.Why is { } why ? $": {why}" : "")}",
+        _ => "",
+    };
+}
