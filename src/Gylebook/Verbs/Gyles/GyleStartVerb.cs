@@ -2,6 +2,7 @@ using System.ComponentModel;
 using Gylebook.Forecast.Json;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Lots;
 using Gylebook.Store;
 using Gylebook.Terminal;
 using Gylebook.Web.Features.Gyles;
@@ -91,6 +92,20 @@ internal sealed class GyleStartVerb : AsyncCommand<GyleStartVerb.Settings>
         }
     }
 
+    /// <summary>Sheets that lie beside a recipe's file and that it names enter with it; one whose name or id the book knows already stays as the book has it.</summary>
+    private static async Task PutBesideAsync(Book book, string file, string kind, CancellationToken cancellation)
+    {
+        if (kind != "recipe" || OpenedFiles.Open(file, null) is not { Recipe: { } recipe } beside)
+        {
+            return;
+        }
+
+        foreach (LarderSheet sheet in recipe.Ingredients.Select(line => beside.Larder.Sheet(line.Kind, line.Of)).OfType<LarderSheet>().Distinct())
+        {
+            await book.Files.PutAsync(LarderFile.Write(sheet), new ClashAnswer.Ask(), "gyle start", cancellation);
+        }
+    }
+
     /// <summary>A recipe or a kit of the book: a file enters it first, unless it says just what the one of its name says.</summary>
     private static async Task<KeptFile?> InBookAsync(Book book, string called, string kind, bool json, CancellationToken cancellation)
     {
@@ -99,6 +114,7 @@ internal sealed class GyleStartVerb : AsyncCommand<GyleStartVerb.Settings>
             ImportedFile entered = await ImportedFile.TakeAsync(book, called, new ClashAnswer.Ask(), evenUnreadable: false, cancellation);
             if (entered.Kept is { } kept && kept.Kind == kind)
             {
+                await PutBesideAsync(book, called, kind, cancellation);
                 return kept;
             }
 
