@@ -53,6 +53,15 @@ internal sealed class RunningGylebook : IAsyncDisposable
         return (_process.ExitCode, await _errors);
     }
 
+    /// <summary>Ends it without a word, as a power cut would, and starts it again on the same book at the same address. This one is over then.</summary>
+    public async Task<RunningGylebook> KilledAndStartedAsync()
+    {
+        _process.Kill(entireProcessTree: true);
+        await _process.WaitForExitAsync().WaitAsync(TimeSpan.FromSeconds(30));
+        _process.Dispose();
+        return await StartAsync(Book, Url);
+    }
+
     public async ValueTask DisposeAsync()
     {
         await OpenTabs.CloseAsync(Url);
@@ -65,7 +74,8 @@ internal sealed class RunningGylebook : IAsyncDisposable
         Directory.Delete(Path.GetDirectoryName(Book)!, recursive: true);
     }
 
-    private static int FreePort()
+    /// <summary>A port that nobody listens at just now.</summary>
+    public static int FreePort()
     {
         using TcpListener listener = new(IPAddress.Loopback, 0);
         listener.Start();
