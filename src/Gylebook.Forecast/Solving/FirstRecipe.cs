@@ -176,11 +176,14 @@ public sealed class FirstRecipe(Kit kit, Larder larder, BitternessModel model = 
 
             if (IsMet(sheet, weighed))
             {
-                break;
+                return weighed;
             }
         }
 
-        return weighed;
+        string strength = Invariant($"{_run.ValueOf(weighed.Recipe, BeerReadouts.AlcoholByVolume):0.00} %");
+        string colour = Told(sheet.Wish.Colour, SrmOf(weighed.Recipe) ?? double.NaN), ibu = Invariant($"{_run.ValueOf(weighed.Recipe, BeerReadouts.Bitterness):0.0} IBU");
+        binding.Add(WeightSearch.Binds("draft.unsettled", "", $"strength, colour and bitterness do not settle together on this kit; the nearest found is {strength}, {colour} and {ibu}", null, null));
+        return null;
     }
 
     /// <summary>The share of the coloured malt that brings the colour, at the strength wished.</summary>
