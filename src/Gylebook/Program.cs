@@ -34,6 +34,10 @@ app.Configure(verbs =>
     verbs.AddCommand<PitchVerb>("pitch")
         .WithDescription("Says how much yeast a recipe wants, how much it pitches, and which starter makes up for it.")
         .WithExample("pitch", "samples/recipes/plain-bitter.json", "--starter", "\"2 L\"", "--json");
+    verbs.AddCommand<DraftVerb>("draft")
+        .WithDescription("Makes a first recipe from a wish: strength, colour, bitterness, litres, and a food if you have one in mind.")
+        .WithExample("draft", "--alcohol", "\"5 %\"", "--colour", "\"20 EBC\"", "--bitterness", "\"30 IBU\"", "--litres", "\"20 L\"", "--out", "my-first-beer.json")
+        .WithExample("draft", "--gravity", "1.060", "--colour", "\"20 SRM\"", "--bitterness", "\"25 IBU\"", "--litres", "\"15 L\"", "--food", "\"roasted chestnuts\"", "--amount", "\"800 g\"");
     verbs.AddCommand<SolveVerb>("solve")
         .WithDescription("Weighs a recipe for the beer wanted: litres, gravity, bitterness, gas, shares of malts, all at once.")
         .WithExample("solve", "my-beer.json", "--for", "package=20L,og=1.054,ibu=28", "--out", "my-new-beer.json");

@@ -21,14 +21,17 @@ internal static class Bonds
     };
 
     /// <summary>Brings all of them to balance, or those of some names.</summary>
-    public static void Hold(Draws draws, IReadOnlySet<string>? names = null)
+    /// <param name="draws">The draws; written over.</param>
+    /// <param name="names">The bonds to hold; null for all.</param>
+    /// <param name="still">Places that stay where they are: the others of their bond alone give way; null for none.</param>
+    public static void Hold(Draws draws, IReadOnlySet<string>? names = null, IReadOnlySet<int>? still = null)
     {
         List<int> moving = [.. draws.Moving.ToArray().Where(place => names?.Contains(NameOf(draws.Parameters[place])) != false)];
         foreach (IGrouping<Tie, int> bond in moving.GroupBy(place => draws.Parameters[place].Prior is Prior.Spread spread ? spread.Tie : Tie.None))
         {
             switch (bond.Key.Kind)
             {
-                case TieKind.Sum: KeepSum(draws, [.. bond]); break;
+                case TieKind.Sum: KeepSum(draws, [.. bond], still); break;
                 case TieKind.Rest: LeaveRest(draws, [.. bond]); break;
                 default: break;
             }
@@ -36,15 +39,15 @@ internal static class Bonds
 
         foreach (IGrouping<string, int> food in moving.Where(place => LabelOf(draws, place) is { IsPart: true }).GroupBy(place => LabelOf(draws, place)!.Food))
         {
-            KeepMass(draws, [.. food]);
+            KeepMass(draws, [.. food], still);
         }
     }
 
-    /// <summary>One draw of all parameters, with those bonds brought to balance.</summary>
-    public static double[] Held(Draws draws, double[] values, IReadOnlySet<string> names)
+    /// <summary>One draw of all parameters, with those bonds brought to balance, and those places left where they are.</summary>
+    public static double[] Held(Draws draws, double[] values, IReadOnlySet<string> names, IReadOnlySet<int>? still = null)
     {
         Draws one = draws.One(values);
-        Hold(one, names);
+        Hold(one, names, still);
         double[] held = [.. values];
         one.Put(0, held);
         return held;
@@ -52,13 +55,14 @@ internal static class Bonds
 
     private static Prior.Label? LabelOf(Draws draws, int place) => draws.Parameters[place].Prior as Prior.Label;
 
-    private static void KeepSum(Draws draws, int[] members)
+    private static void KeepSum(Draws draws, int[] members, IReadOnlySet<int>? still)
     {
+        int[] giving = Giving(members, still), staying = [.. members.Except(giving)];
         double whole = members.Sum(place => draws.Parameters[place].Median);
         for (int draw = 0; draw < draws.Count; draw++)
         {
-            double scale = whole / SumOf(draws, members, draw);
-            foreach (int place in members)
+            double scale = (whole - SumOf(draws, staying, draw)) / SumOf(draws, giving, draw);
+            foreach (int place in giving)
             {
                 draws.Column(place)[draw] *= scale;
             }
@@ -76,25 +80,28 @@ internal static class Bonds
         }
     }
 
-    private static void KeepMass(Draws draws, int[] parts)
+    private static void KeepMass(Draws draws, int[] parts, IReadOnlySet<int>? still)
     {
+        int[] giving = Giving(parts, still);
         double whole = parts.Sum(place => draws.Parameters[place].Median);
         for (int draw = 0; draw < draws.Count; draw++)
         {
             double missing = whole - SumOf(draws, parts, draw), room = 0;
-            foreach (int place in parts)
+            foreach (int place in giving)
             {
                 room += EndOf(draws, place, missing) - draws.Column(place)[draw];
             }
 
             double share = room == 0 ? 0 : Math.Min(1, missing / room);
-            foreach (int place in parts)
+            foreach (int place in giving)
             {
                 ref double its = ref draws.Column(place)[draw];
                 its += share * (EndOf(draws, place, missing) - its);
             }
         }
     }
+
+    private static int[] Giving(int[] members, IReadOnlySet<int>? still) => still is null ? members : [.. members.Where(place => !still.Contains(place))];
 
     /// <summary>The end towards which a part has to go.</summary>
     private static double EndOf(Draws draws, int place, double missing) =>

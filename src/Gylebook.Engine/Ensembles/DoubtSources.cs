@@ -1,4 +1,6 @@
 using Gylebook.Engine.Drawing;
+using Gylebook.Engine.Parameters;
+using Gylebook.Science.Numerics.Distributions;
 
 namespace Gylebook.Engine.Ensembles;
 
@@ -11,7 +13,8 @@ public sealed record DoubtSource(string Id, IReadOnlyList<int> Parameters);
 /// <param name="Source">Which.</param>
 /// <param name="Part">Share of the variance, from 0 to 1.</param>
 /// <param name="Shift">By how much its leaning to one side moves the number's mean from where it is at the medians; 0 for several that hang together.</param>
-public readonly record struct VarianceShare(DoubtSource Source, double Part, double Shift);
+/// <param name="Lead">Place of the parameter that alone explains most of it; one of the source's own.</param>
+public readonly record struct VarianceShare(DoubtSource Source, double Part, double Shift, int Lead);
 
 /// <summary>Where the doubt about a number comes from: shares of its variance, by what is drawn by itself.</summary>
 /// <remarks>
@@ -25,6 +28,7 @@ public sealed class DoubtSources
 {
     private const double MeansNothing = 1e-9;
 
+    private readonly Draws _draws;
     private readonly (DoubtSource Source, double[][] Basis, double Lean)[] _sources;
     private readonly int _count;
 
@@ -32,6 +36,7 @@ public sealed class DoubtSources
     public DoubtSources(Draws draws)
     {
         ArgumentNullException.ThrowIfNull(draws);
+        _draws = draws;
         _count = draws.Count;
         _sources = [.. draws.Moving.ToArray()
             .GroupBy(place => Bonds.NameOf(draws.Parameters[place]))
@@ -74,12 +79,25 @@ public sealed class DoubtSources
 
             if (part >= Floor(_count, basis.Length))
             {
-                shares.Add(new VarianceShare(source, part, shift));
+                shares.Add(new VarianceShare(source, part, shift, LeadOf(source, centred)));
             }
         }
 
         return [.. shares.OrderByDescending(share => share.Part)];
     }
+
+    /// <summary>Of parameters that hang together, the one whose own column goes along best; what is left by the others has no width of its own and leads nowhere.</summary>
+    private int LeadOf(DoubtSource source, double[] centred) => source.Parameters is [int alone] ? alone : source.Parameters.MaxBy(place =>
+    {
+        if (_draws.Parameters[place].Prior is Prior.Spread { Between.Family: Family.Point })
+        {
+            return -1;
+        }
+
+        double[] column = Centred(_draws[place]);
+        double along = Dot(centred, column), length = Dot(column, column);
+        return length > 0 ? along * along / length : 0;
+    });
 
     /// <summary>Columns of length one at right angles that span the source's own.</summary>
     private static double[][] BasisOf(Draws draws, DoubtSource source)

@@ -44,14 +44,24 @@ internal sealed class WeightSearch(MedianRun run)
             return recipe;
         }
 
-        Bracket range = new(Math.Max(grist.Least, 0.01 * grist.Now), MostTimes * grist.Now);
-        SecantResult found = BracketedSecant.Search(kilograms => PointsOf(grist.With(kilograms)), points, range, Math.Max(grist.Now, range.Low), 1000 * GravityClose);
+        SecantResult found = OfGrist(grist, PointsOf, points, 1000 * GravityClose);
         if (!found.Solved)
         {
             binding.Add(GravityBinds(found.Reached, points));
         }
 
         return found.Solved ? grist.With(found.At) : recipe;
+    }
+
+    /// <summary>How much grist brings a figure that rises with it to a wish.</summary>
+    /// <param name="grist">The grist.</param>
+    /// <param name="figure">The figure of a recipe; null when it cannot be run.</param>
+    /// <param name="wished">What it should be.</param>
+    /// <param name="close">How close is close enough.</param>
+    public static SecantResult OfGrist(GristShares grist, Func<Recipe, double?> figure, double wished, double close)
+    {
+        Bracket range = new(Math.Max(grist.Least, 0.01 * grist.Now), MostTimes * grist.Now);
+        return BracketedSecant.Search(kilograms => figure(grist.With(kilograms)), wished, range, Math.Max(grist.Now, range.Low), close);
     }
 
     /// <summary>Shares of a grist that weighs in all what it weighs.</summary>

@@ -94,6 +94,9 @@ public sealed record FoodFamily
 
     /// <summary>Where the row comes from.</summary>
     public required Provenance Provenance { get; init; }
+
+    /// <summary>Whether foods of the kind are spices: weighed by the gram, and there for their smell.</summary>
+    public bool IsSpice => Id.Contains("spice", StringComparison.Ordinal);
 }
 
 /// <summary>Families of foods: <c>data/food-families.csv</c>.</summary>

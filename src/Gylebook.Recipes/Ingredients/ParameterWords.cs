@@ -8,8 +8,8 @@ public static class ParameterWords
     /// <summary>How parameters of an instrument's own error begin: <c>instrument.hydrometer.offset</c>.</summary>
     internal const string InstrumentPart = "instrument";
 
-    private static readonly Lazy<IReadOnlyList<(string Pattern, string Words)>> Rows =
-        new(() => [.. ReferenceData.Table("parameter-words.csv").Rows.Select(row => (row.Required("id"), row.Required("words")))]);
+    private static readonly Lazy<IReadOnlyList<Row>> Rows =
+        new(() => [.. ReferenceData.Table("parameter-words.csv").Rows.Select(row => new Row(row.Required("id"), row.Required("words"), row.Text("told") == "share"))]);
 
     /// <summary>What is uncertain about a parameter: "how much of the malt your mash converts"; null when nobody has written it down.</summary>
     public static string? Of(string id)
@@ -21,10 +21,16 @@ public static class ParameterWords
         }
 
         string asked = IdPattern.WithoutLot(id);
-        (string? pattern, string? words) = Rows.Value
-            .Where(row => IdPattern.Fits(row.Pattern, asked))
-            .OrderBy(row => row.Pattern.Count(letter => letter == '*'))
-            .FirstOrDefault();
-        return words?.Replace("{}", IdPattern.OpenPart(pattern!, asked), StringComparison.Ordinal);
+        return RowOf(asked) is { } row ? row.Words.Replace("{}", IdPattern.OpenPart(row.Pattern, asked), StringComparison.Ordinal) : null;
     }
+
+    /// <summary>Whether a parameter is a part of a whole, told in per cent, rather than a factor or a ratio.</summary>
+    public static bool IsShare(string id) => RowOf(IdPattern.WithoutLot(id))?.IsShare == true;
+
+    private static Row? RowOf(string asked) => Rows.Value
+        .Where(row => IdPattern.Fits(row.Pattern, asked))
+        .OrderBy(row => row.Pattern.Count(letter => letter == '*'))
+        .FirstOrDefault();
+
+    private sealed record Row(string Pattern, string Words, bool IsShare);
 }

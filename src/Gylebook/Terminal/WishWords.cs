@@ -1,4 +1,5 @@
 using Gylebook.Forecast.Solving;
+using Gylebook.Science.Quantities;
 
 namespace Gylebook.Terminal;
 
@@ -11,6 +12,8 @@ internal static class WishWords
         "packagedLitres" => "packaged",
         "originalGravity" => "original gravity",
         "bitterness" => "bitterness",
+        "alcoholByVolume" => "alcohol",
+        "colourSrm" => "colour",
         _ => "gas",
     };
 
@@ -20,6 +23,8 @@ internal static class WishWords
         "packagedLitres" => Invariant($"{number:0.0} L"),
         "originalGravity" => Invariant($"{number:0.0000}"),
         "bitterness" => Invariant($"{number:0.0} IBU"),
+        "alcoholByVolume" => Invariant($"{number:0.00} %"),
+        "colourSrm" => Invariant($"{BeerColour.FromSrm(number).Ebc:0.0} EBC ({number:0.0} SRM)"),
         _ => Invariant($"{number:0.00} volumes"),
     };
 }

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Drawing;
 using Gylebook.Engine.Ensembles;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
@@ -13,6 +14,8 @@ public sealed class HowSure
     private readonly RunOutcome _likely;
     private readonly Quantiles[] _quantiles;
     private readonly Dictionary<Readout, int> _places;
+    private readonly Supposing _supposing;
+    private readonly Lazy<IReadOnlyList<MovableFigure>> _movable;
 
     internal HowSure(RunOutcome likely, Ensemble ensemble, Stage? readUpTo = null)
     {
@@ -23,6 +26,8 @@ public sealed class HowSure
         DoubtSources sources = new(ensemble.Draws);
         Causes = [.. Told.Where(readout => BandOf(readout) is { Kind: BandKind.Quantiles })
             .Select(readout => NumberDoubt.Of(readout, BandOf(readout)!, sources.SharesOf(ensemble[readout])))];
+        _supposing = new Supposing(ensemble.Draws);
+        _movable = new(() => readUpTo is not null ? [] : MovableFigure.Of(Causes, ensemble.Draws, likely.Plan.Parameters.Length, _supposing));
         MeasureNext = ReadingAdvice.Of(ensemble, readUpTo);
         IsAfterReadings = readUpTo is not null;
         Unfinished = Share(ensemble[BeerReadouts.PackagedLitres]);
@@ -61,6 +66,15 @@ public sealed class HowSure
 
     /// <summary>Where the doubt about the main numbers comes from.</summary>
     public IReadOnlyList<NumberDoubt> Causes { get; }
+
+    /// <summary>The figures that weigh most, to be moved by hand; none after readings, which tie figures to each other.</summary>
+    public IReadOnlyList<MovableFigure> Movable => _movable.Value;
+
+    /// <summary>The figure at a way of its own: −1 its 5 %, 0 as likely, 1 its 95 %.</summary>
+    public double FigureAt(MovableFigure figure, double way) => _supposing.At(figure.Place, way);
+
+    /// <summary>The plan's draw with figures at those ways, by place; the medians when none is off them.</summary>
+    internal double[] DrawAt(IReadOnlyDictionary<int, double> ways) => _supposing.Draw(ways)[.._likely.Plan.Parameters.Length];
 
     /// <summary>What is worth reading, the most for a minute's work first.</summary>
     public IReadOnlyList<ReadingAdvice> MeasureNext { get; }

@@ -36,7 +36,7 @@ public sealed record NumberDoubt(Readout Readout, IReadOnlyList<DoubtCause> Caus
 
     internal static NumberDoubt Of(Readout readout, Band band, IReadOnlyList<VarianceShare> shares) => new(
         readout,
-        [.. shares.Select(share => new DoubtCause(share.Source.Id, WordsOf(share.Source.Id), share.Part))],
+        [.. shares.Select(share => new DoubtCause(share.Source.Id, WordsOf(share.Source.Id), share.Part) { Lead = share.Lead })],
         AsideOf(band, shares));
 
     private static string WordsOf(string id) => ParameterWords.Of(id) ?? id;
@@ -70,4 +70,8 @@ public sealed record NumberDoubt(Readout Readout, IReadOnlyList<DoubtCause> Caus
 /// <param name="Id">The parameter's id, or the first one's of several that hang together.</param>
 /// <param name="Words">As a brewer says it.</param>
 /// <param name="Share">Of the number's variance.</param>
-public sealed record DoubtCause(string Id, string Words, double Share);
+public sealed record DoubtCause(string Id, string Words, double Share)
+{
+    /// <summary>Place of the parameter that explains most of it, among the draws.</summary>
+    public int Lead { get; init; }
+}

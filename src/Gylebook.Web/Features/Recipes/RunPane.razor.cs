@@ -29,12 +29,12 @@ public sealed partial class RunPane
     /// <summary>Touching a stage lands on its fields.</summary>
     private string FieldsOf(Stage stage) => $"{Desk.Address(null)}#{StagePlaces.AnchorOf(StagePlaces.Of(stage))}";
 
-    private MarkupString Picture(RecipeOutlook outlook)
+    private MarkupString Picture(RunPicture picture)
     {
-        if (_drawn != outlook.Picture || _drawnNarrow != IsNarrow)
+        if (_drawn != picture || _drawnNarrow != IsNarrow)
         {
-            (_drawn, _drawnNarrow) = (outlook.Picture, IsNarrow);
-            _svg = new MarkupString(IsNarrow ? RunSvg.Narrow(outlook.Picture, link: FieldsOf) : RunSvg.Wide(outlook.Picture, link: FieldsOf));
+            (_drawn, _drawnNarrow) = (picture, IsNarrow);
+            _svg = new MarkupString(IsNarrow ? RunSvg.Narrow(picture, link: FieldsOf) : RunSvg.Wide(picture, link: FieldsOf));
         }
 
         return _svg;

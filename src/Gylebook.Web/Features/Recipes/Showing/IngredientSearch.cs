@@ -98,7 +98,7 @@ public sealed class IngredientSearch
 
     /// <summary>A food, or a spice, by what its family is.</summary>
     public static IngredientKind KindOf(Food food) =>
-        food.Family.Id.Contains("spice", StringComparison.Ordinal) ? IngredientKind.Spice : IngredientKind.Food;
+        food.Family.IsSpice ? IngredientKind.Spice : IngredientKind.Food;
 
     /// <summary>The name that fits best, and how well: 0 the best, below 0 for none.</summary>
     private static (string Name, int Rank) BestName(IngredientChoice choice, string[] words) => choice.Also

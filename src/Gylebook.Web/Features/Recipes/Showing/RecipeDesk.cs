@@ -25,6 +25,7 @@ public sealed class RecipeDesk : DraftDesk<RecipeDraft>
 
     private readonly OutlookInView _view;
     private bool _isDrawing;
+    private Supposition? _whatIf;
     private RecipeSurroundings _around;
 
     /// <summary>Why what the recipe holds cannot hold; empty while it does.</summary>
@@ -128,6 +129,26 @@ public sealed class RecipeDesk : DraftDesk<RecipeDraft>
         finally
         {
             _isDrawing = false;
+        }
+    }
+
+    /// <summary>What if some figures were not as likely; null until the bands of what is in view are drawn. With every other outlook it begins anew.</summary>
+    public Supposition? WhatIf => IsStale || Outlook is not { HasRun: true, Forecast.HowSure: not null } likely ? null
+        : ReferenceEquals(_whatIf?.Likely, likely) ? _whatIf
+        : _whatIf = Supposition.None(likely);
+
+    /// <summary>The picture in view: of the run as likely, or as supposed.</summary>
+    public RunPicture? Picture => WhatIf?.Outlook is { HasRun: true } supposed ? supposed.Picture : Outlook?.Picture;
+
+    /// <summary>Supposes figures elsewhere than likely. Nothing is edited, and nothing saved.</summary>
+    /// <param name="ways">By place of the figure: −1 its 5 %, 1 its 95 %; none for everything as likely.</param>
+    public void Suppose(IReadOnlyDictionary<int, double> ways)
+    {
+        if (WhatIf is { Likely: var likely })
+        {
+            RecipeOutlook? outlook = ways.Count == 0 ? null : Door.Reckon(() => likely.Supposing(ways), () => _around.Told(likely.Recipe.Name), out _);
+            _whatIf = new Supposition(likely, ways, outlook);
+            Tell();
         }
     }
 

@@ -37,7 +37,27 @@ public sealed record RecipeOutlook(
         BrewPlan brew = planned with { Plan = planned.Plan is { } plan ? plan with { Bitterness = request.Bitterness } : null };
         BrewForecast forecast = Forecaster.Forecast(brew, recipe.Name, treated, request);
         return new RecipeOutlook(
-            recipe, kit, forecast, LineParts.Of(brew).ToDictionary(p => p.Line), RunPicture.Of(forecast, units));
+            recipe, kit, forecast, LineParts.Of(brew).ToDictionary(p => p.Line), RunPicture.Of(forecast, units))
+        {
+            Brew = brew,
+        };
+    }
+
+    /// <summary>The recipe laid out, as it was run.</summary>
+    public required BrewPlan Brew { get; init; }
+
+    /// <summary>The same brew with some of its figures elsewhere than likely, and the likely run as a dashed line behind it.</summary>
+    /// <param name="ways">By place of the figure: −1 its 5 %, 1 its 95 %.</param>
+    public RecipeOutlook Supposing(IReadOnlyDictionary<int, double> ways)
+    {
+        BrewForecast supposed = Forecaster.Suppose(Brew, Forecast, ways);
+        RunPicture picture = RunPicture.Of(supposed, Picture.Shown.Units);
+        return this with
+        {
+            Forecast = supposed,
+            Picture = picture with { Recipe = $"What if: {picture.Recipe}", Ghost = RunGhost.Of(Picture, "the likely run") },
+            Before = null,
+        };
     }
 
     /// <summary>Of the text before, with its bands: they stay in view until this one's are drawn.</summary>
