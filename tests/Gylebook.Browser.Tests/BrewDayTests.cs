@@ -23,7 +23,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
         await brew.Page.HasNoBarrierAsync("brew day");
         await brew.ReadAsync("volume", "26.2", "66");
         await brew.ReadAsync("gravity", "10.2");
-        await Assertions.Expect(brew.Forecast).ToContainTextAsync("it would fit", new LocatorAssertionsToContainTextOptions { IgnoreCase = true });
+        await Assertions.Expect(brew.Forecast).ToContainTextAsync("it was taken as °P");
         await brew.Page.Locator("details.more > summary").ClickAsync();
         await brew.Page.Locator("[data-log] li").Filter(new LocatorFilterOptions { HasText = "10.2" }).GetByRole(AriaRole.Button).ClickAsync();
         await brew.ReadAsync("gravity", "1.0345", isChecked: true);

@@ -51,6 +51,16 @@ public sealed class BookGyles
     public Task<List<GyleLine>> ListAsync(CancellationToken cancellation = default) =>
         LinesAsync(gyles => gyles.Where(g => g.DeletedTicks == null).OrderByDescending(g => g.UpdatedTicks), cancellation);
 
+    /// <summary>The gyles of that name, whatever its case and accents, or of that number; where none is, those whose names begin so. The one last touched first.</summary>
+    public async Task<IReadOnlyList<GyleLine>> FindAsync(string called, CancellationToken cancellation = default)
+    {
+        string folded = NameSearch.Fold(called);
+        List<GyleLine> all = await ListAsync(cancellation);
+        return all.FindAll(gyle => gyle.Id.ToString() == called || NameSearch.Fold(gyle.Name) == folded) is { Count: > 0 } exact
+            ? exact
+            : all.FindAll(gyle => NameSearch.Fold(gyle.Name).StartsWith(folded, StringComparison.Ordinal));
+    }
+
     /// <summary>One gyle; null when there is none.</summary>
     public async Task<GyleLine?> FindAsync(Guid gyleId, CancellationToken cancellation = default) =>
         (await LinesAsync(gyles => gyles.Where(g => g.Id == gyleId), cancellation)).SingleOrDefault();

@@ -42,7 +42,7 @@ internal static class BrewApi
         sent.Count > GyleIntake.Most ? Results.Problem(Invariant($"{sent.Count} entries at once; at most {GyleIntake.Most} are taken."), statusCode: StatusCodes.Status413PayloadTooLarge)
         : await desk.OpenAsync(id, cancellation) is { } gyle ? Results.Json(await new GyleIntake(desk).TakeAsync(gyle, sent, cancellation)) : Results.NotFound();
 
-    private static IResult ChangesAsync(Guid id, Book book, IHostApplicationLifetime life, HttpContext context) =>
+    private static ServerSentEventsResult<string> ChangesAsync(Guid id, Book book, IHostApplicationLifetime life, HttpContext context) =>
         TypedResults.ServerSentEvents(Changes(id, book, life, context.RequestAborted));
 
     /// <summary>A word at once, so that the browser knows that somebody listens, and one for each change.</summary>

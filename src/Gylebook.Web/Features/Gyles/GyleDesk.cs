@@ -52,9 +52,12 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
         }
 
         Guid id = await book.Gyles.PlanAsync(recipeId, gyle.Name, gyle.KitId, cancellation: cancellation);
-        await book.Gyles.StartAsync(id, version => GylePlanFile.Write((version.Document == gyle.RecipeText ? plan : gyle.With(version.Document).Plan
-            ?? throw new InvalidOperationException("The recipe was changed while the gyle started, and cannot be brewed as it is now.")) with { RecipeVersion = version.Number }), cancellation);
+        await book.Gyles.StartAsync(id, version => GylePlanFile.Write(PlanOf(version.Document) with { RecipeVersion = version.Number }), cancellation);
         return (await book.Gyles.FindAsync(id, cancellation), gyle.Findings);
+
+        // Somebody may have typed in another tab meanwhile.
+        GylePlan PlanOf(string text) => text == gyle.RecipeText ? plan
+            : gyle.With(text).Plan ?? throw new InvalidOperationException("The recipe was changed while the gyle started, and cannot be brewed as it is now.");
     }
 
     /// <summary>How much of each lot went into gyles, kg, by <c>sheet/lot</c>.</summary>
@@ -73,15 +76,6 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
         List<Logged<GyleReading>> readings = await book.Readings.ListAsync(whole.Id, cancellation: cancellation);
         List<Logged<BrewAction>> actions = await book.Readings.ActionsAsync(whole.Id, cancellation);
         return new OpenGyle(line, plan, new GyleLog(plan.Steps, actions.ConvertAll(action => action.Entry), readings.ConvertAll(reading => reading.Entry)));
-    }
-
-    /// <summary>The gyles of that name, whatever its case and accents, or of that number; the one last touched first.</summary>
-    public async Task<IReadOnlyList<GyleLine>> FindAsync(string called, CancellationToken cancellation = default)
-    {
-        List<GyleLine> all = await book.Gyles.ListAsync(cancellation);
-        return all.FindAll(gyle => gyle.Id.ToString() == called || string.Equals(gyle.Name, called, StringComparison.CurrentCultureIgnoreCase)) is { Count: > 0 } exact
-            ? exact
-            : all.FindAll(gyle => gyle.Name.StartsWith(called, StringComparison.CurrentCultureIgnoreCase));
     }
 
     /// <summary>Puts readings into a gyle's log.</summary>
@@ -132,7 +126,11 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
         ArgumentNullException.ThrowIfNull(said);
         return said with
         {
-            Kind = ActionKind.Ticked, Step = step.Key, Stage = step.Stage, Item = item.Key, Lot = item.Lot,
+            Kind = ActionKind.Ticked,
+            Step = step.Key,
+            Stage = step.Stage,
+            Item = item.Key,
+            Lot = item.Lot,
             What = said.What.Length > 0 ? said.What : $"{item.Amount} {item.What}",
             Mass = item.Kilograms is { } kilograms ? Mass.FromKilograms(kilograms) : null,
         };

@@ -1,6 +1,5 @@
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles.BrewDay;
-using Gylebook.Gyles.Plans;
 using Gylebook.Pictures;
 using Gylebook.Store;
 using Gylebook.Web.Reading;
@@ -79,9 +78,9 @@ public sealed partial class GylePage
         }
     }
 
-    private static string State(StepNow now) => now.State switch
+    private string State(StepNow now) => now.State switch
     {
-        StepState.Done => $"done {now.At?.ToLocalTime():HH:mm}",
+        StepState.Done when now.At is { } at => $"done {Instants.Clock(at, Clock)}",
         StepState.Skipped => $"left out{(now.Why is { } why ? $": {why}" : "")}",
         _ => "",
     };

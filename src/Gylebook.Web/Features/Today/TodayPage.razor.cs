@@ -66,8 +66,8 @@ public sealed partial class TodayPage
     }
 
     /// <summary>What wants a hand on brew day: the clock that ends next, or the step that is next.</summary>
-    private static string HandOf(GyleLog log) =>
-        log.Timers is [{ } timer, ..] ? $"{timer.Title}, until {timer.Until.ToLocalTime():HH:mm}"
+    private string HandOf(GyleLog log) =>
+        log.Timers is [{ } timer, ..] ? $"{timer.Title}, until {Instants.Clock(timer.Until, Clock)}"
         : log.Current is { } step ? $"Next: {step.Step.Title}" : "Brew day is done";
 
     private async Task NewRecipeAsync()

@@ -113,7 +113,7 @@ internal sealed class GyleReadVerb : GyleVerb<GyleReadVerb.Settings>
         /// <summary>With several numbers at once an instrument is of the one it can read.</summary>
         private bool IsFor(string key) => new[] { Gravity, Volume, Ph }.Count(number => number is not null) == 1 || Instrument is null || key == Instruments.Find(Instrument)?.Reads;
 
-        private static JsonNode? Number(string? text) =>
+        private static JsonValue? Number(string? text) =>
             text is null ? null : double.TryParse(text.Replace(',', '.'), System.Globalization.CultureInfo.InvariantCulture, out double number) ? JsonValue.Create(number) : JsonValue.Create(text);
     }
 

@@ -85,7 +85,8 @@ internal sealed class GyleStartVerb : AsyncCommand<GyleStartVerb.Settings>
             return;
         }
 
-        Console.WriteLine(CommandLine.OneLine($"\"{gyle.Name}\" has started, from version {gyle.VersionNumber} of {recipe.Name}; its plan is frozen. gylebook gyle steps \"{gyle.Name}\" tells what to do."));
+        string version = Invariant($"{gyle.VersionNumber}");
+        Console.WriteLine(CommandLine.OneLine($"\"{gyle.Name}\" has started, from version {version} of {recipe.Name}; its plan is frozen. gylebook gyle steps \"{gyle.Name}\" tells what to do."));
         foreach (Finding finding in findings)
         {
             Console.WriteLine(FindingLines.Spoken(finding));

@@ -1,9 +1,9 @@
+using System.ComponentModel;
 using Gylebook.Store;
 using Gylebook.Terminal;
 using Gylebook.Web.Features.Gyles;
 using Spectre.Console;
 using Spectre.Console.Cli;
-using System.ComponentModel;
 
 namespace Gylebook.Verbs.Gyles;
 
@@ -37,7 +37,7 @@ internal abstract class GyleVerb<TSettings> : AsyncCommand<TSettings>
 
         await using Book book = opened;
         GyleDesk desk = new(book, TimeProvider.System);
-        IReadOnlyList<GyleLine> found = await desk.FindAsync(settings.Gyle, cancellationToken);
+        IReadOnlyList<GyleLine> found = await book.Gyles.FindAsync(settings.Gyle, cancellationToken);
         if (found is not [var line])
         {
             Console.Error.WriteLine(CommandLine.OneLine(found.Count == 0
