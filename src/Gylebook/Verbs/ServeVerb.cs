@@ -43,13 +43,18 @@ internal sealed class ServeVerb : AsyncCommand<ServeVerb.Settings>
     {
         await using Book book = await SqliteBook.OpenAsync(
             BookLocation.Find(settings.Book), TimeProvider.System, cancellation: cancellationToken);
-        await LanternShed.MoveInAsync(book, cancellationToken);
+        bool isNew = await LanternShed.MoveInAsync(book, cancellationToken);
         await using WebApplication site = await WebBook.BuildAsync(book, settings.Addresses, TimeProvider.System);
         await site.StartAsync(cancellationToken);
         Console.WriteLine($"Gylebook is open at {string.Join(" and ", site.Urls)} with the book {book.File}; Ctrl+C closes it.");
         if (!WebBook.IsForThisMachineOnly(site))
         {
             Console.Error.WriteLine("Everyone who can reach this address can read and change the book.");
+        }
+
+        if (isNew)
+        {
+            await LanternShed.BrewAsync(book, TimeProvider.System, cancellationToken);
         }
 
         await site.WaitForShutdownAsync(cancellationToken);
