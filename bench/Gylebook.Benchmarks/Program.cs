@@ -9,6 +9,10 @@ else if (args is ["coverage", var recipe])
 {
     Coverage.Print(recipe);
 }
+else if (args is ["simulate-gyles", var brewed, var folder])
+{
+    SimulatedGyles.Write(brewed, folder);
+}
 else
 {
     BenchmarkSwitcher.FromAssembly(typeof(ForecastBenchmarks).Assembly).Run(args);

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Drawing;
 using Gylebook.Engine.Ensembles;
 using Gylebook.Engine.Readings;
 using Gylebook.Engine.Readouts;
@@ -34,6 +35,9 @@ public sealed record AfterReadings
     /// <summary>All draws, moved, and all that can be told of each.</summary>
     public required Ensemble Ensemble { get; init; }
 
+    /// <summary>The draws as they were before any reading.</summary>
+    public required Draws Before { get; init; }
+
     /// <summary>The last stage that was read and taken; null when nothing was.</summary>
     internal ReadingPoint? Latest => Readings.Where(outcome => outcome.Gate.Trust != ReadingTrust.SetAside).Select(outcome => (ReadingPoint?)outcome.Reading.Taken.At).Max();
 
@@ -68,6 +72,7 @@ public sealed record AfterReadings
             Findings = findings,
             Brew = WithMedians(brew, medians),
             Ensemble = after,
+            Before = before.Draws,
         };
     }
 
