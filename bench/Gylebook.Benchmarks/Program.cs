@@ -9,6 +9,10 @@ else if (args is ["coverage", var recipe])
 {
     Coverage.Print(recipe);
 }
+else if (args is ["coverage-bent", var bent])
+{
+    Coverage.PrintBent(bent);
+}
 else if (args is ["simulate-gyles", var brewed, var folder])
 {
     SimulatedGyles.Write(brewed, folder);

@@ -58,7 +58,7 @@ public sealed record ProposedFigure(Parameter Parameter, KitParameter? Its, stri
 
             string behind = string.Join(", ", Behind.Select(gyle => $"{gyle.Gyle} {Written(gyle.Value)}{Counted(gyle.Weight)}"));
             string silent = Silent.Count == 0 ? "" : $"; {string.Join(", ", Silent)} taught nothing about it";
-            return $"{Words} ({Name}): {Written(Own.Middle)} rather than {Said ?? Written(Before.Middle)}; the next gyle {Ends(After)}, before {Ends(Before)}; behind it {behind}{silent}";
+            return $"{Words}{(Its is null ? "" : $" ({Name})")}: {Written(Own.Middle)} rather than {Said ?? Written(Before.Middle)}; the next gyle {Ends(After)}, before {Ends(Before)}; behind it {behind}{silent}";
         }
     }
 

@@ -150,9 +150,17 @@ internal sealed class Gatekeeper(RunPlan plan, Ensemble before, ReadingMeaning m
     public IEnumerable<ReadingOutcome> Of(IReadOnlyList<MeantReading> readings)
     {
         Ensemble now = before;
+        Ensemble? unfermented = null;
         List<Reading> taken = [];
         foreach (MeantReading reading in readings)
         {
+            unfermented ??= StallCheck.IsAfterFermentation(reading) ? now : null;
+            if (unfermented is not null && reading == readings.LastOrDefault(StallCheck.IsAfterFermentation)
+                && StallCheck.Of(reading, Held(reading, reading.Meant.Value, unfermented), unfermented.QuantilesOf(BeerReadouts.OriginalGravity).Middle) is { } stall)
+            {
+                findings.Add(stall);
+            }
+
             GatedReading gate = Held(reading, reading.Meant.Value, now);
             if (reading.Taken.IsSure == true && gate.Trust == ReadingTrust.SetAside)
             {
@@ -170,6 +178,9 @@ internal sealed class Gatekeeper(RunPlan plan, Ensemble before, ReadingMeaning m
             yield return outcome;
         }
     }
+
+    private static string Lost(MeantReading reading, GatedReading gate) =>
+        reading.Taken.Volume is not null && gate.Off < 0 ? "; less is there than was forecast: look for what was spilled, left behind or drawn off, and at the marks" : "";
 
     private static GatedReading Held(MeantReading reading, double value, Ensemble now) =>
         GatedReading.Of(value, reading.Meant.ScatterVariance, Assimilation.ForecastOf(now, reading.Meant));
@@ -192,7 +203,7 @@ internal sealed class Gatekeeper(RunPlan plan, Ensemble before, ReadingMeaning m
             gate.Trust == ReadingTrust.Halfway ? "reading.far" : "reading.unexplained",
             gate.Trust == ReadingTrust.Halfway ? Severity.Note : Severity.Warning,
             reading.Path,
-            Invariant($"{readout.Told(reading.Meant.Value)}; {readout.Told(gate.Forecast)} was forecast, and it lies {Math.Abs(gate.Off):0.0} standard deviations off{(against.Length > 0 ? "; " : "")}{against}; {done}"),
+            Invariant($"{readout.Told(reading.Meant.Value)}; {readout.Told(gate.Forecast)} was forecast, and it lies {Math.Abs(gate.Off):0.0} standard deviations off{(against.Length > 0 ? "; " : "")}{against}{Lost(reading, gate)}; {done}"),
             readout.Told(reading.Meant.Value), limit));
         if (meaning.OtherwiseMeant(reading) is var (value, why, code) && Held(reading, value, now).Trust == ReadingTrust.AsItIs)
         {
