@@ -17,6 +17,10 @@ else if (args is ["simulate-gyles", var brewed, var folder])
 {
     SimulatedGyles.Write(brewed, folder);
 }
+else if (args is ["one-malt", var malt])
+{
+    OneMalt.Print(malt);
+}
 else
 {
     BenchmarkSwitcher.FromAssembly(typeof(ForecastBenchmarks).Assembly).Run(args);
