@@ -1,5 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
+using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;

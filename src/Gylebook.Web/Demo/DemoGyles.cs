@@ -1,6 +1,5 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
-using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Doubt;
 using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
