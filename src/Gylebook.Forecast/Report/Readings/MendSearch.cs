@@ -136,7 +136,7 @@ internal sealed class MendSearch(BrewPlan planned, RunOutcome plan, AfterReading
     {
         Recipe recipe = asIs.Brew.Recipe;
         int[] yeast = recipe.YeastLines();
-        double was = FromPlan.CellsOf(plan), now = FromPlan.CellsOf(asIs.Run!);
+        double was = PitchedCells.ShareOf(plan), now = PitchedCells.ShareOf(asIs.Run!);
         if (latest > ReadingPoint.Cast || yeast.Length == 0 || !double.IsFinite(was / now) || Math.Abs((was / now) - 1) < CellsClose)
         {
             return [];
