@@ -102,6 +102,33 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
         await Assertions.Expect(page.Locator("[data-rung]")).ToBeHiddenAsync();
     }
 
+    /// <summary>From a tap to the book's word that it has it. Told, not judged: the times are for docs/benchmarks.md.</summary>
+    [Fact]
+    public async Task Taps_are_acknowledged()
+    {
+        const int Taps = 40;
+        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        BrewTab brew = await StartedAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
+        await brew.NoteAsync("warm");
+        await brew.SentAsync();
+        double[] times = await brew.Page.EvaluateAsync<double[]>(
+            """
+            async taps => {
+              const kept = document.querySelector('[data-kept]'), note = document.querySelector('#note'), times = [];
+              for (let i = 0; i < taps; i++) {
+                const from = performance.now();
+                note.value = `tap ${i}`;
+                document.querySelector('[data-note]').click();
+                while (!kept.textContent.startsWith('Saved')) { await new Promise(next => setTimeout(next, 1)); }
+                times.push(performance.now() - from);
+              }
+              return times.sort((a, b) => a - b);
+            }
+            """, Taps);
+        Assert.Equal(Taps + 1, (await brew.LogAsync(gylebook.Url)).Count);
+        TestContext.Current.TestOutputHelper!.WriteLine($"{Taps} taps: p50 {times[Taps / 2]:0.0} ms, p95 {times[Taps * 95 / 100]:0.0} ms, most {times[^1]:0.0} ms");
+    }
+
     /// <summary>The way is cut twenty times, the page is loaded again, and the program killed: each tap is in the log once, in its order.</summary>
     [Fact]
     public async Task No_tap_is_lost_or_kept_twice_however_often_the_way_is_gone()

@@ -48,6 +48,15 @@ public sealed class GyleTests : IDisposable
     }
 
     [Fact]
+    public void The_first_gyle_makes_the_book_where_there_is_none()
+    {
+        string book = Path.Combine(_folder, "new.sqlite");
+        Ran ran = GylebookProgram.Run(["gyle", "start", SampleFile.Recipe("plain-bitter"), "--as", "The Very First", "--book", book]);
+        Assert.Equal((0, ""), (ran.ExitCode, ran.Errors));
+        Assert.StartsWith("The Very First: brewing", GylebookProgram.Run(["gyle", "list", "--book", book]).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_recipe_that_cannot_be_brewed_starts_nothing()
     {
         string file = Path.Combine(_folder, "no.json");

@@ -167,7 +167,7 @@ public sealed class BrewSteps(BrewPlan brew, BrewForecast forecast)
     private IEnumerable<PlannedLine> At(AdditionPoint point) => brew.Lines.Where(line => line.Line.At.Point == point && !line.Line.Amount.IsNothing);
 
     private static StepItem Item(PlannedLine line) => new(
-        Invariant($"line-{line.Number + 1}"), line.Name, line.Line.Amount.Text, line.Hand is { Sheet: { } sheet, Lot: { } lot } ? $"{sheet.Id}/{lot.Name}" : null)
+        Invariant($"line-{line.Number + 1}"), line.Name, line.Line.Amount.Text, line.Hand is { Sheet: { } sheet, Lot: { } lot } ? LotKey.Of(sheet, lot) : null)
     {
         Kilograms = line.Kilograms > 0 ? line.Kilograms : null,
     };

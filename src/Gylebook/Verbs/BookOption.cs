@@ -16,10 +16,11 @@ internal abstract class BookOption : JsonSettings
     /// <summary>Opens the book; null, and said so, when there is none.</summary>
     /// <param name="purpose">What it is wanted for: <c>to put files into</c>.</param>
     /// <param name="cancellation">Stops waiting.</param>
-    public async Task<Book?> OpenAsync(string purpose, CancellationToken cancellation)
+    /// <param name="makes">Whether a new one is made where there is none.</param>
+    public async Task<Book?> OpenAsync(string purpose, CancellationToken cancellation, bool makes = false)
     {
         string file = BookLocation.Find(Book);
-        if (!File.Exists(file))
+        if (!makes && !File.Exists(file))
         {
             Console.Error.WriteLine($"{file}: there is no book here {purpose}. gylebook without a verb makes one.");
             return null;

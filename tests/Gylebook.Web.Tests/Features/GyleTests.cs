@@ -1,9 +1,11 @@
 using System.Text.Json;
 using Bunit;
 using Gylebook.Gyles;
+using Gylebook.Pictures;
 using Gylebook.Store;
 using Gylebook.Tests.Shared;
 using Gylebook.Web.Features.Gyles;
+using Gylebook.Web.Features.Larders;
 
 namespace Gylebook.Web.Tests.Features;
 
@@ -32,6 +34,8 @@ public sealed class GyleTests : GylebookTestContext
         Dictionary<string, double> used = await Gyles.UsedOfLotsAsync(Cancellation);
         Assert.Equal(first.Item.Kilograms!.Value, Assert.Single(used).Value, 1e-9);
         Assert.Equal(first.LeftKilograms!.Value - first.Item.Kilograms.Value, gyle.Weighing(used).First(item => item.Item.Key == first.Item.Key).LeftKilograms!.Value, 1e-9);
+        IRenderedComponent<LarderPage> larder = RenderMetric<LarderPage>();
+        Assert.Contains($"{new Shown(ReaderUnits.Metric).Kilograms(first.LeftKilograms.Value - first.Item.Kilograms.Value)} left", larder.Markup, StringComparison.Ordinal);
         Guid tick = (await Gyles.OpenAsync(started.Line.Id, Cancellation))!.Log.Actions[0].EntryId!.Value;
         await new GyleIntake(Gyles).TakeAsync(started, [Sent("undone") with { Undoes = tick }], Cancellation);
         Assert.Empty(await Gyles.UsedOfLotsAsync(Cancellation));

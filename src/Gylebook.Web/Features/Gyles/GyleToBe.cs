@@ -71,8 +71,7 @@ public sealed record GyleToBe
     /// <summary>Minutes that somebody knows: heating, rests, boil, stand, chilling. Weighing, lifting and cleaning come on top.</summary>
     public double Minutes => (Plan?.Steps ?? []).Sum(step => step.Minutes ?? 0);
 
-    private Lot? LotOf(StepItem item) => item.Lot is not { } called ? null
-        : Larder.Sheets.FirstOrDefault(sheet => called.StartsWith($"{sheet.Id}/", StringComparison.Ordinal))?.EveryLot.FirstOrDefault(lot => called.EndsWith($"/{lot.Name}", StringComparison.Ordinal));
+    private Lot? LotOf(StepItem item) => Larder.Sheets.SelectMany(sheet => sheet.EveryLot.Where(lot => LotKey.Of(sheet, lot) == item.Lot)).FirstOrDefault();
 }
 
 /// <summary>Something to weigh out.</summary>

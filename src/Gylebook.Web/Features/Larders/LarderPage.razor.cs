@@ -61,7 +61,7 @@ public sealed partial class LarderPage : IDisposable
     {
         if (firstRender)
         {
-            _ = Book.Changes.WatchAllAsync(_leaving.Token).HearAsync(OwnLarder.MayHaveChanged, _ => InvokeAsync(async () =>
+            _ = Book.Changes.WatchAllAsync(_leaving.Token).HearAsync(change => OwnLarder.MayHaveChanged(change) || change.Noun == BookNoun.Gyle, _ => InvokeAsync(async () =>
             {
                 await LoadAsync();
                 StateHasChanged();
@@ -75,10 +75,11 @@ public sealed partial class LarderPage : IDisposable
     private async Task LoadAsync()
     {
         DateOnly today = DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
+        Dictionary<string, double> used = await Book.Readings.UsedOfLotsAsync();
         List<SheetLine> sheets =
         [
-            .. (await Book.Larder.ListAsync()).Select(sheet => SheetLine.Of(sheet, isFood: false, Shown, today)),
-            .. (await Book.Foods.ListAsync()).Select(sheet => SheetLine.Of(sheet, isFood: true, Shown, today)),
+            .. (await Book.Larder.ListAsync()).Select(sheet => SheetLine.Of(sheet, isFood: false, Shown, today, used)),
+            .. (await Book.Foods.ListAsync()).Select(sheet => SheetLine.Of(sheet, isFood: true, Shown, today, used)),
         ];
         _groups = LarderGroup.Of(sheets);
         _ageing = [.. sheets.SelectMany(sheet => sheet.Lots).Where(lot => lot.Age != LotAge.Good).OrderBy(lot => lot.Lot.BestBefore)];

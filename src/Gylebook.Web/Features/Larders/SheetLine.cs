@@ -1,7 +1,9 @@
 using System.Globalization;
+using Gylebook.Gyles.BrewDay;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Lots;
 using Gylebook.Store;
 using Gylebook.Web.Reading;
@@ -28,7 +30,8 @@ internal sealed record SheetLine(Guid Id, string Url, string Name, string Kind, 
     /// <param name="isFood">Whether it is a food's: a damaged text does not say so itself.</param>
     /// <param name="shown">How the reader wants to see numbers.</param>
     /// <param name="today">Today.</param>
-    public static SheetLine Of(Sheet sheet, bool isFood, Shown shown, DateOnly today)
+    /// <param name="used">How much of each lot went into gyles, kg.</param>
+    public static SheetLine Of(Sheet sheet, bool isFood, Shown shown, DateOnly today, IReadOnlyDictionary<string, double> used)
     {
         string url = isFood ? PageUrls.OwnFood(sheet.Id) : PageUrls.LarderSheet(sheet.Id);
         if (!WholeText.Is(sheet))
@@ -47,7 +50,7 @@ internal sealed record SheetLine(Guid Id, string Url, string Name, string Kind, 
         ];
         return new SheetLine(
             sheet.Id, url, sheet.Name, kind, string.Join(" · ", says.Where(said => said is not null)),
-            [.. (read?.EveryLot ?? []).Select(lot => LotLine.Of(lot, sheet.Name, url, shown, today))]);
+            [.. (read?.EveryLot ?? []).Select(lot => LotLine.Of(lot, sheet.Name, url, shown, today, used.GetValueOrDefault(LotKey.Of(read!, lot))))]);
     }
 }
 
@@ -55,7 +58,7 @@ internal sealed record SheetLine(Guid Id, string Url, string Name, string Kind, 
 /// <param name="Lot">The lot.</param>
 /// <param name="Title">What it is of, and its name.</param>
 /// <param name="Url">The page of its sheet.</param>
-/// <param name="Amount">How much was bought, as the reader has it.</param>
+/// <param name="Amount">How much was bought, as the reader has it, and what gyles have left of it.</param>
 /// <param name="Cost">What that cost.</param>
 /// <param name="Dates">Its dates in words, what matters most first.</param>
 /// <param name="Age">How far it is.</param>
@@ -65,7 +68,7 @@ internal sealed record LotLine(Lot Lot, string Title, string Url, string Amount,
     public string Name => Lot.Name;
 
     /// <summary>The line of a lot.</summary>
-    public static LotLine Of(Lot lot, string sheet, string url, Shown shown, DateOnly today)
+    public static LotLine Of(Lot lot, string sheet, string url, Shown shown, DateOnly today, double usedKilograms)
     {
         LotAge age = lot.On(today);
         string?[] dates =
@@ -81,9 +84,12 @@ internal sealed record LotLine(Lot Lot, string Title, string Url, string Amount,
         ];
         return new LotLine(
             lot, $"{sheet}, {lot.Name}", url,
-            lot.Amount is { } amount ? FieldText.Amount.Show(amount.Text, shown.Units) : "", lot.Price?.Text ?? "",
+            lot.Amount is { } amount ? FieldText.Amount.Show(amount.Text, shown.Units) + Left(amount, usedKilograms, shown) : "", lot.Price?.Text ?? "",
             string.Join(", ", dates.Where(date => date is not null)), age);
     }
+
+    private static string Left(Amount bought, double usedKilograms, Shown shown) => usedKilograms > 0 && bought.Mass is { } mass
+        ? $", {shown.Kilograms(Math.Max(0, mass.Value.Kilograms - usedKilograms))} left" : "";
 
     private static string Day(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
 

@@ -11,7 +11,7 @@ using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs.Gyles;
 
-/// <summary>gylebook gyle start RECIPE [--kit FILE] [--as NAME] [--book FILE] [--json]</summary>
+/// <summary>gylebook gyle start RECIPE [--kit FILE] [--as NAME] [--book FILE] [--json]; makes the book where there is none.</summary>
 internal sealed class GyleStartVerb : AsyncCommand<GyleStartVerb.Settings>
 {
     /// <summary>What it takes.</summary>
@@ -42,7 +42,7 @@ internal sealed class GyleStartVerb : AsyncCommand<GyleStartVerb.Settings>
     /// <inheritdoc/>
     public override async Task<int> ExecuteAsync(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        if (await settings.OpenAsync("to start a gyle in", cancellationToken) is not { } opened)
+        if (await settings.OpenAsync("to start a gyle in", cancellationToken, makes: true) is not { } opened)
         {
             return 1;
         }
