@@ -16,9 +16,15 @@ internal abstract class BookOption : JsonSettings
     /// <summary>Opens the book; null, and said so, when there is none.</summary>
     /// <param name="purpose">What it is wanted for: <c>to put files into</c>.</param>
     /// <param name="cancellation">Stops waiting.</param>
-    public async Task<Book?> OpenAsync(string purpose, CancellationToken cancellation)
+    public Task<Book?> OpenAsync(string purpose, CancellationToken cancellation) => OpenAsync(Book, purpose, cancellation);
+
+    /// <summary>Opens a book; null, and said so, when there is none.</summary>
+    /// <param name="given">The book's file; null for the one in the data folder.</param>
+    /// <param name="purpose">What it is wanted for: <c>to put files into</c>.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    public static async Task<Book?> OpenAsync(string? given, string purpose, CancellationToken cancellation)
     {
-        string file = BookLocation.Find(Book);
+        string file = BookLocation.Find(given);
         if (!File.Exists(file))
         {
             Console.Error.WriteLine($"{file}: there is no book here {purpose}. gylebook without a verb makes one.");
