@@ -63,6 +63,10 @@ app.Configure(verbs =>
     verbs.AddCommand<LabelVerb>("label")
         .WithDescription("Says what a food's label means, and what that much of it does to a beer, place by place.")
         .WithExample("label", "raisins-seedless", "--amount", "\"100 g\"", "--at", "package", "--into", "\"20 L\"");
+    verbs.AddCommand<LearnVerb>("learn")
+        .WithDescription("Proposes a kit's own figures from finished gyles and their readings; accepts those you say.")
+        .WithExample("learn", "--kit", "my-kit.json", "my-beer.json=saturday.json", "my-beer.json=sunday.json")
+        .WithExample("learn", "--kit", "my-kit.json", "my-beer.json=saturday.json", "--accept", "evaporation,wortHeld", "--out", "my-learned-kit.json");
     verbs.AddCommand<ImportVerb>("import")
         .WithDescription("Puts recipes, kits, water plans, foods and sheets of the larder into the book, letter for letter.")
         .WithExample("import", "my-beer.json", "my-kit.json")

@@ -4,7 +4,6 @@ using Gylebook.Gyles.Plans;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
-using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Larders;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Tests.Shared;

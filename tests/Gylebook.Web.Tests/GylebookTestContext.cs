@@ -3,6 +3,7 @@ using Bunit;
 using Gylebook.Pictures;
 using Gylebook.Store;
 using Gylebook.Store.Sqlite;
+using Gylebook.Web.Features.Gyles;
 using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Layout;
 using Gylebook.Web.Reading;
@@ -41,6 +42,8 @@ public abstract class GylebookTestContext : BunitContext, IAsyncLifetime
 
     protected Book Book { get; private set; } = null!;
 
+    protected GyleDesk Gyles => Services.GetRequiredService<GyleDesk>();
+
     protected Reader Reader => Services.GetRequiredService<Reader>();
 
     /// <inheritdoc/>
@@ -52,6 +55,7 @@ public abstract class GylebookTestContext : BunitContext, IAsyncLifetime
         Services.AddSingleton(Book);
         Services.AddSingleton(new ReaderChoice(ReaderUnits.Metric, Themes.System));
         Services.AddSingleton<Reader>();
+        Services.AddSingleton(new GyleDesk(Book, Clock));
     }
 
     /// <summary>The same book through another door, as another program would open it: it tells our tabs nothing.</summary>

@@ -95,8 +95,8 @@ internal static class RunParameters
     private static void SetKit(ParameterList parameters, Recipe recipe, Kit kit)
     {
         Provenance own = new($"kit {kit.Name}", "entered");
-        void Set(Known place, string id, double median, string unit) => parameters.Set(place, StartingParameters.New(id, median, unit, own));
         bool tun = UsesTun(recipe, kit);
+        void Set(Known place, string id, double median, string unit) => parameters.Set(place, KitParameter.AsLearned(StartingParameters.New(id, median, unit, own), kit, tun));
         double kept = tun ? kit.Tun!.LiquorKept.Value.LitresPerKilogram : kit.Bag?.LiquorKept.Value.LitresPerKilogram ?? 1;
         Set(Known.Conversion, "kit.conversion", kit.Conversion.Value.Ratio, "kg/kg");
         Set(Known.WortHeld, "kit.wortHeld", WortHeld.FromLiquorKept(kept), "kg/kg");
@@ -125,7 +125,7 @@ internal static class RunParameters
         }
         else if (kit.Bag is Bag bag)
         {
-            parameters.Set(Known.RinsingShare, StartingParameters.New("kit.rinsingShare", bag.RinsingShare.Value.Ratio, "kg/kg", own));
+            parameters.Set(Known.RinsingShare, KitParameter.AsLearned(StartingParameters.New("kit.rinsingShare", bag.RinsingShare.Value.Ratio, "kg/kg", own), kit, UsesTun(recipe, kit)));
         }
     }
 

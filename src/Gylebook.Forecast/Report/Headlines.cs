@@ -3,6 +3,7 @@ using Gylebook.Engine.State;
 using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report.Acidity;
+using Gylebook.Forecast.Report.Beer;
 using Gylebook.Forecast.Report.Doubt;
 using Gylebook.Forecast.Report.Mashing;
 using Gylebook.Forecast.Report.Pitching;

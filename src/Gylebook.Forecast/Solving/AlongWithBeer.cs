@@ -1,3 +1,4 @@
+using Gylebook.Forecast.Ingredients;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 

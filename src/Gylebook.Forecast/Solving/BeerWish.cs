@@ -38,6 +38,9 @@ public sealed record BeerWish
     /// <summary>How lively; sugar to prime is weighed for it where the recipe has some.</summary>
     public Entered<Carbonation>? Carbonation { get; init; }
 
+    /// <summary>Living cells for each that the wort wants, above 0: yeast is weighed for it. Null to take the yeast along with the extract.</summary>
+    public double? Pitch { get; init; }
+
     /// <summary>Shares of the grist by number of the line, above 0 and up to 1. Other malts share what is left as they do now.</summary>
     public IReadOnlyDictionary<int, double> Shares { get; init; } = ReadOnlyDictionary<int, double>.Empty;
 }

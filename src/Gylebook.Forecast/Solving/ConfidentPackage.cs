@@ -1,4 +1,5 @@
 using Gylebook.Engine.Readouts;
+using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report.Doubt;
 using Gylebook.Recipes;

@@ -1,3 +1,4 @@
+using Gylebook.Forecast.Ingredients;
 using System.Collections.ObjectModel;
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Readouts;

@@ -1,5 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
+using Gylebook.Forecast.Ingredients;
 using Gylebook.Recipes.Larders;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;

@@ -1,5 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.State;
+using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
@@ -15,7 +16,7 @@ namespace Gylebook.Forecast.Solving;
 /// Litres come first: what goes in goes along in proportion, the sparge too, and a strike fixed by hand is planned anew. Then
 /// malt is weighed for the gravity, the hops that boil longest for the bitterness, sugar to prime for the gas, each a search over whole
 /// runs at the medians with the liquor planned anew, round after round until none moves another. Yeast goes along with the extract
-/// in the fermenter. Last, every weight is rounded to what a scale shows, and what is told is reckoned with those.
+/// in the fermenter, or is weighed for the cells that were asked for. Last, every weight is rounded to what a scale shows, and what is told is reckoned with those.
 /// </remarks>
 /// <param name="kit">The kit to brew on.</param>
 /// <param name="larder">The brewer's own sheets; asked before the tables.</param>
@@ -77,7 +78,7 @@ public sealed class RecipeSolver(Kit kit, Larder larder, BitternessModel model =
         Target wanted = Target.Of(wish, before);
         List<Finding> binding = [];
         Recipe weighed = Weighed(grown, wish, wanted, binding);
-        weighed = wish.KeepsRest ? WithYeast(recipe, weighed, before) : weighed;
+        weighed = wish.Pitch is double pitch ? Pitched(weighed, pitch, binding) : wish.KeepsRest ? WithYeast(recipe, weighed, before) : weighed;
         return binding.Count > 0 ? Unmet(recipe, [], [.. binding]) : Told(recipe, weighed, wish, wanted);
     }
 
@@ -128,6 +129,20 @@ public sealed class RecipeSolver(Kit kit, Larder larder, BitternessModel model =
         };
     }
 
+    /// <summary>Yeast for so many living cells for each that the wort wants: cells grow with the amount.</summary>
+    private Recipe Pitched(Recipe weighed, double wanted, List<Finding> binding)
+    {
+        int[] yeast = weighed.YeastLines();
+        double now = BeerOf(weighed, kit)?.Cells ?? double.NaN;
+        if (yeast.Length > 0 && now > 0)
+        {
+            return weighed.Times(yeast, wanted / now, static (_, amount) => amount);
+        }
+
+        binding.Add(WeightSearch.Binds("solve.pitch", "ingredients", yeast.Length == 0 ? "there is no yeast to weigh" : "nobody knows how many cells this yeast has: say its form, dry or slurry, or its cells", null, null));
+        return weighed;
+    }
+
     private SolvedRecipe Told(Recipe was, Recipe weighed, BeerWish wish, Target wanted)
     {
         List<(string, string?)> fields = [];
@@ -163,6 +178,7 @@ public sealed class RecipeSolver(Kit kit, Larder larder, BitternessModel model =
         .. Held("originalGravity", wanted.Gravity, beer.Gravity, wish.OriginalGravity is not null),
         .. Held("bitterness", wanted.Ibu, beer.Ibu, wish.Bitterness is not null),
         .. Held("carbonationVolumes", wanted.Volumes, beer.Volumes, wish.Carbonation is not null),
+        .. Held("cells", wish.Pitch, beer.Cells, true),
     ];
 
     private static IEnumerable<WishReached> Held(string name, double? wanted, double reached, bool asked) =>
@@ -198,6 +214,7 @@ public sealed class RecipeSolver(Kit kit, Larder larder, BitternessModel model =
         Beer beer = new(run[BeerReadouts.OriginalGravity], run[BeerReadouts.Bitterness], run[BeerReadouts.CarbonationVolumes], litres * plato)
         {
             Litres = run[BeerReadouts.PackagedLitres],
+            Cells = PitchedCells.ShareOf(run),
         };
         return double.IsFinite(beer.Gravity) && double.IsFinite(beer.Ibu) ? beer : null;
     }
@@ -208,6 +225,8 @@ public sealed class RecipeSolver(Kit kit, Larder larder, BitternessModel model =
     private sealed record Beer(double Gravity, double Ibu, double Volumes, double Extract)
     {
         public double Litres { get; init; }
+
+        public double Cells { get; init; }
     }
 
     /// <summary>What is solved to; null where nothing is wanted, and whatever comes is right.</summary>

@@ -1,4 +1,5 @@
 using Gylebook.Engine.Readouts;
+using Gylebook.Forecast.Ingredients;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Numerics;

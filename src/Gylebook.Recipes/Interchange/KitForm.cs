@@ -84,7 +84,8 @@ internal static class KitForm
             .Need("packages", "packages", new ListForm<PackageKind>(Package) { MatchedBy = ["kind"], ItemSaid = "package" }, k => k.Packages, (k, v) => k with { Packages = v })
             .May("altitude", "height above the sea", Leaves.Of<Length>(), k => k.Altitude, (k, v) => k with { Altitude = v }, new("higher up, wort boils cooler") { IsAlwaysWritten = true })
             .Need("grainTemperature", "grain before mashing", Leaves.Of<Temperature>(), k => k.GrainTemperature, (k, v) => k with { GrainTemperature = v })
-            .May("instruments", "instruments", Instruments, k => k.Instruments, (k, v) => k with { Instruments = v }, Shown));
+            .May("instruments", "instruments", Instruments, k => k.Instruments, (k, v) => k with { Instruments = v }, Shown)
+            .MayList("learned", "learned", LearnedForm.History, k => k.Learned, (k, v) => k with { Learned = v }, new("What its gyles taught and you accepted, the earliest first: from what to what, and how sure it is now.")));
 
     /// <summary>What racking leaves; an absent part and one without its key come to the same.</summary>
     private sealed class RackingField() : Field<Kit>("racking", "racking", FieldNotes.None)

@@ -49,6 +49,13 @@ public sealed record Kit
 
     /// <summary>How far the instruments may be off.</summary>
     public Instruments? Instruments { get; init; }
+
+    /// <summary>Figures that gyles taught and the brewer accepted, the earliest first.</summary>
+    public IReadOnlyList<AcceptedFigure> Learned { get; init; } = [];
+
+    /// <summary>What was last accepted of a figure, for as long as the kit still says so; null once it was typed anew, or never learned.</summary>
+    public AcceptedFigure? LearnedOf(KitFigure figure) =>
+        Learned.LastOrDefault(accepted => accepted.Figure == figure) is { } last && last.To == figure.TextIn(this) ? last : null;
 }
 
 /// <summary>The kettle and its burner.</summary>

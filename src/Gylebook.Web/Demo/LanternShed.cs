@@ -60,6 +60,9 @@ public static class LanternShed
         return true;
     }
 
+    /// <summary>Puts its gyles in, once the demo is in: one planned, one on brew day half done. It takes a second or two, so that the pages are opened before.</summary>
+    public static Task BrewAsync(Book book, TimeProvider clock, CancellationToken cancellation = default) => DemoGyles.BrewAsync(book, clock, cancellation);
+
     private static IEnumerable<string> Names(string folder) =>
         Here.GetManifestResourceNames().Where(name => name.StartsWith(folder, StringComparison.Ordinal)).Order(StringComparer.Ordinal);
 

@@ -113,9 +113,20 @@ internal static class ForecastOptions
             return true;
         }
 
-        bool fits = int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out int draws) && draws is 0 or (>= FewestDraws and <= MostDraws);
-        problem = fits ? "" : Invariant($"--draws: {typed}; must be 0, or from {FewestDraws} to {MostDraws}.");
+        bool fits = TryReadDraws(typed, mayBeNone: true, out int draws, out problem);
         asked = fits ? asked with { Draws = draws } : asked;
+        return fits;
+    }
+
+    /// <summary>Reads how many draws.</summary>
+    /// <param name="typed">What was typed.</param>
+    /// <param name="mayBeNone">Whether 0 is a number of them.</param>
+    /// <param name="draws">How many.</param>
+    /// <param name="problem">What is wrong, with the limits; empty when nothing.</param>
+    public static bool TryReadDraws(string typed, bool mayBeNone, out int draws, out string problem)
+    {
+        bool fits = int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out draws) && (draws is >= FewestDraws and <= MostDraws || (mayBeNone && draws == 0));
+        problem = fits ? "" : Invariant($"--draws: {typed}; must be {(mayBeNone ? "0, or " : "")}from {FewestDraws} to {MostDraws}.");
         return fits;
     }
 }

@@ -4,10 +4,10 @@ using Gylebook.Science.Quantities;
 
 namespace Gylebook.Terminal;
 
-/// <summary>The beer wanted, as typed: <c>package=20L,og=1.054,ibu=28,gas=2.3 volumes,munich malt=10%</c>.</summary>
+/// <summary>The beer wanted, as typed: <c>package=20L,og=1.054,ibu=28,gas=2.3 volumes,pitch=100%,munich malt=10%</c>.</summary>
 internal static class WishText
 {
-    private const string Known = "package, og, ibu, gas, or the name of a malt of the recipe with its share";
+    private const string Known = "package, og, ibu, gas, pitch, or the name of a malt of the recipe with its share";
 
     /// <summary>Reads it.</summary>
     /// <returns>False when a part cannot be: <paramref name="problem"/> says which, with its limits.</returns>
@@ -54,6 +54,10 @@ internal static class WishText
                 bool isGas = UnitTable.TryParse(text, out Entered<Carbonation> gas, out problem);
                 wish = wish with { Carbonation = gas };
                 return isGas;
+            case "pitch":
+                bool isPitch = UnitTable.TryParse(text, out Entered<Fraction> pitch, out problem);
+                wish = wish with { Pitch = pitch.Value.Ratio };
+                return isPitch && IsPitch(pitch.Value.Ratio, text, ref problem);
             default:
                 return TryShare(of, text, recipe, ref wish, out problem);
         }
@@ -81,6 +85,13 @@ internal static class WishText
 
         wish = wish with { Shares = new Dictionary<int, double>(wish.Shares) { [lines[0]] = share.Value.Ratio } };
         return true;
+    }
+
+    /// <summary>Of the cells a wort wants nobody pitches less than a tenth, or ten times as many.</summary>
+    private static bool IsPitch(double share, string text, ref string problem)
+    {
+        problem = share is >= 0.1 and <= 10 ? "" : $"{text}: must be from 10 % to 1000 % of the cells wanted.";
+        return problem.Length == 0;
     }
 
     private static bool IsSome(double litres, string text, ref string problem)

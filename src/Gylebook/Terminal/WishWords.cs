@@ -14,6 +14,7 @@ internal static class WishWords
         "bitterness" => "bitterness",
         "alcoholByVolume" => "alcohol",
         "colourSrm" => "colour",
+        "cells" => "cells pitched of those wanted",
         _ => "gas",
     };
 
@@ -25,6 +26,7 @@ internal static class WishWords
         "bitterness" => Invariant($"{number:0.0} IBU"),
         "alcoholByVolume" => Invariant($"{number:0.00} %"),
         "colourSrm" => Invariant($"{BeerColour.FromSrm(number).Ebc:0.0} EBC ({number:0.0} SRM)"),
+        "cells" => Invariant($"{100 * number:0} %"),
         _ => Invariant($"{number:0.00} volumes"),
     };
 }

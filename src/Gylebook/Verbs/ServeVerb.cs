@@ -71,9 +71,9 @@ internal sealed class ServeVerb : AsyncCommand<ServeVerb.Settings>
     /// <inheritdoc/>
     public override async Task<int> ExecuteAsync(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        string file = BookLocation.Find(settings.Book);
-        await using Book book = await SqliteBook.OpenAsync(file, TimeProvider.System, cancellation: cancellationToken);
-        await LanternShed.MoveInAsync(book, cancellationToken);
+        await using Book book = await SqliteBook.OpenAsync(
+            BookLocation.Find(settings.Book), TimeProvider.System, cancellation: cancellationToken);
+        bool isNew = await LanternShed.MoveInAsync(book, cancellationToken);
         string[] names = [.. MachineNames.Addresses().Select(address => address.ToString()), .. MachineNames.Names, .. settings.Hosts.Select(host => host.Trim('[', ']'))];
         SiteDoor door = new(settings.Addresses, settings.Lan, settings.Hosts, CertificateOf(settings, book.File, names));
         await using WebApplication site = await WebBook.BuildAsync(book, door, TimeProvider.System);
@@ -82,6 +82,11 @@ internal sealed class ServeVerb : AsyncCommand<ServeVerb.Settings>
         if (door.IsForOthers || !WebBook.IsForThisMachineOnly(site))
         {
             await TellAsync(site, door, names, cancellationToken);
+        }
+
+        if (isNew)
+        {
+            await LanternShed.BrewAsync(book, TimeProvider.System, cancellationToken);
         }
 
         await site.WaitForShutdownAsync(cancellationToken);

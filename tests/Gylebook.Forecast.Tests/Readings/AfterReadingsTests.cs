@@ -120,8 +120,17 @@ public sealed class AfterReadingsTests
     [InlineData("""{ "at": "mash", "ph": 5.4 }""", "reading.noNumber")]
     [InlineData("""{ "at": "ferment", "gravity": "1.012" }""", "reading.gas")]
     [InlineData("""{ "at": "copper-up", "volume": "29.5 L", "temperature": "20 °C" }""", "reading.far")]
+    [InlineData("""{ "at": "ferment", "gravity": "1.020", "temperature": "20 °C", "degassed": true }""", "reading.stall")]
+    [InlineData("""{ "at": "rack", "gravity": "1.026", "temperature": "20 °C", "degassed": true }""", "reading.stall")]
     public void What_is_odd_is_said_with_what_was_done(string readings, string code) =>
         Assert.Contains(Forecast(readings).Findings, finding => finding.Code == code);
+
+    [Theory]
+    [InlineData("17 L", true)]
+    [InlineData("27 L", false)]
+    public void Litres_that_are_missing_are_told_as_a_loss_and_litres_too_many_are_not(string litres, bool isLost) => Assert.Equal(
+        isLost,
+        Forecast($$"""{ "at": "cast", "volume": "{{litres}}", "temperature": "20 °C", "checked": true }""").Findings.Single(finding => finding.Code is "reading.far" or "reading.unexplained").Message.Contains("left behind or drawn off", StringComparison.Ordinal));
 
     [Fact]
     public void A_stage_that_the_brew_has_not_is_told()

@@ -7,7 +7,6 @@ using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Larders;
 using Gylebook.Recipes.Liquors;
-using Gylebook.Recipes.Lots;
 using Gylebook.Recipes.Readings;
 using Gylebook.Science.Quantities;
 using Gylebook.Tests.Shared;

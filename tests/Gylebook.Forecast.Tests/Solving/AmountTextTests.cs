@@ -1,4 +1,4 @@
-using Gylebook.Forecast.Solving;
+using Gylebook.Forecast.Ingredients;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Quantities;
 

@@ -1,4 +1,5 @@
 using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Pitching;
 using Gylebook.Forecast.Solving;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
@@ -119,6 +120,29 @@ public sealed class RecipeSolverTests
     }
 
     /// <summary>Counted by the forecast's own draws, which are others: two standard errors of 4,000 draws at 90 % are 1 %, and the search stops within a half.</summary>
+    [Theory]
+    [InlineData("hedgerow-brown", 1.0)]
+    [InlineData("plain-bitter", 1.5)]
+    public void Yeast_is_weighed_for_the_cells_that_the_wort_wants(string name, double share)
+    {
+        RecipeDraft draft = Draft(name);
+        SolvedRecipe solved = Solver(name).Solve(draft.Recipe!, new BeerWish { OriginalGravity = SpecificGravity.FromRatio(1.070), Pitch = share });
+        Assert.Empty(solved.Findings);
+        PitchAdvice pitch = Forecaster.Forecast(Written(draft, solved).Recipe!, KitFor(name), Foods, "solved").Pitch!;
+
+        // Dry yeast is written to 0.1 g, of some 20 g.
+        Assert.Equal(share, (pitch.CellsLowBillions!.Value + pitch.CellsHighBillions!.Value) / 2 / pitch.CellsNeededBillions, 0.005);
+    }
+
+    [Fact]
+    public void Yeast_whose_cells_nobody_knows_cannot_be_weighed_for_them()
+    {
+        Recipe recipe = Draft("plain-bitter").Recipe!;
+        Recipe unsaid = recipe with { Ingredients = [.. recipe.Ingredients.Select(line => line.Kind == IngredientKind.Yeast ? line with { Form = null } : line)] };
+        SolvedRecipe solved = Solver("plain-bitter").Solve(unsaid, new BeerWish { Pitch = 1 });
+        Assert.Equal("solve.pitch", Assert.Single(solved.Findings).Code);
+    }
+
     [Fact]
     public void A_package_asked_for_in_nine_of_ten_brews_is_full_in_nine_of_ten()
     {

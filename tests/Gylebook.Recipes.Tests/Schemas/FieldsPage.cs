@@ -85,7 +85,7 @@ internal sealed class FieldsPage
     {
         foreach (Field field in FieldsOf(whole))
         {
-            (ValueForm Part, string Mark)? inner = field.Value.Accept(Inner.Only) is { } item ? (item, "[]") : FieldsOf(field.Value).Count > 0 ? (field.Value, "") : null;
+            (ValueForm Part, string Mark)? inner = field.Value.Accept(Inner.Only) is { } item && FieldsOf(item).Count > 0 ? (item, "[]") : FieldsOf(field.Value).Count > 0 ? (field.Value, "") : null;
             if (inner is not { } found)
             {
                 continue;
@@ -177,6 +177,6 @@ internal sealed class FieldsPage
 
         public string Part(IReadOnlyList<Field> fields) => "an object";
 
-        public string List(ValueForm item) => "a list";
+        public string List(ValueForm item) => FieldsOf(item).Count > 0 ? "a list" : "a list of names";
     }
 }

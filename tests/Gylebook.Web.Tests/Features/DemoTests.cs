@@ -1,7 +1,10 @@
 using Bunit;
+using Gylebook.Engine.Readings;
+using Gylebook.Gyles;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Store;
 using Gylebook.Web.Demo;
+using Gylebook.Web.Features.Gyles;
 using Gylebook.Web.Features.Larders;
 using Gylebook.Web.Features.Kits;
 
@@ -27,6 +30,25 @@ public sealed class DemoTests : GylebookTestContext
         KitInUse kit = await KitInUse.FindAsync(Book, Cancellation);
         Assert.Equal(LanternShed.Name, kit.Kit.Name);
         Assert.NotNull(kit.Id);
+    }
+
+    [Fact]
+    public async Task Its_gyles_are_one_planned_and_one_half_brewed_and_go_with_it()
+    {
+        await LanternShed.MoveInAsync(Book, Cancellation);
+        await LanternShed.BrewAsync(Book, Clock, Cancellation);
+        List<GyleLine> gyles = await Book.Gyles.ListAsync(Cancellation);
+        Assert.All(gyles, gyle => Assert.True(gyle.IsDemo));
+        Assert.Equal([GyleStatus.Planned, GyleStatus.Brewing], gyles.Select(gyle => gyle.Status).Order());
+        OpenGyle half = (await Gyles.OpenAsync(gyles.Single(gyle => gyle.Status == GyleStatus.Brewing).Id, Cancellation))!;
+        Assert.Equal("to-boil", half.Log.Current!.Step.Key);
+        Assert.Equal(2, half.Taken.Count);
+        Assert.All(half.Log.Actions, action => Assert.True(action.At <= Clock.GetUtcNow()));
+
+        // The hidden truth is one of the draws: no reading of it is out of reach.
+        Assert.All(half.Live()!.AfterReadings!.Readings, reading => Assert.NotEqual(ReadingTrust.SetAside, reading.Gate.Trust));
+        await Book.RemoveDemoAsync(Cancellation);
+        Assert.Empty(await Book.Gyles.ListAsync(Cancellation));
     }
 
     [Fact]

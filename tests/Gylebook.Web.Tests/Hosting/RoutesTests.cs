@@ -13,8 +13,6 @@ namespace Gylebook.Web.Tests.Hosting;
 /// <summary>An open page goes from one to the next without the server's gate: who may see which is asked there, too.</summary>
 public sealed class RoutesTests : GylebookTestContext
 {
-    public RoutesTests() => Services.AddScoped<GyleDesk>();
-
     /// <summary>Every page there is, with something in the places of its address.</summary>
     public static TheoryData<string> Addresses() =>
         [.. typeof(Routes).Assembly.GetTypes()

@@ -1,3 +1,4 @@
+using Gylebook.Engine.Drawing;
 using Gylebook.Engine.Ensembles;
 using Gylebook.Engine.Readings;
 using Gylebook.Engine.Readouts;
@@ -34,6 +35,9 @@ public sealed record AfterReadings
 
     /// <summary>All draws, moved, and all that can be told of each.</summary>
     public required Ensemble Ensemble { get; init; }
+
+    /// <summary>The draws as they were before any reading.</summary>
+    public required Draws Before { get; init; }
 
     /// <summary>The last stage that was read and taken; null when nothing was.</summary>
     internal ReadingPoint? Latest => Readings.Where(outcome => outcome.Gate.Trust != ReadingTrust.SetAside).Select(outcome => (ReadingPoint?)outcome.Reading.Taken.At).Max();
@@ -75,6 +79,7 @@ public sealed record AfterReadings
             Findings = findings,
             Brew = WithMedians(brew, medians),
             Ensemble = after,
+            Before = before.Draws,
         };
     }
 
@@ -152,9 +157,17 @@ internal sealed class Gatekeeper(RunPlan plan, Ensemble before, ReadingMeaning m
     public IEnumerable<ReadingOutcome> Of(IReadOnlyList<MeantReading> readings)
     {
         Ensemble now = before;
+        Ensemble? unfermented = null;
         List<Reading> taken = [];
         foreach (MeantReading reading in readings)
         {
+            unfermented ??= StallCheck.IsAfterFermentation(reading) ? now : null;
+            if (unfermented is not null && reading == readings.LastOrDefault(StallCheck.IsAfterFermentation)
+                && StallCheck.Of(reading, Held(reading, reading.Meant.Value, unfermented), unfermented.QuantilesOf(BeerReadouts.OriginalGravity).Middle) is { } stall)
+            {
+                findings.Add(stall);
+            }
+
             GatedReading gate = Held(reading, reading.Meant.Value, now);
             if (reading.Taken.IsSure == true && gate.Trust == ReadingTrust.SetAside)
             {
@@ -172,6 +185,9 @@ internal sealed class Gatekeeper(RunPlan plan, Ensemble before, ReadingMeaning m
             yield return outcome;
         }
     }
+
+    private static string Lost(MeantReading reading, GatedReading gate) =>
+        reading.Taken.Volume is not null && gate.Off < 0 ? "; less is there than was forecast: look for what was spilled, left behind or drawn off, and at the marks" : "";
 
     private static GatedReading Held(MeantReading reading, double value, Ensemble now) =>
         GatedReading.Of(value, reading.Meant.ScatterVariance, Assimilation.ForecastOf(now, reading.Meant));
@@ -194,7 +210,7 @@ internal sealed class Gatekeeper(RunPlan plan, Ensemble before, ReadingMeaning m
             gate.Trust == ReadingTrust.Halfway ? "reading.far" : "reading.unexplained",
             gate.Trust == ReadingTrust.Halfway ? Severity.Note : Severity.Warning,
             reading.Path,
-            Invariant($"{readout.Told(reading.Meant.Value)}; {readout.Told(gate.Forecast)} was forecast, and it lies {Math.Abs(gate.Off):0.0} standard deviations off{(against.Length > 0 ? "; " : "")}{against}; {done}"),
+            Invariant($"{readout.Told(reading.Meant.Value)}; {readout.Told(gate.Forecast)} was forecast, and it lies {Math.Abs(gate.Off):0.0} standard deviations off{(against.Length > 0 ? "; " : "")}{against}{Lost(reading, gate)}; {done}"),
             readout.Told(reading.Meant.Value), limit));
         if (meaning.OtherwiseMeant(reading) is var (value, why, code) && Held(reading, value, now).Trust == ReadingTrust.AsItIs)
         {

@@ -1,4 +1,5 @@
 using Gylebook.Engine.Readouts;
+using Gylebook.Forecast.Planning;
 
 namespace Gylebook.Forecast.Report.Readings;
 
@@ -28,13 +29,10 @@ internal readonly record struct FromPlan(double Gravity, double FinalGravity, do
         return new(
             Apart(BeerReadouts.OriginalGravity, OpenPoints), Apart(BeerReadouts.FinalGravity, OpenFinalPoints), Apart(BeerReadouts.PackagedLitres, OpenLitres),
             plan[BeerReadouts.Bitterness] > 1 ? Known(Math.Log(run[BeerReadouts.Bitterness] / plan[BeerReadouts.Bitterness]) / OpenBitterness) : 0,
-            Apart(BeerReadouts.CarbonationVolumes, OpenVolumes), Apart(PhReadouts.MashPh, OpenMashPh), Known(Math.Log(CellsOf(run) / CellsOf(plan)) / OpenCells));
+            Apart(BeerReadouts.CarbonationVolumes, OpenVolumes), Apart(PhReadouts.MashPh, OpenMashPh), Known(Math.Log(PitchedCells.ShareOf(run) / PitchedCells.ShareOf(plan)) / OpenCells));
 
         double Apart(Readout readout, double open) => Known((run[readout] - plan[readout]) / open);
 
         static double Known(double off) => double.IsFinite(off) ? off : 0;
     }
-
-    /// <summary>Cells pitched for each that is wanted, in the middle of the two rules of ageing; no number where nobody knows.</summary>
-    public static double CellsOf(RunOutcome run) => (run[PackageReadouts.CellsLow] + run[PackageReadouts.CellsHigh]) / 2 / run[PackageReadouts.CellsNeeded];
 }

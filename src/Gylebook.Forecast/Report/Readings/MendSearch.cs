@@ -2,10 +2,11 @@ using Gylebook.Engine.Ensembles;
 using Gylebook.Engine.Readouts;
 using Gylebook.Engine.Running;
 using Gylebook.Engine.State;
+using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Planning;
+using Gylebook.Forecast.Report.Beer;
 using Gylebook.Forecast.Report.Doubt;
-using Gylebook.Forecast.Solving;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Readings;
@@ -135,7 +136,7 @@ internal sealed class MendSearch(BrewPlan planned, RunOutcome plan, AfterReading
     {
         Recipe recipe = asIs.Brew.Recipe;
         int[] yeast = recipe.YeastLines();
-        double was = FromPlan.CellsOf(plan), now = FromPlan.CellsOf(asIs.Run!);
+        double was = PitchedCells.ShareOf(plan), now = PitchedCells.ShareOf(asIs.Run!);
         if (latest > ReadingPoint.Cast || yeast.Length == 0 || !double.IsFinite(was / now) || Math.Abs((was / now) - 1) < CellsClose)
         {
             return [];

@@ -41,9 +41,11 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
     /// <param name="recipeId">Which recipe of the book.</param>
     /// <param name="kitId">On which kit of the book; null for the one in use.</param>
     /// <param name="name">What to call it; null for the recipe's name and the day.</param>
+    /// <param name="isDemo">Part of the demo.</param>
     /// <param name="cancellation">Stops waiting.</param>
     /// <returns>The gyle; none, and why, where the recipe cannot be brewed as it is. Nothing is in the book then.</returns>
-    public async Task<(GyleLine? Gyle, IReadOnlyList<Finding> Findings)> StartAsync(Guid recipeId, Guid? kitId = null, string? name = null, CancellationToken cancellation = default)
+    public async Task<(GyleLine? Gyle, IReadOnlyList<Finding> Findings)> StartAsync(
+        Guid recipeId, Guid? kitId = null, string? name = null, bool isDemo = false, CancellationToken cancellation = default)
     {
         GyleToBe gyle = await PrepareAsync(recipeId, kitId, name, cancellation) ?? throw new ArgumentOutOfRangeException(nameof(recipeId), recipeId, "No such recipe in the book.");
         if (gyle.Plan is not { } plan)
@@ -51,7 +53,7 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
             return (null, gyle.Findings);
         }
 
-        Guid id = await book.Gyles.PlanAsync(recipeId, gyle.Name, gyle.KitId, cancellation: cancellation);
+        Guid id = await book.Gyles.PlanAsync(recipeId, gyle.Name, gyle.KitId, isDemo: isDemo, cancellation: cancellation);
         await book.Gyles.StartAsync(id, version => GylePlanFile.Write(PlanOf(version.Document) with { RecipeVersion = version.Number }), cancellation);
         return (await book.Gyles.FindAsync(id, cancellation), gyle.Findings);
 

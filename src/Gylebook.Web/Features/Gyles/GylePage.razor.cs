@@ -47,13 +47,16 @@ public sealed partial class GylePage
     }
 
     /// <inheritdoc/>
-    protected override async Task OnParametersSetAsync()
+    protected override async Task OnInitializedAsync()
     {
+        // What is tapped on another screen is here within a second.
+        IAsyncEnumerable<BookChange>? changes = RendererInfo.IsInteractive ? Book.Changes.WatchAsync(Id, _left.Token) : null;
         await LoadAsync();
-        if (RendererInfo.IsInteractive)
+        _ = changes?.HearAsync(_ => true, _ => InvokeAsync(async () =>
         {
-            _ = FollowAsync(_left.Token);
-        }
+            await LoadAsync();
+            StateHasChanged();
+        }));
     }
 
     private async Task LoadAsync()
@@ -63,19 +66,6 @@ public sealed partial class GylePage
         _recipe = _gyle is { } open && await Book.Recipes.FindAsync(open.Line.RecipeId) is { } recipe ? recipe.Name : _recipe;
         _numbers = _gyle is { } gyle ? GyleNumber.Of(gyle.Plan, _live, Shown) : [];
         _isLoaded = true;
-    }
-
-    /// <summary>What is tapped on another screen is here within a second.</summary>
-    private async Task FollowAsync(CancellationToken left)
-    {
-        await foreach (BookChange _ in Book.Changes.WatchAsync(Id, left))
-        {
-            await InvokeAsync(async () =>
-            {
-                await LoadAsync();
-                StateHasChanged();
-            });
-        }
     }
 
     private string State(StepNow now) => now.State switch

@@ -59,7 +59,7 @@ internal sealed class GyleStartVerb : AsyncCommand<GyleStartVerb.Settings>
             return 1;
         }
 
-        (GyleLine? gyle, IReadOnlyList<Finding> findings) = await new GyleDesk(book, TimeProvider.System).StartAsync(recipe.Id, kit?.Id, settings.As, cancellationToken);
+        (GyleLine? gyle, IReadOnlyList<Finding> findings) = await new GyleDesk(book, TimeProvider.System).StartAsync(recipe.Id, kit?.Id, settings.As, cancellation: cancellationToken);
         if (gyle is null)
         {
             return FindingLines.Tell(findings, settings.Json);

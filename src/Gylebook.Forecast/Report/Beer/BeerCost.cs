@@ -4,7 +4,7 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Lots;
 
-namespace Gylebook.Forecast.Report;
+namespace Gylebook.Forecast.Report.Beer;
 
 /// <summary>What a recipe's ingredients cost, by the lots its lines name.</summary>
 /// <remarks>

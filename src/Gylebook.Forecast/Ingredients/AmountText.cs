@@ -2,7 +2,7 @@ using System.Globalization;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Quantities;
 
-namespace Gylebook.Forecast.Solving;
+namespace Gylebook.Forecast.Ingredients;
 
 /// <summary>Writes a new weight the way the old one was written, rounded to what a scale for such things shows.</summary>
 /// <remarks>The steps are common practice, no source: malt by 10 g, by 1 g below a kilogram; hops and all that goes in by the gram by 0.1 g.</remarks>

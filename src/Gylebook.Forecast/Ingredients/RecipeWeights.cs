@@ -2,7 +2,7 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Quantities;
 
-namespace Gylebook.Forecast.Solving;
+namespace Gylebook.Forecast.Ingredients;
 
 /// <summary>A recipe tried with other weights.</summary>
 internal static class RecipeWeights
