@@ -124,7 +124,7 @@ public static class WebBook
     /// <summary>A page that is open holds a connection, a helper's too: which pages those are, the pages themselves say.</summary>
     private static void Circuits(EndpointBuilder built)
     {
-        if (built is RouteEndpointBuilder { RoutePattern.RawText: { } path } && path.TrimStart('/').StartsWith("_", StringComparison.Ordinal))
+        if (built is RouteEndpointBuilder { RoutePattern.RawText: { } path } && path.TrimStart('/').StartsWith('_'))
         {
             built.Metadata.Add(new AuthorizeAttribute(Who.OnBrewDay));
         }
