@@ -16,6 +16,7 @@ public sealed class EntryTests(ChromiumFixture chromium)
         string brew = await StartAsync(owner);
         await owner.OpenAsync("/settings");
         await owner.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Passwords" }).ClickAsync();
+        await owner.WaitForURLAsync("**/passwords");
         await owner.HasNoBarrierAsync("passwords");
         await owner.GetByLabel("Your own password").FillAsync(Owners);
         await owner.GetByLabel("The helper's password").FillAsync(Helpers);
@@ -64,6 +65,23 @@ public sealed class EntryTests(ChromiumFixture chromium)
 
         await phone.WaitForURLAsync("**/brew");
         await Assertions.Expect(tab.Kept).ToHaveTextAsync("Saved in the book");
+    }
+
+    [Fact]
+    public async Task Over_https_pages_are_alive_and_brew_day_is_secure()
+    {
+        await using RunningGylebook gylebook = await RunningGylebook.StartAsync(at: $"https://127.0.0.1:{RunningGylebook.FreePort()}", options: ["--lan"]);
+        IPage page = await ComeInFirstAsync(gylebook, "/recipes");
+        await page.GotoAsync(await StartAsync(page));
+
+        await Assertions.Expect(new BrewTab(page).Kept).ToHaveTextAsync("Saved in the book");
+        await Assertions.Expect(page.Locator("[data-insecure]")).ToBeHiddenAsync();
+        BrowserContextCookiesResult cookie = Assert.Single(await page.Context.CookiesAsync(), one => one.Name.Contains("entry", StringComparison.Ordinal));
+        Assert.True(cookie is { Secure: true, HttpOnly: true, SameSite: SameSiteAttribute.Lax });
+
+        // As the guide says: accepting a certificate is not trusting it, and then brew day does not open without a network.
+        Assert.Contains("SSL certificate error", await page.EvaluateAsync<string>(
+            "() => navigator.serviceWorker.register('brew-worker.js', { scope: '/gyles/' }).then(() => '', refused => refused.message)"), StringComparison.Ordinal);
     }
 
     private async Task<IPage> ComeInFirstAsync(RunningGylebook gylebook, string path)
