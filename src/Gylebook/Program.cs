@@ -25,7 +25,12 @@ app.Configure(verbs =>
     verbs.AddCommand<ServeVerb>("serve")
         .WithDescription("Opens the book in the browser; also what happens without any verb.")
         .WithExample("serve")
-        .WithExample("serve", "--book", "my-book.sqlite", "--urls", "http://localhost:8080");
+        .WithExample("serve", "--book", "my-book.sqlite", "--urls", "http://localhost:8080")
+        .WithExample("serve", "--lan");
+    verbs.AddCommand<PasswordVerb>("password")
+        .WithDescription("Sets the password that is asked for when other devices can reach the book, or a helper's; it is typed, or piped in.")
+        .WithExample("password")
+        .WithExample("password", "--helper");
     verbs.AddCommand<ForecastVerb>("forecast")
         .WithDescription("Forecasts a recipe from water to glass, every litre and every loss named.")
         .WithExample("forecast", "samples/recipes/hedgerow-brown.json")

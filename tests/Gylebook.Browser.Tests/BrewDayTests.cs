@@ -205,7 +205,8 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
 
     private Task<IPage> PhoneAsync(string url) => chromium.TabAsync(url, PhoneWidth, PhoneHeight, touch: true);
 
-    private static async Task<BrewTab> StartedAsync(IPage page, string recipe)
+    /// <summary>Starts a gyle of a recipe, and is on its brew day then.</summary>
+    internal static async Task<BrewTab> StartedAsync(IPage page, string recipe)
     {
         await page.OpenAsync("/recipes");
         await page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = recipe, Exact = true }).ClickAsync();

@@ -28,11 +28,11 @@ internal sealed class RunningGylebook : IAsyncDisposable
 
     public static string NewBook() => Path.Combine(Directory.CreateTempSubdirectory("gylebook-browser-").FullName, "book.sqlite");
 
-    public static async Task<RunningGylebook> StartAsync(string? book = null, string? at = null)
+    public static async Task<RunningGylebook> StartAsync(string? book = null, string? at = null, IEnumerable<string>? options = null)
     {
         string file = book ?? NewBook();
         string url = at ?? $"http://127.0.0.1:{FreePort()}";
-        ProcessStartInfo start = new(RepositoryFile.PathOf("gylebook"), ["serve", "--book", file, "--urls", url])
+        ProcessStartInfo start = new(RepositoryFile.PathOf("gylebook"), ["serve", "--book", file, "--urls", url, .. options ?? []])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
@@ -43,6 +43,9 @@ internal sealed class RunningGylebook : IAsyncDisposable
             ? throw new InvalidOperationException("Gylebook did not start: " + await process.StandardError.ReadToEndAsync())
             : new RunningGylebook(process, url, file, line);
     }
+
+    /// <summary>The next line that it says.</summary>
+    public async Task<string> NextLineAsync() => await _process.StandardOutput.ReadLineAsync().WaitAsync(LongestStart) ?? throw new InvalidOperationException("Gylebook has ended.");
 
     /// <summary>Asks it to stop, as a service manager would, and waits; gives back the exit code and what it complained of.</summary>
     public async Task<(int ExitCode, string Errors)> StopAsync()

@@ -19,13 +19,14 @@ internal static class GylebookProgram
         }
     }
 
-    /// <summary>Runs it in the country given: in a folder of no importance, or in one that is its home, too.</summary>
-    public static Ran Run(IEnumerable<string> arguments, string culture = "en_US.UTF-8", string? home = null)
+    /// <summary>Runs it in the country given: in a folder of no importance, or in one that is its home, too; with a line piped in, or what the test itself has.</summary>
+    public static Ran Run(IEnumerable<string> arguments, string culture = "en_US.UTF-8", string? home = null, string? input = null)
     {
         ProcessStartInfo start = new("dotnet", [ProgramPath, .. arguments])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
+            RedirectStandardInput = input is not null,
             StandardOutputEncoding = Encoding.UTF8,
             StandardErrorEncoding = Encoding.UTF8,
             WorkingDirectory = home ?? Path.GetTempPath(),
@@ -37,6 +38,12 @@ internal static class GylebookProgram
 
         start.Environment["LC_ALL"] = culture;
         using Process process = Process.Start(start)!;
+        if (input is not null)
+        {
+            process.StandardInput.WriteLine(input);
+            process.StandardInput.Close();
+        }
+
         Task<string> errors = process.StandardError.ReadToEndAsync();
         string output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

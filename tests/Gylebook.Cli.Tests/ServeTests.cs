@@ -11,7 +11,12 @@ public sealed class ServeTests
     [InlineData("--urls")]
     [InlineData("serve", "--book")]
     [InlineData("serve", "--urls", ";")]
-    [InlineData("serve", "--urls", "https://localhost:5080")]
+    [InlineData("serve", "--urls", "ftp://localhost:5080")]
+    [InlineData("serve", "--host", "http://gylebook.example")]
+    [InlineData("serve", "--host")]
+    [InlineData("serve", "--cert", "some.pem")]
+    [InlineData("--lan", "--cert-key", "some.pem")]
+    [InlineData("password", "--remove")]
     [InlineData("serve", "--urls", "localhost:5080")]
     [InlineData("serve", "--port", "5080")]
     public void Invalid_usage_gets_one_line_and_exit_code_2(params string[] arguments)

@@ -48,10 +48,11 @@ internal sealed class ServedBook : IAsyncDisposable
     /// <param name="urls">Where it is told to listen; null for not at all.</param>
     /// <param name="environment">What else its surroundings say.</param>
     /// <param name="program">Which program; null for the one that was built.</param>
+    /// <param name="options">Other options; null for none.</param>
     public static async Task<ServedBook> StartAsync(
-        string book, string? urls, IReadOnlyDictionary<string, string>? environment = null, string? program = null)
+        string book, string? urls, IReadOnlyDictionary<string, string>? environment = null, string? program = null, IEnumerable<string>? options = null)
     {
-        ProcessStartInfo start = new("dotnet", [program ?? GylebookProgram.ProgramPath, "serve", "--book", book, .. urls is null ? (string[])[] : ["--urls", urls]])
+        ProcessStartInfo start = new("dotnet", [program ?? GylebookProgram.ProgramPath, "serve", "--book", book, .. urls is null ? (string[])[] : ["--urls", urls], .. options ?? []])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
@@ -73,6 +74,9 @@ internal sealed class ServedBook : IAsyncDisposable
             throw;
         }
     }
+
+    /// <summary>The next line of its output; waits for it.</summary>
+    public async Task<string> NextLineAsync() => await _process.StandardOutput.ReadLineAsync().WaitAsync(LongestStart) ?? throw new InvalidOperationException("It has ended.");
 
     /// <summary>Waits until its other output has a text in it; gives up quietly after a while, and the caller's assertion tells.</summary>
     public async Task WaitForErrorAsync(string text)

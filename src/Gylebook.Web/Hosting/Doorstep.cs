@@ -1,3 +1,4 @@
+using Gylebook.Web.Hosting.Entry;
 using Microsoft.AspNetCore.Http;
 
 namespace Gylebook.Web.Hosting;
@@ -7,30 +8,30 @@ internal static class Doorstep
 {
     private const string Circuits = "/_blazor";
 
-    private static readonly string[] ThisMachine = ["localhost", "127.0.0.1", "[::1]"];
-
     /// <summary>Answers itself, or lets the request in.</summary>
     /// <param name="context">The request.</param>
+    /// <param name="door">How the book was opened.</param>
     /// <param name="isForThisMachineOnly">Whether the site listens on this machine alone.</param>
     /// <param name="next">The site.</param>
-    public static Task Ask(HttpContext context, bool isForThisMachineOnly, RequestDelegate next)
+    public static Task Ask(HttpContext context, SiteDoor door, bool isForThisMachineOnly, RequestDelegate next)
     {
         HttpRequest request = context.Request;
         if (!request.Host.HasValue)
         {
             // HTTP/1.0 may leave it out; no link could be written on such a page.
-            return RefuseAsync(context, StatusCodes.Status400BadRequest, "Say which host you want: the request has no Host header.");
+            return PlainAnswer.WriteAsync(context, StatusCodes.Status400BadRequest, "Say which host you want: the request has no Host header.");
         }
 
-        if (isForThisMachineOnly && !ThisMachine.Contains(request.Host.Host, StringComparer.OrdinalIgnoreCase))
+        if (!door.Knows(request, isForThisMachineOnly))
         {
-            // A page elsewhere must not reach a book on this machine through a name it made up.
-            return RefuseAsync(context, StatusCodes.Status400BadRequest, "This book is open on this machine only, under the name localhost.");
+            return PlainAnswer.WriteAsync(context, StatusCodes.Status400BadRequest, isForThisMachineOnly && !door.IsForOthers
+                ? "This book is open on this machine only, under the name localhost."
+                : "This book does not go by that name. Start it with --host and the name, if it should.");
         }
 
         if ((request.Path.StartsWithSegments(Circuits) || Changes(request)) && !IsOurs(request))
         {
-            return RefuseAsync(context, StatusCodes.Status403Forbidden, "This page belongs to another site than the book.");
+            return PlainAnswer.WriteAsync(context, StatusCodes.Status403Forbidden, "This page belongs to another site than the book.");
         }
 
         return HttpMethods.IsHead(request.Method) ? HeadAsync(context, next) : next(context);
@@ -65,12 +66,5 @@ internal static class Doorstep
         {
             context.Request.Method = HttpMethods.Head;
         }
-    }
-
-    private static Task RefuseAsync(HttpContext context, int status, string why)
-    {
-        context.Response.StatusCode = status;
-        context.Response.ContentType = "text/plain; charset=utf-8";
-        return context.Response.WriteAsync(why);
     }
 }

@@ -15,9 +15,9 @@ public static class ListenAddress
     /// <param name="url">Such as <c>http://localhost:5080</c>.</param>
     public static string? Fault(string url)
     {
-        if (!url.StartsWith("http://", StringComparison.Ordinal))
+        if (!url.StartsWith("http://", StringComparison.Ordinal) && !IsSecure(url))
         {
-            return $"{url}: an address is written like http://localhost:5080; put a proxy in front for https.";
+            return $"{url}: an address is written like http://localhost:5080 or https://localhost:5443.";
         }
 
         string? host = Host(url);
@@ -31,6 +31,26 @@ public static class ListenAddress
     /// <param name="url">Such as <c>http://127.0.0.1:5080</c>.</param>
     public static bool IsLoopback(string url) =>
         Host(url) is { } host && (IsThis(host) || (IPAddress.TryParse(host, out IPAddress? ip) && IPAddress.IsLoopback(ip)));
+
+    /// <summary>Whether it is https, which takes a certificate.</summary>
+    /// <param name="url">Such as <c>https://localhost:5443</c>.</param>
+    public static bool IsSecure(string url)
+    {
+        ArgumentNullException.ThrowIfNull(url);
+        return url.StartsWith("https://", StringComparison.Ordinal);
+    }
+
+    /// <summary>What one may type to get there: the address itself, or one for each name where it means every interface.</summary>
+    /// <param name="url">Where the site listens.</param>
+    /// <param name="names">Names and addresses of this machine.</param>
+    public static IEnumerable<string> Reached(string url, IEnumerable<string> names)
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        BindingAddress address = BindingAddress.Parse(url);
+        return Every.Contains(address.Host) || (IPAddress.TryParse(address.Host, out IPAddress? ip) && (ip.Equals(IPAddress.Any) || ip.Equals(IPAddress.IPv6Any)))
+            ? names.Select(name => Invariant($"{address.Scheme}://{(name.Contains(':', StringComparison.Ordinal) ? $"[{name}]" : name)}:{address.Port}"))
+            : [url];
+    }
 
     private static bool IsThis(string host) => host.Equals(This, StringComparison.OrdinalIgnoreCase);
 

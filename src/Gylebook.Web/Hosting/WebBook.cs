@@ -2,11 +2,13 @@ using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
 using Gylebook.Web.Features.Recipes.Printing;
 using Gylebook.Web.Features.Recipes.Showing;
+using Gylebook.Web.Hosting.Entry;
 using Gylebook.Web.Layout;
 using Gylebook.Web.Reading;
+using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
@@ -20,6 +22,12 @@ public static class WebBook
     /// <summary>Where the site is when nobody says otherwise: this machine alone can reach it.</summary>
     public const string DefaultUrl = "http://localhost:5080";
 
+    /// <summary>Where it is when it is opened to the local network: plain,</summary>
+    public const string LanUrl = "http://*:5080";
+
+    /// <summary>and with a certificate.</summary>
+    public const string SecureLanUrl = "https://*:5443";
+
     /// <summary>How long a phone may sleep before its page has to be made afresh.</summary>
     private static readonly TimeSpan KeptCircuit = TimeSpan.FromMinutes(15);
 
@@ -28,10 +36,11 @@ public static class WebBook
 
     /// <summary>The site, not yet started.</summary>
     /// <param name="book">The book it shows; the caller closes it.</param>
-    /// <param name="urls">Where to listen, such as <see cref="DefaultUrl"/>.</param>
+    /// <param name="door">Where it is opened, and for whom.</param>
     /// <param name="clock">The time.</param>
-    public static async Task<WebApplication> BuildAsync(Book book, IReadOnlyList<string> urls, TimeProvider clock)
+    public static async Task<WebApplication> BuildAsync(Book book, SiteDoor door, TimeProvider clock)
     {
+        ArgumentNullException.ThrowIfNull(door);
         // Chosen when the book had one reader; since then it is what a browser begins with.
         var usual = ReaderChoice.Of(await book.Settings.ListAsync());
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
@@ -41,14 +50,19 @@ public static class WebBook
             ContentRootPath = AppContext.BaseDirectory,
             EnvironmentName = "Production",
         });
-        builder.WebHost.UseUrls([.. urls]);
-        builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
+        builder.WebHost.UseUrls([.. door.Urls]);
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.ConfigureHttpsDefaults(https => (https.ServerCertificate, https.ServerCertificateChain) = (door.Certificate?.Leaf, door.Certificate?.Chain));
+        });
         Logs(builder.Logging);
         Services(builder.Services);
+        EntryGate.Services(builder.Services, door, book);
         builder.Services.AddSingleton(book).AddSingleton(usual).AddScoped<Reader>().AddSingleton(clock);
 
         WebApplication site = builder.Build();
-        Pipeline(site);
+        Pipeline(site, door);
         return site;
     }
 
@@ -62,7 +76,7 @@ public static class WebBook
         logs.AddSimpleConsole(console => (console.SingleLine, console.ColorBehavior) = (true, LoggerColorBehavior.Disabled));
         logs.Services.Configure<ConsoleLoggerOptions>(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
         logs.SetMinimumLevel(LogLevel.Warning);
-        // Its one warning says that pages do not outlive the program, which is as we want it.
+        // Its warnings say that pages do not outlive the program, or that keys lie as they are: where, the guide says.
         logs.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         // What stops the start is told once, in a line, by whoever started it.
         logs.AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
@@ -74,7 +88,6 @@ public static class WebBook
         services.AddProblemDetails();
         services.AddSingleton(BandDraws.Usual);
         services.AddScoped<GyleDesk>();
-        services.AddDataProtection().UseEphemeralDataProtectionProvider();
         services.AddHostedService<SlowSweep>();
         services.AddRazorComponents().AddInteractiveServerComponents(circuits =>
         {
@@ -83,11 +96,11 @@ public static class WebBook
         });
     }
 
-    private static void Pipeline(WebApplication site)
+    private static void Pipeline(WebApplication site, SiteDoor door)
     {
         site.Use(SafeHeaders.Add);
         // Asked for each request: the addresses are known for certain only when the site has started.
-        site.Use((context, next) => Doorstep.Ask(context, IsForThisMachineOnly(site), next));
+        site.Use((context, next) => Doorstep.Ask(context, door, IsForThisMachineOnly(site), next));
         site.UseWhen(
             context => context.Request.Path.StartsWithSegments("/api"),
             api => api.UseExceptionHandler().UseStatusCodePages());
@@ -97,11 +110,23 @@ public static class WebBook
                 .UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true));
         // After the two above, so that a path they rewrite finds its page.
         site.UseRouting();
+        EntryGate.Use(site, door);
         site.UseAntiforgery();
-        site.MapStaticAssets();
+        site.MapStaticAssets().OpenTo(EntryPaths.Exempt.StaticFiles);
+        EntryPages.Map(site);
         FileDownloads.Map(site);
         SheetPages.Map(site);
         BrewApi.Map(site);
-        site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null);
+        site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null)
+            .Add(Circuits);
+    }
+
+    /// <summary>A page that is open holds a connection, a helper's too: which pages those are, the pages themselves say.</summary>
+    private static void Circuits(EndpointBuilder built)
+    {
+        if (built is RouteEndpointBuilder { RoutePattern.RawText: { } path } && path.TrimStart('/').StartsWith('_'))
+        {
+            built.Metadata.Add(new AuthorizeAttribute(Who.OnBrewDay));
+        }
     }
 }

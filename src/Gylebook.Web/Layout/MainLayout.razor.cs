@@ -1,6 +1,9 @@
+using System.Security.Claims;
 using Gylebook.Web.Features.Trouble;
+using Gylebook.Web.Hosting.Entry;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.JSInterop;
 
 namespace Gylebook.Web.Layout;
@@ -14,6 +17,8 @@ public sealed partial class MainLayout : IDisposable
     private PageScript? _unsent;
     private PageScript? _reader;
     private string? _worn;
+    private bool _isHelper;
+    private bool _wasAsked;
 
     /// <summary>Where we are.</summary>
     [Inject]
@@ -26,6 +31,10 @@ public sealed partial class MainLayout : IDisposable
     /// <summary>The way to the browser.</summary>
     [Inject]
     public required IJSRuntime Script { get; init; }
+
+    /// <summary>Who came in.</summary>
+    [CascadingParameter]
+    public Task<AuthenticationState>? Entered { get; set; }
 
     // A bare #page would be read against the base address, and lead to Today.
     private string SkipTo => new Uri(Navigation.Uri).PathAndQuery + "#page";
@@ -69,7 +78,15 @@ public sealed partial class MainLayout : IDisposable
     }
 
     /// <inheritdoc/>
-    protected override void OnParametersSet() => _boundary?.Recover();
+    protected override async Task OnParametersSetAsync()
+    {
+        _boundary?.Recover();
+        if (Entered is not null)
+        {
+            ClaimsPrincipal who = (await Entered).User;
+            (_isHelper, _wasAsked) = (Who.RoleOf(who) == Who.Helper, Who.WasAsked(who));
+        }
+    }
 
     /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)

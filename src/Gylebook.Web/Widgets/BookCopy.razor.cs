@@ -1,6 +1,8 @@
 using System.Globalization;
 using Gylebook.Store;
+using Gylebook.Web.Hosting.Entry;
 using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Authorization;
 
 namespace Gylebook.Web.Widgets;
 
@@ -8,6 +10,7 @@ namespace Gylebook.Web.Widgets;
 public sealed partial class BookCopy
 {
     private string _said = "";
+    private bool _isHelper;
 
     /// <summary>The book.</summary>
     [Inject]
@@ -16,6 +19,13 @@ public sealed partial class BookCopy
     /// <summary>The time, for the name of the copy.</summary>
     [Inject]
     public required TimeProvider Clock { get; init; }
+
+    /// <summary>Who came in: a helper writes no copies.</summary>
+    [CascadingParameter]
+    public Task<AuthenticationState>? Entered { get; set; }
+
+    /// <inheritdoc/>
+    protected override async Task OnParametersSetAsync() => _isHelper = Entered is not null && Who.RoleOf((await Entered).User) == Who.Helper;
 
     private async Task WriteAsync()
     {

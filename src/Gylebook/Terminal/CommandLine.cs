@@ -8,6 +8,9 @@ internal static class CommandLine
     /// <summary>What the parser (Spectre.Console.Cli 0.57.2) hands over when the last option lacks its value.</summary>
     public const string MissingValue = "__default_command";
 
+    /// <summary>Options that need no verb before them.</summary>
+    private static readonly string[] Serving = ["--book", "--urls", "--lan", "--host", "--cert", "--cert-key"];
+
     /// <summary>Refuses the first option that was named without its value.</summary>
     /// <param name="options">Each option's name, what must follow it, and what did.</param>
     public static ValidationResult NoneLacksItsValue(params ReadOnlySpan<(string Name, string Wants, string? Value)> options)
@@ -32,10 +35,7 @@ internal static class CommandLine
 
     /// <summary>The arguments, with the verb <c>serve</c> in front when they start without one.</summary>
     public static string[] WithVerb(string[] arguments) =>
-        arguments.Length == 0 || arguments[0] is "--book" or "--urls" || arguments[0].StartsWith("--book=", StringComparison.Ordinal)
-            || arguments[0].StartsWith("--urls=", StringComparison.Ordinal)
-            ? ["serve", .. arguments]
-            : arguments;
+        arguments.Length == 0 || Serving.Contains(arguments[0].Split('=')[0]) ? ["serve", .. arguments] : arguments;
 
     /// <summary>A message on one line.</summary>
     public static string OneLine(string message) =>

@@ -17,9 +17,16 @@ internal abstract class BookOption : JsonSettings
     /// <param name="purpose">What it is wanted for: <c>to put files into</c>.</param>
     /// <param name="cancellation">Stops waiting.</param>
     /// <param name="makes">Whether a new one is made where there is none.</param>
-    public async Task<Book?> OpenAsync(string purpose, CancellationToken cancellation, bool makes = false)
+    public Task<Book?> OpenAsync(string purpose, CancellationToken cancellation, bool makes = false) => OpenAsync(Book, purpose, cancellation, makes);
+
+    /// <summary>Opens a book; null, and said so, when there is none.</summary>
+    /// <param name="given">The book's file; null for the one in the data folder.</param>
+    /// <param name="purpose">What it is wanted for: <c>to put files into</c>.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    /// <param name="makes">Whether a new one is made where there is none.</param>
+    public static async Task<Book?> OpenAsync(string? given, string purpose, CancellationToken cancellation, bool makes = false)
     {
-        string file = BookLocation.Find(Book);
+        string file = BookLocation.Find(given);
         if (!makes && !File.Exists(file))
         {
             Console.Error.WriteLine($"{file}: there is no book here {purpose}. gylebook without a verb makes one.");

@@ -2,6 +2,7 @@ using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
 using Gylebook.Pictures;
 using Gylebook.Store;
+using Gylebook.Web.Hosting.Entry;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -17,11 +18,11 @@ internal static class BrewApi
     /// <summary>Answers the addresses under <c>/api/gyles/</c>.</summary>
     public static void Map(WebApplication site)
     {
-        RouteGroupBuilder gyle = site.MapGroup("/api/gyles/{id:guid}");
+        RouteGroupBuilder gyle = site.MapGroup("/api/gyles/{id:guid}").RequireAuthorization(Who.OnBrewDay);
         gyle.MapGet("/log", LogAsync);
         gyle.MapPost("/log", TakeAsync);
         gyle.MapGet("/changes", ChangesAsync);
-        site.MapGet("/gyles/{id:guid}/brew/forecast", ForecastAsync);
+        site.MapGet("/gyles/{id:guid}/brew/forecast", ForecastAsync).RequireAuthorization(Who.OnBrewDay);
     }
 
     /// <summary>The part of the page that a reading moves, as HTML.</summary>

@@ -11,7 +11,7 @@ function brew(root) {
   const planned = all('section[data-step]').map(section => section.dataset.step);
   let log = newest(JSON.parse(document.getElementById('brew-log').textContent), stored(seen) ?? []);
   let outbox = stored(key) ?? [];
-  let at = null, shown = null, sending = false, bell = null, rings = new Set();
+  let at = null, shown = null, sending = false, locked = false, bell = null, rings = new Set();
 
   // ---- What happened: the log folded, as the book folds it.
   function fold() {
@@ -96,7 +96,11 @@ function brew(root) {
 
   async function ask(url, options = {}) {
     const answer = await fetch(url, { ...options, signal: AbortSignal.timeout(15000) });
-    if (!answer.ok) {
+    locked = answer.status === 401 || new URL(answer.url).pathname === '/enter';
+    if (locked) {
+      draw();
+    }
+    if (locked || !answer.ok) {
       throw new Error(answer.status);
     }
     return answer;
@@ -129,9 +133,10 @@ function brew(root) {
     go.textContent = at === null ? 'To the gyle' : waits ? `Start ${Math.round(section.dataset.minutes)} min` : now.state(at) === 'open' ? (next ? `Done: next, ${title(next)}` : 'Done') : next ? `Next: ${title(next)}` : 'Close';
     go.dataset.does = at === null ? 'leave' : waits ? 'start' : 'done';
     $('[data-back]').disabled = place === 0;
-    $('[data-kept]').textContent = outbox.length ? `Waiting to be sent (${outbox.length})` : 'Saved in the book';
-    $('.kept').classList.toggle('sent', outbox.length === 0);
-    $('[data-send]').hidden = outbox.length === 0;
+    $('[data-kept]').textContent = outbox.length ? `Waiting ${locked ? 'for the password' : 'to be sent'} (${outbox.length})` : locked ? 'Waiting for the password' : 'Saved in the book';
+    $('.kept').classList.toggle('sent', outbox.length === 0 && !locked);
+    $('[data-send]').hidden = outbox.length === 0 && !locked;
+    $('[data-send]').textContent = locked ? 'Say it' : 'Send';
     write(now);
     clocks(now);
     if (shown !== at) {
@@ -272,7 +277,7 @@ function brew(root) {
     } else if (on('[data-heard]')) {
       tap('heard', { step: $('[data-rung]').dataset.step, what: '' });
     } else if (on('[data-send]')) {
-      send();
+      locked ? location.assign(`enter?back=${encodeURIComponent(location.pathname)}`) : send();
     } else if (on('[data-bell]')) {
       bell ??= new AudioContext();
       bell.resume().then(() => { beep(); $('[data-bell]').textContent = 'Bell on'; $('[data-bell]').setAttribute('aria-pressed', 'true'); });
