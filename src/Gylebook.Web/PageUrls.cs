@@ -65,6 +65,9 @@ public static class PageUrls
     /// <summary>A gyle's brew day.</summary>
     public static string BrewDay(Guid id) => $"{Gyle(id)}/brew";
 
+    /// <summary>A gyle's brew day as a sheet to print.</summary>
+    public static string GyleSheet(Guid id) => $"{Gyle(id)}/sheet";
+
     /// <summary>One kit, with a panel open; null for none.</summary>
     public static string Kit(Guid id, string? panel = null) => Asking($"kits/{id}", ("open", panel));
 

@@ -79,7 +79,7 @@ public sealed record SheetPart(string Name, string Aside, IReadOnlyList<SheetRow
 /// <param name="Brings">What it brings: its share of the grist, its bitterness; empty for nothing to tell.</param>
 public sealed record SheetRow(string What, string When, string Amount, string Brings);
 
-/// <summary>A grave caution.</summary>
+/// <summary>A caution, in brief and in full.</summary>
 /// <param name="Mark">It in two or three words.</param>
 /// <param name="Message">What to look out for, and what to do.</param>
 public sealed record SheetCaution(string Mark, string Message);

@@ -26,18 +26,7 @@ public static class RecipeSheetHtml
         ArgumentNullException.ThrowIfNull(sheet);
         SheetRoom room = SheetRoom.For(sheet);
         MarkupPen pen = new();
-        pen.Raw("<!DOCTYPE html>\n");
-        pen.Start("html", ("lang", "en"));
-        Head(pen, sheet, styleAddress, iconAddress);
-        pen.Start("body");
-        if (back is not null)
-        {
-            pen.Start("nav", ("aria-label", "Away from the sheet"));
-            pen.Words("a", "Back to the recipe", ("href", back));
-            pen.Words("p", "Your browser prints this sheet on one page of A4.");
-            pen.End("nav");
-        }
-
+        SheetPaper.Begin(pen, $"{sheet.Name}, recipe sheet", StyleSheet, styleAddress, iconAddress, back is null ? null : (back, "Back to the recipe"));
         pen.Start("main", ("class", Invariant($"sheet size-{room.Size}")));
         Mast(pen, sheet);
         pen.Start("div", ("class", "columns"));
@@ -52,32 +41,8 @@ public static class RecipeSheetHtml
         pen.End("div");
         Foot(pen, sheet, room);
         pen.End("main");
-        pen.End("body");
-        pen.End("html");
+        SheetPaper.End(pen);
         return pen.ToString();
-    }
-
-    private static void Head(MarkupPen pen, RecipeSheet sheet, string? styleAddress, string? iconAddress)
-    {
-        pen.Start("head");
-        pen.Element("meta", ("charset", "utf-8"));
-        pen.Element("meta", ("name", "viewport"), ("content", "width=device-width, initial-scale=1"));
-        pen.Words("title", $"{sheet.Name}, recipe sheet");
-        if (iconAddress is not null)
-        {
-            pen.Element("link", ("rel", "icon"), ("type", "image/svg+xml"), ("href", iconAddress));
-        }
-
-        if (styleAddress is not null)
-        {
-            pen.Element("link", ("rel", "stylesheet"), ("href", styleAddress));
-        }
-        else
-        {
-            pen.Raw($"<style>\n{StyleSheet}</style>\n");
-        }
-
-        pen.End("head");
     }
 
     private static void Mast(MarkupPen pen, RecipeSheet sheet)
@@ -147,10 +112,7 @@ public static class RecipeSheetHtml
 
         foreach (SheetCaution caution in part.Cautions)
         {
-            pen.Start("p", ("class", "grave"));
-            pen.Words("b", caution.Mark + ".");
-            pen.Words("span", caution.Message);
-            pen.End("p");
+            SheetPaper.Grave(pen, caution);
         }
 
         pen.End("section");

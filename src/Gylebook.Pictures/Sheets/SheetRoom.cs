@@ -6,9 +6,11 @@ namespace Gylebook.Pictures.Sheets;
 /// <param name="HasNotes">Whether there is room for the brewer's notes.</param>
 internal sealed record SheetRoom(int Size, bool HasNotes)
 {
-    private const double MillimetresPerPoint = 25.4 / 72;
+    /// <summary>A point on paper.</summary>
+    internal const double MillimetresPerPoint = 25.4 / 72;
+    /// <summary>From line to line.</summary>
+    internal const double LineEms = 1.3;
     private const double LetterEms = 0.53;
-    private const double LineEms = 1.3;
     private const double PageHeight = 275;
     private const double PageWidth = 184;
     private const double LeftWidth = 116;
@@ -51,7 +53,9 @@ internal sealed record SheetRoom(int Size, bool HasNotes)
         + part.Rows.Sum(row => (LineEms * Math.Max(Lines(row.What, NameWidth, em), Lines(row.When, WhenWidth, em))) + 0.3)
         + part.Cautions.Sum(caution => Paragraph(caution.Mark + caution.Message, LeftWidth, em) + 0.3);
 
-    private static double Paragraph(string text, double width, double em) => (LineEms * Lines(text, width, em)) + 0.2;
+    /// <summary>Em that a paragraph is high.</summary>
+    internal static double Paragraph(string text, double width, double em) => (LineEms * Lines(text, width, em)) + 0.2;
 
-    private static int Lines(string text, double width, double em) => Math.Max(1, (int)Math.Ceiling(text.Length * LetterEms * em / width));
+    /// <summary>Lines that a text takes.</summary>
+    internal static int Lines(string text, double width, double em) => Math.Max(1, (int)Math.Ceiling(text.Length * LetterEms * em / width));
 }

@@ -1,5 +1,6 @@
 using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
+using Gylebook.Web.Features.Gyles.Printing;
 using Gylebook.Web.Features.Recipes.Printing;
 using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Hosting.Entry;
@@ -117,6 +118,7 @@ public static class WebBook
         FileDownloads.Map(site);
         SheetPages.Map(site);
         BrewApi.Map(site);
+        BrewSheetPages.Map(site);
         site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null)
             .Add(Circuits);
     }

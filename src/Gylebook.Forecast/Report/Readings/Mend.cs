@@ -10,6 +10,12 @@ namespace Gylebook.Forecast.Report.Readings;
 /// <param name="Off">How far it lands from the plan, in what the models leave open anyway.</param>
 public sealed record Mend(string Words, double? Minutes, IReadOnlyList<Landing> Lands, double Off)
 {
+    /// <summary>What is to be done where nothing is.</summary>
+    public const string LetBe = "let it be";
+
+    /// <summary>Whether it changes anything.</summary>
+    public bool IsChange => Words != LetBe;
+
     /// <summary>What it costs more than letting it be, by the lots the recipe names; null where they have no price, or nothing is bought for it.</summary>
     public Price? Cost { get; init; }
 

@@ -33,7 +33,6 @@ internal sealed class MendSearch(BrewPlan planned, RunOutcome plan, AfterReading
     private const double GravityClose = 2e-6, IbuClose = 0.02, VolumesClose = 1e-3, CellsClose = 1e-3;
     private const double ShortestBoil = 20, MostMinutesMore = 120, MostShare = 0.5, MostTimes = 4, WorthDoing = 0.9, Half = 0.5;
     private const int MostTold = 5;
-    private const string LetBe = "let it be";
 
     private static readonly Readout[] Told =
         [BeerReadouts.OriginalGravity, BeerReadouts.PackagedLitres, BeerReadouts.Bitterness, BeerReadouts.FinalGravity, BeerReadouts.AlcoholByVolume];
@@ -46,7 +45,7 @@ internal sealed class MendSearch(BrewPlan planned, RunOutcome plan, AfterReading
 
     private IReadOnlyList<Mend> From(ReadingPoint latest, string seed)
     {
-        Trial asIs = Tried(LetBe, 0, WithLiquorAsPoured(planned.Recipe));
+        Trial asIs = Tried(Mend.LetBe, 0, WithLiquorAsPoured(planned.Recipe));
         if (asIs.Run is null)
         {
             return [];
@@ -168,7 +167,7 @@ internal sealed class MendSearch(BrewPlan planned, RunOutcome plan, AfterReading
             return [];
         }
 
-        string first = trial.Words == LetBe ? "" : $"{trial.Words}, and ";
+        string first = trial.Words == Mend.LetBe ? "" : $"{trial.Words}, and ";
         return Solved(
             times => recipe with { Ingredients = [.. recipe.Ingredients.Select(line => IsBoiledHop(line) ? line with { Amount = line.Amount.Times(times) } : line)] },
             BeerReadouts.Bitterness, ibu, new(1 / MostTimes, MostTimes), 1, 2, times => Invariant($"{first}weigh the hops of the boil {100 * (times - 1):+0;−0} %"), _ => trial.Minutes);

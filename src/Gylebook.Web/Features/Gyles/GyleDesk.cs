@@ -162,6 +162,12 @@ public sealed record OpenGyle(GyleLine Line, GylePlan Plan, GyleLog Log)
     /// <summary>The portion that the whole brew is.</summary>
     public long Whole => Line.Portions[0].Id;
 
+    /// <summary>When brew day began.</summary>
+    public DateTimeOffset Start => Line.Started ?? Plan.Frozen;
+
+    /// <summary>When yeast was pitched; null while it was not.</summary>
+    public DateTimeOffset? Pitched => Log.Steps.FirstOrDefault(now => now is { Step.Key: "pitch", State: StepState.Done })?.At;
+
     /// <summary>What was read, as it was typed.</summary>
     public IReadOnlyList<TakenReading> Taken =>
         [.. Log.Readings.Select(reading => reading.Typed is { } typed ? ReadingsFile.ReadEntry(typed).Reading : null).OfType<TakenReading>()];
