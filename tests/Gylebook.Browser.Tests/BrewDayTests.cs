@@ -176,7 +176,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
         IPAddress mine = NetworkInterface.GetAllNetworkInterfaces().SelectMany(card => card.GetIPProperties().UnicastAddresses)
             .Select(address => address.Address).First(address => address.AddressFamily == AddressFamily.InterNetwork && !IPAddress.IsLoopback(address));
         await using RunningGylebook gylebook = await RunningGylebook.StartAsync(at: $"http://{mine}:{RunningGylebook.FreePort()}");
-        IPage page = await PhoneAsync(gylebook.Url);
+        IPage page = await EntryTests.ComeInFirstAsync(gylebook, await PhoneAsync(gylebook.Url), "/recipes");
         BrewTab brew = await StartedAsync(page, "Plain Bitter");
         Assert.False(await page.EvaluateAsync<bool>("() => isSecureContext"));
         await Assertions.Expect(page.Locator("[data-insecure]")).ToBeVisibleAsync();
@@ -279,8 +279,9 @@ internal sealed class BrewTab(IPage page)
 
     public async Task<IReadOnlyList<(string Kind, string What)>> LogAsync(string url)
     {
-        using HttpClient client = new() { BaseAddress = new Uri(url) };
-        using var log = JsonDocument.Parse(await client.GetStringAsync($"/api/gyles/{Gyle}/log"));
+        // With the tab's own cookies: the book may ask for a password.
+        IAPIResponse answer = await page.APIRequest.GetAsync($"{url}/api/gyles/{Gyle}/log");
+        using var log = JsonDocument.Parse(await answer.TextAsync());
         return [.. log.RootElement.EnumerateArray().Select(entry => (entry.GetProperty("kind").GetString()!, entry.GetProperty("what").GetString()!))];
     }
 }

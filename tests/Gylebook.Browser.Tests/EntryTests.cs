@@ -16,7 +16,7 @@ public sealed class EntryTests(ChromiumFixture chromium)
         string brew = await StartAsync(owner);
         await owner.OpenAsync("/settings");
         await owner.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Passwords" }).ClickAsync();
-        await owner.WaitForURLAsync("**/passwords");
+        await Assertions.Expect(owner.GetByLabel("Your own password")).ToBeVisibleAsync();
         await owner.HasNoBarrierAsync("passwords");
         await owner.GetByLabel("Your own password").FillAsync(Owners);
         await owner.GetByLabel("The helper's password").FillAsync(Helpers);
@@ -84,7 +84,11 @@ public sealed class EntryTests(ChromiumFixture chromium)
             "() => navigator.serviceWorker.register('brew-worker.js', { scope: '/gyles/' }).then(() => '', refused => refused.message)"), StringComparison.Ordinal);
     }
 
-    private async Task<IPage> ComeInFirstAsync(RunningGylebook gylebook, string path)
+    private async Task<IPage> ComeInFirstAsync(RunningGylebook gylebook, string path) =>
+        await ComeInFirstAsync(gylebook, await chromium.TabAsync(gylebook.Url), path);
+
+    /// <summary>Comes in with the code that the terminal prints, and is on that page then.</summary>
+    internal static async Task<IPage> ComeInFirstAsync(RunningGylebook gylebook, IPage page, string path)
     {
         string line;
         do
@@ -92,7 +96,6 @@ public sealed class EntryTests(ChromiumFixture chromium)
             line = await gylebook.NextLineAsync();
         }
         while (!line.Contains("with this code: ", StringComparison.Ordinal));
-        IPage page = await chromium.TabAsync(gylebook.Url);
         await page.GotoAsync(path);
         await page.HasNoBarrierAsync("the first password");
         await page.PictureAsync("first-password");
