@@ -1,5 +1,6 @@
 using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
+using Gylebook.Web.Features.Gyles.Calendars;
 using Gylebook.Web.Features.Gyles.Printing;
 using Gylebook.Web.Features.Recipes.Printing;
 using Gylebook.Web.Features.Recipes.Showing;
@@ -104,6 +105,7 @@ public static class WebBook
         SheetPages.Map(site);
         BrewApi.Map(site);
         BrewSheetPages.Map(site);
+        CalendarDownloads.Map(site);
         site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null);
     }
 }
