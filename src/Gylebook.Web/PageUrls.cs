@@ -68,6 +68,9 @@ public static class PageUrls
     /// <summary>A gyle's brew day as a sheet to print.</summary>
     public static string GyleSheet(Guid id) => $"{Gyle(id)}/sheet";
 
+    /// <summary>A gyle's days as a calendar file.</summary>
+    public static string GyleCalendar(Guid id) => $"{Gyle(id)}/days.ics";
+
     /// <summary>One kit, with a panel open; null for none.</summary>
     public static string Kit(Guid id, string? panel = null) => Asking($"kits/{id}", ("open", panel));
 

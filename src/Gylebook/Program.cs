@@ -74,7 +74,8 @@ app.Configure(verbs =>
     verbs.AddCommand<ExportVerb>("export")
         .WithDescription("Takes one of them out of the book as its file, letter for letter, or a recipe as a sheet to print.")
         .WithExample("export", "\"Hedgerow Brown\"", "--out", "hedgerow-brown.json")
-        .WithExample("export", "my-beer.json", "--as", "html", "--out", "my-beer.html");
+        .WithExample("export", "my-beer.json", "--as", "html", "--out", "my-beer.html")
+        .WithExample("export", "\"Bitter, the first\"", "--as", "ics", "--out", "bitter.ics");
     verbs.AddBranch("gyle", gyle =>
     {
         gyle.SetDescription("Starts a gyle of a recipe, tells its brew day step by step, takes readings, and says what they mean.");

@@ -15,7 +15,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
     public async Task From_the_recipe_to_the_pitch_with_readings_and_a_mend()
     {
         await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
-        BrewTab brew = await StartedAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
+        BrewTab brew = await BrewTab.StartAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
         await brew.Page.HasNoBarrierAsync("brew day");
         await brew.ToAsync("Strike");
         await brew.Page.GetByRole(AriaRole.Checkbox, new PageGetByRoleOptions { Name = "pale ale malt" }).CheckAsync();
@@ -45,7 +45,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
     public async Task What_a_thumb_has_to_meet_is_large_and_from_two_metres_it_can_be_read()
     {
         await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
-        BrewTab phone = await StartedAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
+        BrewTab phone = await BrewTab.StartAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
         await phone.ToAsync("Copper-up");
         string[] small = await phone.Page.EvaluateAsync<string[]>(
             """
@@ -70,7 +70,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
     public async Task Two_phones_see_each_tap_within_a_second()
     {
         await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
-        BrewTab one = await StartedAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
+        BrewTab one = await BrewTab.StartAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
         IPage page = await PhoneAsync(gylebook.Url);
         await page.GotoAsync(new Uri(one.Page.Url).PathAndQuery);
         BrewTab other = new(page);
@@ -88,7 +88,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
         await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
         IPage page = await PhoneAsync(gylebook.Url);
         await page.Clock.InstallAsync();
-        BrewTab brew = await StartedAsync(page, "Plain Bitter");
+        BrewTab brew = await BrewTab.StartAsync(page, "Plain Bitter");
         await brew.ToAsync("Rest 66 °C");
         await brew.GoAsync();
         await page.Clock.RunForAsync(1000);
@@ -135,7 +135,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
     {
         RunningGylebook gylebook = await RunningGylebook.StartAsync();
         await using Wire wire = new(gylebook.Url);
-        BrewTab brew = await StartedAsync(await PhoneAsync(wire.Url), "Plain Bitter");
+        BrewTab brew = await BrewTab.StartAsync(await PhoneAsync(wire.Url), "Plain Bitter");
         List<string> tapped = [];
         for (int i = 0; i < 20; i++)
         {
@@ -176,8 +176,13 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
         IPAddress mine = NetworkInterface.GetAllNetworkInterfaces().SelectMany(card => card.GetIPProperties().UnicastAddresses)
             .Select(address => address.Address).First(address => address.AddressFamily == AddressFamily.InterNetwork && !IPAddress.IsLoopback(address));
         await using RunningGylebook gylebook = await RunningGylebook.StartAsync(at: $"http://{mine}:{RunningGylebook.FreePort()}");
+<<<<<<< HEAD
         IPage page = await EntryTests.ComeInFirstAsync(gylebook, await PhoneAsync(gylebook.Url), "/recipes");
         BrewTab brew = await StartedAsync(page, "Plain Bitter");
+=======
+        IPage page = await PhoneAsync(gylebook.Url);
+        BrewTab brew = await BrewTab.StartAsync(page, "Plain Bitter");
+>>>>>>> sheet
         Assert.False(await page.EvaluateAsync<bool>("() => isSecureContext"));
         await Assertions.Expect(page.Locator("[data-insecure]")).ToBeVisibleAsync();
         await page.Context.SetOfflineAsync(true);
@@ -193,7 +198,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
     public async Task Another_site_may_not_write_into_the_log()
     {
         await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
-        BrewTab brew = await StartedAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
+        BrewTab brew = await BrewTab.StartAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
         using HttpClient client = new() { BaseAddress = new Uri(gylebook.Url) };
         string entry = $$"""[{ "id": "{{Guid.NewGuid()}}", "at": "2026-11-30T10:00:00Z", "kind": "said", "what": "from afar" }]""";
         using HttpRequestMessage request = new(HttpMethod.Post, $"/api/gyles/{brew.Gyle}/log") { Content = new StringContent(entry, null, "application/json") };
@@ -204,9 +209,23 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
     }
 
     private Task<IPage> PhoneAsync(string url) => chromium.TabAsync(url, PhoneWidth, PhoneHeight, touch: true);
+}
 
+<<<<<<< HEAD
     /// <summary>Starts a gyle of a recipe, and is on its brew day then.</summary>
     internal static async Task<BrewTab> StartedAsync(IPage page, string recipe)
+=======
+/// <summary>Brew day in a tab, by what stands on it.</summary>
+/// <param name="page">The page.</param>
+internal sealed class BrewTab(IPage page)
+{
+    public IPage Page => page;
+
+    public string Gyle => new Uri(page.Url).Segments[^2].TrimEnd('/');
+
+    /// <summary>Starts a gyle of a recipe of the demo, from the list of recipes.</summary>
+    public static async Task<BrewTab> StartAsync(IPage page, string recipe)
+>>>>>>> sheet
     {
         await page.OpenAsync("/recipes");
         await page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = recipe, Exact = true }).ClickAsync();
@@ -219,15 +238,6 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
         await Assertions.Expect(page.Locator("[data-kept]")).ToHaveTextAsync("Saved in the book");
         return new BrewTab(page);
     }
-}
-
-/// <summary>Brew day in a tab, by what stands on it.</summary>
-/// <param name="page">The page.</param>
-internal sealed class BrewTab(IPage page)
-{
-    public IPage Page => page;
-
-    public string Gyle => new Uri(page.Url).Segments[^2].TrimEnd('/');
 
     public ILocator Say => page.Locator(".steps > section:not([hidden]) .say");
 

@@ -57,6 +57,24 @@ public sealed class GyleTests : IDisposable
     }
 
     [Fact]
+    public void Its_days_are_written_for_a_calendar_and_what_is_no_gyle_is_said()
+    {
+        Assert.Equal(0, Gyle("start", SampleFile.Recipe("hedgerow-brown"), "--as", "Days").ExitCode);
+        string file = Path.Combine(_folder, "days.ics");
+        Ran ran = GylebookProgram.Run(["export", "days", "--as", "ics", "--out", file, "--book", Book]);
+        Assert.Equal(0, ran.ExitCode);
+        Assert.Contains("gyle \"Days\", as days for a calendar, is written to", ran.Output, StringComparison.Ordinal);
+        string text = File.ReadAllText(file);
+        Assert.StartsWith("BEGIN:VCALENDAR\r\n", text, StringComparison.Ordinal);
+        Assert.Contains("SUMMARY:Days: Add to the fermenter\r\n", text, StringComparison.Ordinal);
+
+        Assert.Contains("there is a calendar file already", GylebookProgram.Run(["export", "days", "--as", "ics", "--out", file, "--book", Book]).Errors, StringComparison.Ordinal);
+        Ran none = GylebookProgram.Run(["export", "nobody", "--as", "ics", "--book", Book]);
+        Assert.Equal((1, ""), (none.ExitCode, none.Output));
+        Assert.Contains("nobody: there is no gyle of that name in the book", none.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_recipe_that_cannot_be_brewed_starts_nothing()
     {
         string file = Path.Combine(_folder, "no.json");

@@ -50,8 +50,10 @@ public sealed class RecipeSheetTests : IDisposable
     }
 
     [Theory]
-    [InlineData("--as pdf: must be html.", "--as", "pdf")]
+    [InlineData("--as pdf: must be html or ics.", "--as", "pdf")]
     [InlineData("--kind kit: must be recipe with --as html", "--as", "html", "--kind", "kit")]
+    [InlineData("--kind kit: does not go with --as ics, which is of a gyle.", "--as", "ics", "--kind", "kit")]
+    [InlineData("--kit some.json: goes with --as html alone.", "--as", "ics", "--kit", "some.json")]
     [InlineData("--kit some.json: goes with --as html alone.", "--kit", "some.json")]
     [InlineData("Option '--as' needs a form after it.", "--as")]
     public void Words_that_do_not_fit_are_told_with_their_limit(string says, params string[] words)

@@ -59,7 +59,7 @@ public static class BrewSheetHtml
     {
         pen.Start("thead");
         pen.Start("tr");
-        foreach (string title in (string[])["Step", "Do", "Clock", "Read (plan)"])
+        foreach (string title in (string[])["Step", "Clock", "Do", "Read (plan)"])
         {
             pen.Words("th", title, ("scope", "col"));
         }
@@ -75,7 +75,8 @@ public static class BrewSheetHtml
         Box(pen);
         pen.Words("span", Invariant($"{number}"));
         pen.End("td");
-        pen.Start("td");
+        pen.Words("td", "", ("class", "clock"));
+        pen.Start("td", ("colspan", step.Blanks.Count > 0 ? "1" : "2"));
         pen.Start("p");
         pen.Words("b", step.Title, ("class", "title"));
         pen.Words("span", step.Say);
@@ -98,9 +99,18 @@ public static class BrewSheetHtml
 
         InFull(pen, step.Cautions, room);
         pen.End("td");
-        pen.Words("td", "", ("class", "clock"));
+        if (step.Blanks.Count > 0)
+        {
+            Blanks(pen, step.Blanks);
+        }
+
+        pen.End("tr");
+    }
+
+    private static void Blanks(MarkupPen pen, IReadOnlyList<BrewSheetBlank> blanks)
+    {
         pen.Start("td", ("class", "read"));
-        foreach (BrewSheetBlank blank in step.Blanks)
+        foreach (BrewSheetBlank blank in blanks)
         {
             pen.Start("p");
             pen.Words("span", blank.Planned.Length > 0 ? $"{blank.What} ({blank.Planned})" : blank.What);
@@ -109,7 +119,6 @@ public static class BrewSheetHtml
         }
 
         pen.End("td");
-        pen.End("tr");
     }
 
     /// <summary>Grave ones always, the others where there is room.</summary>

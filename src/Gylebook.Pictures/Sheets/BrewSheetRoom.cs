@@ -7,7 +7,7 @@ namespace Gylebook.Pictures.Sheets;
 /// <param name="HasAllCautions">Whether cautions that are not grave stand in full too.</param>
 internal sealed record BrewSheetRoom(int Size, bool HasNotes, bool HasAllCautions)
 {
-    private const double PageHeight = 275, PageWidth = 190, DoWidth = 108, HalfWidth = 92;
+    private const double PageHeight = 275, PageWidth = 190, DoWidth = 104, WideWidth = 162, HalfWidth = 92;
     private const double BetweenSteps = 0.55, BlankEms = 1.75;
 
     /// <summary>Points of the classes in the style sheet, the largest first.</summary>
@@ -40,10 +40,11 @@ internal sealed record BrewSheetRoom(int Size, bool HasNotes, bool HasAllCaution
 
     private double StepEms(BrewSheetStep step, double em)
     {
-        double doing = SheetRoom.Paragraph($"{step.Title}  {step.Say}{Marks(step.Cautions)}", DoWidth, em) + CautionEms(step.Cautions, DoWidth, em);
+        double width = step.Blanks.Count > 0 ? DoWidth : WideWidth;
+        double doing = SheetRoom.Paragraph($"{step.Title}  {step.Say}{Marks(step.Cautions)}", width, em) + CautionEms(step.Cautions, width, em);
         if (step.Items.Count > 0)
         {
-            doing += SheetRoom.Paragraph(string.Concat(step.Items.Select(item => $"{item.What} {item.Amount}       ")), DoWidth, em);
+            doing += SheetRoom.Paragraph(string.Concat(step.Items.Select(item => $"{item.What} {item.Amount}       ")), width, em);
         }
 
         return Math.Max(doing, BlankEms * step.Blanks.Count) + BetweenSteps;

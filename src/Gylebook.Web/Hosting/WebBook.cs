@@ -1,5 +1,6 @@
 using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
+using Gylebook.Web.Features.Gyles.Calendars;
 using Gylebook.Web.Features.Gyles.Printing;
 using Gylebook.Web.Features.Recipes.Printing;
 using Gylebook.Web.Features.Recipes.Showing;
@@ -119,6 +120,7 @@ public static class WebBook
         SheetPages.Map(site);
         BrewApi.Map(site);
         BrewSheetPages.Map(site);
+<<<<<<< HEAD
         site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null)
             .Add(Circuits);
     }
@@ -130,5 +132,9 @@ public static class WebBook
         {
             built.Metadata.Add(new AuthorizeAttribute(Who.OnBrewDay));
         }
+=======
+        CalendarDownloads.Map(site);
+        site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null);
+>>>>>>> sheet
     }
 }

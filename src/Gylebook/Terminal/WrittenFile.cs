@@ -16,6 +16,9 @@ internal sealed record WrittenFile(string Path, string Kind, Func<string, bool> 
     /// <summary>A sheet to print.</summary>
     public static WrittenFile Html(string path) => new(path, "an HTML page", text => text.Contains("<!doctype html", StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>Days for a calendar.</summary>
+    public static WrittenFile Calendar(string path) => new(path, "a calendar file", text => text.StartsWith("BEGIN:VCALENDAR", StringComparison.OrdinalIgnoreCase));
+
     /// <summary>A recipe, a kit, anything the book gives out.</summary>
     public static WrittenFile OfOurs(string path) => new(path, "a file of ours", text => text.Contains("\"gylebook-", StringComparison.Ordinal));
 

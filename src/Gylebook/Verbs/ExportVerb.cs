@@ -8,7 +8,7 @@ using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook export NAME [--kind KIND] [--as html [--kit FILE]] [--book FILE] [--out FILE] [--force] [--json]</summary>
+/// <summary>gylebook export NAME [--kind KIND] [--as html [--kit FILE]] [--as ics] [--book FILE] [--out FILE] [--force] [--json]</summary>
 internal sealed class ExportVerb : AsyncCommand<ExportVerb.Settings>
 {
     private static readonly string KnownKinds = string.Join(", ", BookFiles.Kinds);
@@ -18,7 +18,7 @@ internal sealed class ExportVerb : AsyncCommand<ExportVerb.Settings>
     {
         /// <summary>What.</summary>
         [CommandArgument(0, "<NAME>")]
-        [Description("The name, or the id recipes call it by; with --as, a recipe file too.")]
+        [Description("The name, or the id recipes call it by; with --as html a recipe file too, with --as ics a gyle.")]
         public required string Name { get; init; }
 
         /// <summary>Which kind.</summary>
@@ -28,7 +28,7 @@ internal sealed class ExportVerb : AsyncCommand<ExportVerb.Settings>
 
         /// <summary>As what.</summary>
         [CommandOption("--as <FORM>")]
-        [Description("html: a recipe as a sheet that a browser prints on one page of A4, instead of its file.")]
+        [Description("html: a recipe as a sheet that a browser prints on one page of A4, instead of its file. ics: the days of a gyle, for a calendar.")]
         public string? As { get; init; }
 
         /// <summary>The kit a sheet is reckoned for.</summary>
@@ -50,9 +50,10 @@ internal sealed class ExportVerb : AsyncCommand<ExportVerb.Settings>
         public override ValidationResult Validate() =>
             CommandLine.NoneLacksItsValue(("--book", "a file", Book), ("--kind", "a kind", Kind), ("--as", "a form", As), ("--kit", "a file", Kit), ("--out", "a file", Out)) is { Successful: false } lacking ? lacking
             : Kind is not null && !BookFiles.Kinds.Contains(Kind) ? ValidationResult.Error($"--kind {Kind}: must be one of {KnownKinds}.")
-            : As is not (null or SheetExport.Form) ? ValidationResult.Error($"--as {As}: must be {SheetExport.Form}.")
-            : As is not null && Kind is not (null or SheetExport.Kind) ? ValidationResult.Error($"--kind {Kind}: must be {SheetExport.Kind} with --as {As}; nothing else has a sheet to print.")
-            : As is null && Kit is not null ? ValidationResult.Error($"--kit {Kit}: goes with --as {SheetExport.Form} alone.")
+            : As is not (null or SheetExport.Form or CalendarExport.Form) ? ValidationResult.Error($"--as {As}: must be {SheetExport.Form} or {CalendarExport.Form}.")
+            : As == CalendarExport.Form && Kind is not null ? ValidationResult.Error($"--kind {Kind}: does not go with --as {As}, which is of a gyle.")
+            : As == SheetExport.Form && Kind is not (null or SheetExport.Kind) ? ValidationResult.Error($"--kind {Kind}: must be {SheetExport.Kind} with --as {As}; nothing else has a sheet to print.")
+            : As != SheetExport.Form && Kit is not null ? ValidationResult.Error($"--kit {Kit}: goes with --as {SheetExport.Form} alone.")
             : ValidationResult.Success();
     }
 
@@ -61,7 +62,7 @@ internal sealed class ExportVerb : AsyncCommand<ExportVerb.Settings>
     {
         if (settings.As is not null)
         {
-            return await SheetExport.RunAsync(settings, cancellationToken);
+            return await (settings.As == CalendarExport.Form ? CalendarExport.RunAsync(settings, cancellationToken) : SheetExport.RunAsync(settings, cancellationToken));
         }
 
         if (await settings.OpenAsync("to take anything out of", cancellationToken) is not { } opened)
