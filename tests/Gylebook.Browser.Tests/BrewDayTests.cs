@@ -136,6 +136,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
         RunningGylebook gylebook = await RunningGylebook.StartAsync();
         await using Wire wire = new(gylebook.Url);
         BrewTab brew = await BrewTab.StartAsync(await PhoneAsync(wire.Url), "Plain Bitter");
+        await brew.OpensWithoutNetworkAsync();
         List<string> tapped = [];
         for (int i = 0; i < 20; i++)
         {
@@ -176,13 +177,8 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
         IPAddress mine = NetworkInterface.GetAllNetworkInterfaces().SelectMany(card => card.GetIPProperties().UnicastAddresses)
             .Select(address => address.Address).First(address => address.AddressFamily == AddressFamily.InterNetwork && !IPAddress.IsLoopback(address));
         await using RunningGylebook gylebook = await RunningGylebook.StartAsync(at: $"http://{mine}:{RunningGylebook.FreePort()}");
-<<<<<<< HEAD
         IPage page = await EntryTests.ComeInFirstAsync(gylebook, await PhoneAsync(gylebook.Url), "/recipes");
-        BrewTab brew = await StartedAsync(page, "Plain Bitter");
-=======
-        IPage page = await PhoneAsync(gylebook.Url);
         BrewTab brew = await BrewTab.StartAsync(page, "Plain Bitter");
->>>>>>> sheet
         Assert.False(await page.EvaluateAsync<bool>("() => isSecureContext"));
         await Assertions.Expect(page.Locator("[data-insecure]")).ToBeVisibleAsync();
         await page.Context.SetOfflineAsync(true);
@@ -211,10 +207,6 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
     private Task<IPage> PhoneAsync(string url) => chromium.TabAsync(url, PhoneWidth, PhoneHeight, touch: true);
 }
 
-<<<<<<< HEAD
-    /// <summary>Starts a gyle of a recipe, and is on its brew day then.</summary>
-    internal static async Task<BrewTab> StartedAsync(IPage page, string recipe)
-=======
 /// <summary>Brew day in a tab, by what stands on it.</summary>
 /// <param name="page">The page.</param>
 internal sealed class BrewTab(IPage page)
@@ -225,7 +217,6 @@ internal sealed class BrewTab(IPage page)
 
     /// <summary>Starts a gyle of a recipe of the demo, from the list of recipes.</summary>
     public static async Task<BrewTab> StartAsync(IPage page, string recipe)
->>>>>>> sheet
     {
         await page.OpenAsync("/recipes");
         await page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = recipe, Exact = true }).ClickAsync();
@@ -284,6 +275,11 @@ internal sealed class BrewTab(IPage page)
         await page.Locator("#note").FillAsync(text);
         await page.Locator("[data-note]").ClickAsync();
     }
+
+    /// <summary>Until the page and all its parts are kept for a visit without a network: before that it opens with one only.</summary>
+    public Task OpensWithoutNetworkAsync() => page.WaitForFunctionAsync(
+        "async () => navigator.serviceWorker.controller !== null && await caches.has('gylebook-brew-1') && (await (await caches.open('gylebook-brew-1')).keys()).length > 4",
+        null, new PageWaitForFunctionOptions { PollingInterval = 100 });
 
     public Task SentAsync() => Assertions.Expect(Kept).ToHaveTextAsync("Saved in the book", new LocatorAssertionsToHaveTextOptions { Timeout = 40_000 });
 

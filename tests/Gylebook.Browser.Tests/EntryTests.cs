@@ -120,7 +120,7 @@ public sealed class EntryTests(ChromiumFixture chromium)
     /// <summary>Starts a gyle, and gives back where its brew day is.</summary>
     private static async Task<string> StartAsync(IPage owner)
     {
-        BrewTab brew = await BrewDayTests.StartedAsync(owner, "Plain Bitter");
+        BrewTab brew = await BrewTab.StartAsync(owner, "Plain Bitter");
         return new Uri(brew.Page.Url).PathAndQuery;
     }
 }

@@ -120,7 +120,7 @@ public static class WebBook
         SheetPages.Map(site);
         BrewApi.Map(site);
         BrewSheetPages.Map(site);
-<<<<<<< HEAD
+        CalendarDownloads.Map(site);
         site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null)
             .Add(Circuits);
     }
@@ -132,9 +132,5 @@ public static class WebBook
         {
             built.Metadata.Add(new AuthorizeAttribute(Who.OnBrewDay));
         }
-=======
-        CalendarDownloads.Map(site);
-        site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null);
->>>>>>> sheet
     }
 }

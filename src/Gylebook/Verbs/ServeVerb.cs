@@ -86,11 +86,24 @@ internal sealed class ServeVerb : AsyncCommand<ServeVerb.Settings>
 
         if (isNew)
         {
-            await LanternShed.BrewAsync(book, TimeProvider.System, cancellationToken);
+            await BrewDemoAsync(book, cancellationToken);
         }
 
         await site.WaitForShutdownAsync(cancellationToken);
         return 0;
+    }
+
+    /// <summary>The demo's gyles are no reason to close a book: without them it is a smaller demo.</summary>
+    private static async Task BrewDemoAsync(Book book, CancellationToken cancellation)
+    {
+        try
+        {
+            await LanternShed.BrewAsync(book, TimeProvider.System, cancellation);
+        }
+        catch (Exception fault) when (fault is not OperationCanceledException)
+        {
+            Console.Error.WriteLine(CommandLine.OneLine($"The demo's gyles could not be put in: {fault.Message}"));
+        }
     }
 
     private static ServerCertificate? CertificateOf(Settings settings, string book, IReadOnlyList<string> names)
