@@ -38,7 +38,7 @@ internal sealed class PrintedGyle(OpenGyle gyle, Shown shown)
     }
 
     private BrewSheetStep Step(BrewStep step) => new(
-        step.Title, ToldText.Of(step.Say, shown.Units),
+        ToldText.Of(step.Title, shown.Units), ToldText.Of(step.Say, shown.Units),
         [.. step.Items.Select(item => new BrewSheetItem(item.What, AmountOf(item)))],
         [.. step.Readings.Select(reading => Blank(step, reading))],
         [.. step.Cautions.Select(caution => Caution(new(caution.Code, caution.Severity, "", caution.Message)))]);
