@@ -108,7 +108,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
     {
         const int Taps = 40;
         await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
-        BrewTab brew = await StartedAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
+        BrewTab brew = await BrewTab.StartAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
         await brew.NoteAsync("warm");
         await brew.SentAsync();
         double[] times = await brew.Page.EvaluateAsync<double[]>(
