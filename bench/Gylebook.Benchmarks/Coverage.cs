@@ -28,19 +28,19 @@ internal sealed class Coverage
     private const int Gyles = 400, Draw = 1000;
     private const double Least = 50;
 
-    private readonly BrewPlan _brew;
+    private readonly BrewPlan _planned;
     private readonly Ensemble _truth, _before;
     private readonly ReadTruth _reader;
 
     private Coverage(string recipe, int gyles)
     {
-        _brew = BrewPlanner.Plan(RecipeFile.Read(File.ReadAllText(recipe)).Value!, BuiltInKit.LanternShed, Larder.Empty);
-        RunOutcome likely = RunOutcome.Likely(_brew.Plan!);
+        _planned = BrewPlanner.Plan(RecipeFile.Read(File.ReadAllText(recipe)).Value!, BuiltInKit.LanternShed, Larder.Empty);
+        RunOutcome likely = RunOutcome.Likely(_planned.Plan!);
         Parameter[] besides = [.. BentTruth.All.Select(bent => bent.Next.With).Concat(ReadTruth.Read.Select(reading => reading.With)).SelectMany(with => with.Off.Parameters).DistinctBy(parameter => parameter.Id)];
         Readout[] all = [.. ReadTruth.Asked.Concat(ReadTruth.Read.Select(reading => reading.Readout)).Concat(BentTruth.All.Select(bent => bent.Next.Readout)).Distinct()];
-        _truth = DrawnBrew.Of(_brew, likely, "coverage truth", gyles, besides, null, all);
-        _before = DrawnBrew.Of(_brew, likely, "coverage forecast", Draw, besides, null, all);
-        _reader = new ReadTruth(_brew.Plan!, _before);
+        _truth = DrawnBrew.Of(_planned, likely, "coverage truth", gyles, besides, null, all);
+        _before = DrawnBrew.Of(_planned, likely, "coverage forecast", Draw, besides, null, all);
+        _reader = new ReadTruth(_planned.Plan!, _before);
     }
 
     /// <summary>Prints the table: share of truths within the band, and the mean score, before and after; and whether truths spread evenly over the draws.</summary>
@@ -67,8 +67,8 @@ internal sealed class Coverage
         foreach (BentTruth bent in BentTruth.All)
         {
             Draws draws = coverage._truth.Draws.Copy();
-            bent.Bend(coverage._brew, draws);
-            Told told = coverage.Of(Ensemble.Of(coverage._brew.Plan!, draws, coverage._truth.Readouts, coverage._truth.Terms, Environment.ProcessorCount), bent);
+            bent.Bend(coverage._planned, draws);
+            Told told = coverage.Of(Ensemble.Of(coverage._planned.Plan!, draws, coverage._truth.Readouts, coverage._truth.Terms, Environment.ProcessorCount), bent);
             string cells = string.Join(" | ", told.Scores.Select(score => $"{Cell(score.Share(0))} / {Cell(score.Share(2))}"));
             Console.WriteLine($"| {bent.Words} | {cells} | {bent.Next.Said} | {told.NextSaid}{told.Percent(told.Named)} |");
         }
@@ -118,7 +118,7 @@ internal sealed class Coverage
         }
 
         Reading taken = reading with { ScatterVariance = gate.ErrorVariance };
-        Ensemble then = Assimilation.AtOnce(after, [taken], ReadingReach.Of(_brew.Plan!, after, [taken]), "coverage");
+        Ensemble then = Assimilation.AtOnce(after, [taken], ReadingReach.Of(_planned.Plan!, after, [taken]), "coverage");
         return LearnedParameter.Of(_before.Draws, then.Draws).Any(learned => learned.Place == (int)blamed && learned.Moved >= LearnedParameter.Something);
     }
 

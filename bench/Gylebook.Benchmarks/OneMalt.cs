@@ -24,19 +24,19 @@ internal static class OneMalt
     /// <param name="folder">Where <c>one-malt.json</c> and its kit lie.</param>
     public static void Print(string folder)
     {
-        BrewPlan brew = BrewPlanner.Plan(
+        BrewPlan planned = BrewPlanner.Plan(
             RecipeFile.Read(File.ReadAllText(Path.Combine(folder, "one-malt.json"))).Value!, KitFile.Read(File.ReadAllText(Path.Combine(folder, "one-malt-kit.json"))).Value!, Larder.Empty);
-        RunOutcome likely = RunOutcome.Likely(brew.Plan!);
+        RunOutcome likely = RunOutcome.Likely(planned.Plan!);
         Console.WriteLine(string.Join(", ", Asked.Select(readout => $"{readout.Title} {readout.Told(likely[readout])}")));
-        double[] times = [.. Enumerable.Range(0, Times).Select(_ => Once(brew))];
+        double[] times = [.. Enumerable.Range(0, Times).Select(_ => Once(planned))];
         Array.Sort(times);
-        Console.WriteLine(Invariant($"{Draw} draws of {Draws.Of(brew.Plan!.Parameters, "bench", 2).Moving.Length} figures with bands of {Asked.Length} headlines: best {times[0]:0.00} ms, median {times[Times / 2]:0.00} ms"));
+        Console.WriteLine(Invariant($"{Draw} draws of {Draws.Of(planned.Plan!.Parameters, "bench", 2).Moving.Length} figures with bands of {Asked.Length} headlines: best {times[0]:0.00} ms, median {times[Times / 2]:0.00} ms"));
     }
 
-    private static double Once(BrewPlan brew)
+    private static double Once(BrewPlan planned)
     {
         long from = Stopwatch.GetTimestamp();
-        Quantiles[] bands = Ensemble.Of(brew.Plan!, Draws.Of(brew.Plan!.Parameters, "bench", Draw), Asked).AllQuantiles();
+        Quantiles[] bands = Ensemble.Of(planned.Plan!, Draws.Of(planned.Plan!.Parameters, "bench", Draw), Asked).AllQuantiles();
         return bands.Length > 0 ? Stopwatch.GetElapsedTime(from).TotalMilliseconds : 0;
     }
 }

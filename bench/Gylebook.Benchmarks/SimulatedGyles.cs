@@ -45,13 +45,13 @@ internal static class SimulatedGyles
     /// <param name="folder">Where to.</param>
     public static void Write(string recipe, string folder)
     {
-        BrewPlan brew = BrewPlanner.Plan(RecipeFile.Read(File.ReadAllText(recipe)).Value!, BuiltInKit.LanternShed, Larder.Empty);
+        BrewPlan planned = BrewPlanner.Plan(RecipeFile.Read(File.ReadAllText(recipe)).Value!, BuiltInKit.LanternShed, Larder.Empty);
         (string At, string What, Readout Readout, KitInstrument With, double Celsius)[] read = Read();
         Parameter[] instruments = [.. read.SelectMany(reading => reading.With.Off.Parameters).DistinctBy(parameter => parameter.Id)];
-        Ensemble drawn = DrawnBrew.Of(brew, RunOutcome.Likely(brew.Plan!), Seed, Gyles, instruments, null, [.. read.Select(reading => reading.Readout).Distinct()]);
+        Ensemble drawn = DrawnBrew.Of(planned, RunOutcome.Likely(planned.Plan!), Seed, Gyles, instruments, null, [.. read.Select(reading => reading.Readout).Distinct()]);
         Draws draws = drawn.Draws.Copy();
         Bend(draws, instruments);
-        Ensemble truth = Ensemble.Of(brew.Plan!, draws, drawn.Readouts, drawn.Terms);
+        Ensemble truth = Ensemble.Of(planned.Plan!, draws, drawn.Readouts, drawn.Terms);
         for (int gyle = 0; gyle < Gyles; gyle++)
         {
             string[] lines = [.. read.Select(reading => Line(truth, reading, gyle))];

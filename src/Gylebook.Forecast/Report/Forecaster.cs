@@ -77,20 +77,20 @@ public static class Forecaster
             (finding, failure) => Unrun(brew with { Findings = [.. brew.Findings, finding], Failure = failure }, seed));
 
     /// <summary>A brew that is planned and weighed as it is, run with some of its figures elsewhere than likely: what if.</summary>
-    /// <param name="brew">The brew.</param>
+    /// <param name="planned">The brew, planned.</param>
     /// <param name="likely">Its forecast with draws, which knows the figures.</param>
     /// <param name="ways">By place of the figure: −1 its 5 %, 0 as likely, 1 its 95 %. Without any, the likely numbers come to the last bit.</param>
-    public static BrewForecast Suppose(BrewPlan brew, BrewForecast likely, IReadOnlyDictionary<int, double> ways)
+    public static BrewForecast Suppose(BrewPlan planned, BrewForecast likely, IReadOnlyDictionary<int, double> ways)
     {
-        ArgumentNullException.ThrowIfNull(brew);
+        ArgumentNullException.ThrowIfNull(planned);
         ArgumentNullException.ThrowIfNull(likely);
-        if (brew.Plan is not { } plan || likely.HowSure is not { } sure)
+        if (planned.Plan is not { } plan || likely.HowSure is not { } sure)
         {
             throw new ArgumentException("Only what was drawn can be moved.", nameof(likely));
         }
 
         return Forecast(
-            brew with { Plan = plan with { Medians = sure.DrawAt(ways) } }, likely.Seed, likely.Water,
+            planned with { Plan = plan with { Medians = sure.DrawAt(ways) } }, likely.Seed, likely.Water,
             ForecastRequest.Usual with { Bitterness = plan.Bitterness });
     }
 

@@ -12,9 +12,9 @@ using Gylebook.Recipes.Ingredients;
 namespace Gylebook.Gyles.BrewDay;
 
 /// <summary>Lays out brew day from a forecast: every step from the cold liquor to clean vessels, in the order in which hands do them.</summary>
-/// <param name="brew">The recipe on its kit.</param>
+/// <param name="planned">The recipe on its kit.</param>
 /// <param name="forecast">Its forecast.</param>
-public sealed class BrewSteps(BrewPlan brew, BrewForecast forecast)
+public sealed class BrewSteps(BrewPlan planned, BrewForecast forecast)
 {
     private readonly List<BrewStep> _steps = [];
     private readonly StepFigures _figures = new(forecast);
@@ -22,7 +22,7 @@ public sealed class BrewSteps(BrewPlan brew, BrewForecast forecast)
     private MashSchedule? Mash => forecast.MashSchedule;
 
     /// <summary>The steps.</summary>
-    public static IReadOnlyList<BrewStep> Of(BrewPlan brew, BrewForecast forecast) => new BrewSteps(brew, forecast).All();
+    public static IReadOnlyList<BrewStep> Of(BrewPlan planned, BrewForecast forecast) => new BrewSteps(planned, forecast).All();
 
     private List<BrewStep> All()
     {
@@ -76,10 +76,10 @@ public sealed class BrewSteps(BrewPlan brew, BrewForecast forecast)
                     .. isLast ? [new StepReading("mash", "gravity", "First wort, before any rinse; cooled and covered.")] : Array.Empty<StepReading>()]);
         }
 
-        string lift = brew.Recipe.Mash!.Method == MashMethod.Tun ? "Run the wort off into the kettle, slowly at first, until it runs clear."
+        string lift = planned.Recipe.Mash!.Method == MashMethod.Tun ? "Run the wort off into the kettle, slowly at first, until it runs clear."
             : _figures.Of(Heat.LiftKilograms) is { } kilograms ? Invariant($"Lift the bag, about {kilograms:0.0} kg wet and hot: a pulley or four hands. Let it drip over the kettle.")
             : "Lift the bag and let it drip over the kettle.";
-        Add("lift", Stage.Lift, brew.Recipe.Mash.Method == MashMethod.Tun ? "Run off" : "Lift", lift, wrong: [StepFigures.Stuck(brew.Recipe.Mash.Method)]);
+        Add("lift", Stage.Lift, planned.Recipe.Mash.Method == MashMethod.Tun ? "Run off" : "Lift", lift, wrong: [StepFigures.Stuck(planned.Recipe.Mash.Method)]);
         if (mash.Rinse is { } rinse)
         {
             string at = rinse.Celsius is { } celsius ? Invariant($" at {celsius:0.#} °C") : "";
@@ -102,7 +102,7 @@ public sealed class BrewSteps(BrewPlan brew, BrewForecast forecast)
 
     private void AddBoil()
     {
-        if (brew.Recipe.Boil is not { } boil)
+        if (planned.Recipe.Boil is not { } boil)
         {
             return;
         }
@@ -125,7 +125,7 @@ public sealed class BrewSteps(BrewPlan brew, BrewForecast forecast)
         string foods = At(AdditionPoint.KnockOut).Any(line => line.Food is not null || line.Sugar is not null) ? " Add a little at a time, stirring: it foams, and what sinks burns on." : "";
         Add("knock-out", Stage.KnockOut, "Knock-out", $"Flame off.{foods}", items: items,
             aims: _figures.Aims(("in the kettle, as it stands", its.LitresHot), ("gravity", its.Gravity)), readings: StepFigures.GravityAndVolume("knock-out"));
-        if (brew.Recipe.Stand is not { } stand)
+        if (planned.Recipe.Stand is not { } stand)
         {
             return;
         }
@@ -160,11 +160,11 @@ public sealed class BrewSteps(BrewPlan brew, BrewForecast forecast)
         }
 
         StepItem[] items = [.. At(AdditionPoint.Pitch).Select(Item)];
-        double? celsius = brew.Recipe.Ferment.Count > 0 ? brew.Recipe.Ferment[0].Temperature.Value.Celsius : null;
+        double? celsius = planned.Recipe.Ferment.Count > 0 ? planned.Recipe.Ferment[0].Temperature.Value.Celsius : null;
         Add("pitch", Stage.Ferment, "Pitch", celsius is { } cool ? Invariant($"When the wort is at {cool:0.#} °C or a little below, and not before: heat kills yeast.") : "When the wort is cool: heat kills yeast.", items: items);
     }
 
-    private IEnumerable<PlannedLine> At(AdditionPoint point) => brew.Lines.Where(line => line.Line.At.Point == point && !line.Line.Amount.IsNothing);
+    private IEnumerable<PlannedLine> At(AdditionPoint point) => planned.Lines.Where(line => line.Line.At.Point == point && !line.Line.Amount.IsNothing);
 
     private static StepItem Item(PlannedLine line) => new(
         Invariant($"line-{line.Number + 1}"), line.Name, line.Line.Amount.Text, line.Hand is { Sheet: { } sheet, Lot: { } lot } ? LotKey.Of(sheet, lot) : null)

@@ -25,7 +25,7 @@ public sealed partial class DraftBar
 
     /// <summary>Where a gyle of it begins; null for what is not brewed.</summary>
     [Parameter]
-    public string? Brew { get; set; }
+    public string? Gyle { get; set; }
 
     /// <summary>Whether it came with the demo.</summary>
     [Parameter]

@@ -61,7 +61,7 @@ public sealed partial class DraftHead : IDisposable
 
     /// <summary>Where a gyle of it begins; null for what is not brewed.</summary>
     [Parameter]
-    public string? Brew { get; set; }
+    public string? Gyle { get; set; }
 
     /// <summary>Whether it came with the demo.</summary>
     [Parameter]

@@ -14,7 +14,7 @@ public sealed class StallTests
 {
     private static readonly Recipe Bitter = RecipeFile.Read(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/plain-bitter.json"))).Value!;
 
-    // The same integral by Simpson's rule on 20,000 steps of the logarithm, outside of this program. Two hundred strata leave out the last of the tail.
+    // The same integral by parabolas over 20,000 steps of the logarithm, outside of this program. With 200 strata the engine leaves out the last of the tail.
     [Theory]
     [InlineData(-2, 0.003, 1.045, 0.0039)]
     [InlineData(0, 0.003, 1.045, 0.0191)]

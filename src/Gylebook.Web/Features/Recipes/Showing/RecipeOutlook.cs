@@ -39,18 +39,18 @@ public sealed record RecipeOutlook(
         return new RecipeOutlook(
             recipe, kit, forecast, LineParts.Of(brew).ToDictionary(p => p.Line), RunPicture.Of(forecast, units))
         {
-            Brew = brew,
+            Planned = brew,
         };
     }
 
     /// <summary>The recipe laid out, as it was run.</summary>
-    public required BrewPlan Brew { get; init; }
+    public required BrewPlan Planned { get; init; }
 
     /// <summary>The same brew with some of its figures elsewhere than likely, and the likely run as a dashed line behind it.</summary>
     /// <param name="ways">By place of the figure: −1 its 5 %, 1 its 95 %.</param>
     public RecipeOutlook Supposing(IReadOnlyDictionary<int, double> ways)
     {
-        BrewForecast supposed = Forecaster.Suppose(Brew, Forecast, ways);
+        BrewForecast supposed = Forecaster.Suppose(Planned, Forecast, ways);
         RunPicture picture = RunPicture.Of(supposed, Picture.Shown.Units);
         return this with
         {
