@@ -17,7 +17,7 @@ public sealed class FirstStartTests(ChromiumFixture chromium)
         await page.OpenAsync("/");
         foreach (string recipe in new[] { "Hedgerow Brown", "Apricot & Cardamom Wheat", "Chestnut Mild", "Plain Bitter" })
         {
-            await Assertions.Expect(page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = recipe })).ToBeVisibleAsync();
+            await Assertions.Expect(page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = recipe, Exact = true })).ToBeVisibleAsync();
         }
 
         await page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Remove the demo" }).ClickAsync();

@@ -43,12 +43,14 @@ public sealed record GyleInputs(Recipe Recipe, Kit Kit, Larder Larder, WaterPlan
     /// <param name="version">The recipe's version in the book.</param>
     /// <param name="frozen">When.</param>
     /// <param name="files">The files as they are in the book: nothing is written anew.</param>
+    /// <param name="draws">Draws behind its bands.</param>
     /// <returns>The plan; none, and why, where the recipe cannot be brewed as it is.</returns>
-    public (GylePlan? Plan, IReadOnlyList<Finding> Findings) Freeze(string name, int version, DateTimeOffset frozen, GyleFiles files)
+    public (GylePlan? Plan, IReadOnlyList<Finding> Findings) Freeze(
+        string name, int version, DateTimeOffset frozen, GyleFiles files, int draws = PlanDraws)
     {
         ArgumentNullException.ThrowIfNull(files);
         (BrewPlan brew, WaterOutcome? treated) = Forecaster.Plan(Recipe, Kit, Larder, Water);
-        BrewForecast forecast = Forecaster.Forecast(brew, name, treated, ForecastRequest.Usual with { Draws = PlanDraws });
+        BrewForecast forecast = Forecaster.Forecast(brew, name, treated, ForecastRequest.Usual with { Draws = draws });
         return forecast.HowSure is not { } sure || !forecast.CanBeBrewed ? (null, forecast.Findings) : (new GylePlan
         {
             Name = name, Frozen = frozen, Engine = ForecastJson.Engine, Seed = name, RecipeVersion = version,
@@ -62,9 +64,10 @@ public sealed record GyleInputs(Recipe Recipe, Kit Kit, Larder Larder, WaterPlan
     /// <summary>The forecast of today's engine with what was read.</summary>
     /// <param name="seed">The word of its draws: the plan's.</param>
     /// <param name="readings">What was read; none for none.</param>
-    public BrewForecast Forecast(string seed, IReadOnlyList<TakenReading> readings) => Forecaster.Forecast(
+    /// <param name="draws">Draws behind its bands.</param>
+    public BrewForecast Forecast(string seed, IReadOnlyList<TakenReading> readings, int draws = LiveDraws) => Forecaster.Forecast(
         Recipe, Kit, Larder, seed, Water,
-        ForecastRequest.Usual with { Draws = LiveDraws, Readings = readings.Count > 0 ? new BrewReadings { Name = seed, Readings = readings } : null });
+        ForecastRequest.Usual with { Draws = draws, Readings = readings.Count > 0 ? new BrewReadings { Name = seed, Readings = readings } : null });
 
     private static FrozenPrior Frozen(Forecast.Report.Doubt.HowSure sure, int place)
     {

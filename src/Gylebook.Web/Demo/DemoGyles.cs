@@ -17,7 +17,7 @@ internal static class DemoGyles
 
     /// <summary>The word and the number of the draw that is true.</summary>
     private const string Truth = "what the shed does not know";
-    private const int TrueDraw = 7;
+    private const int TrueDraw = 7, TruthDraws = 100;
 
     /// <summary>Minutes from one tap to the next.</summary>
     private const int Pace = 14;
@@ -55,7 +55,7 @@ internal static class DemoGyles
         }
 
         await desk.DoAsync(gyle, taps, cancellation);
-        if (GyleInputs.Of(gyle.Plan)?.Forecast(Truth, []).HowSure is { } truth)
+        if (GyleInputs.Of(gyle.Plan)?.Forecast(Truth, [], TruthDraws).HowSure is { } truth)
         {
             StageReadouts its = StageReadouts.Of(Stage.CopperUp, 0);
             await desk.KeepAsync(gyle,

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gylebook.Recipes.Editing;
 using Gylebook.Store;
 using Microsoft.AspNetCore.Components;
@@ -77,6 +78,21 @@ public sealed partial class VersionsPanel
         await Desk.ReturnAsync(version.Document, Invariant($"brought back version {version.Number}"));
         Compare();
     }
+
+    // Methods, and no binding: a binding is another one at each drawing, and a choice made between two drawings would be lost.
+    private void ChooseLeft(ChangeEventArgs chosen)
+    {
+        _left = NumberIn(chosen);
+        Compare();
+    }
+
+    private void ChooseRight(ChangeEventArgs chosen)
+    {
+        _right = NumberIn(chosen);
+        Compare();
+    }
+
+    private static int NumberIn(ChangeEventArgs chosen) => int.Parse((string)chosen.Value!, CultureInfo.InvariantCulture);
 
     private void Compare() => _differences = DraftComparison.Between(TextOf(_left), TextOf(_right));
 

@@ -23,8 +23,10 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
     /// <param name="recipeId">Which recipe of the book.</param>
     /// <param name="kitId">On which kit of the book; null for the one in use.</param>
     /// <param name="name">What to call it; null for the recipe's name and the day.</param>
+    /// <param name="isDemo">Part of the demo, which is not to keep a first start waiting: its bands are of fewer draws.</param>
     /// <param name="cancellation">Stops waiting.</param>
-    public async Task<GyleToBe?> PrepareAsync(Guid recipeId, Guid? kitId = null, string? name = null, CancellationToken cancellation = default)
+    public async Task<GyleToBe?> PrepareAsync(
+        Guid recipeId, Guid? kitId = null, string? name = null, bool isDemo = false, CancellationToken cancellation = default)
     {
         if (await book.Files.FindAsync("recipe", recipeId, cancellation) is not { } file)
         {
@@ -34,7 +36,8 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
         string called = await FreeNameAsync(name ?? Invariant($"{file.Name}, {clock.GetLocalNow():d MMMM yyyy}"), cancellation);
         (Guid? kept, Kit kit) = await KitAsync(kitId, cancellation);
         (string? waterText, WaterPlan? water) = await WaterAsync(recipeId, cancellation);
-        return GyleToBe.Of(called, file.Text, kept, kit, waterText, water, await OwnLarder.OfAsync(book, cancellation), clock.GetUtcNow());
+        return GyleToBe.Of(called, file.Text, kept, kit, waterText, water, await OwnLarder.OfAsync(book, cancellation), clock.GetUtcNow(),
+            isDemo ? GyleInputs.LiveDraws : GyleInputs.PlanDraws);
     }
 
     /// <summary>Starts a gyle of a recipe: cuts a version, freezes the plan.</summary>
@@ -47,7 +50,7 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
     public async Task<(GyleLine? Gyle, IReadOnlyList<Finding> Findings)> StartAsync(
         Guid recipeId, Guid? kitId = null, string? name = null, bool isDemo = false, CancellationToken cancellation = default)
     {
-        GyleToBe gyle = await PrepareAsync(recipeId, kitId, name, cancellation) ?? throw new ArgumentOutOfRangeException(nameof(recipeId), recipeId, "No such recipe in the book.");
+        GyleToBe gyle = await PrepareAsync(recipeId, kitId, name, isDemo, cancellation) ?? throw new ArgumentOutOfRangeException(nameof(recipeId), recipeId, "No such recipe in the book.");
         if (gyle.Plan is not { } plan)
         {
             return (null, gyle.Findings);

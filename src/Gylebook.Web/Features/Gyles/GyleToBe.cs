@@ -34,6 +34,9 @@ public sealed record GyleToBe
     /// <summary>The water plan; null without one.</summary>
     public required WaterPlan? Water { get; init; }
 
+    /// <summary>Draws behind the bands of its plan.</summary>
+    public int Draws { get; init; } = GyleInputs.PlanDraws;
+
     /// <summary>When it would be frozen.</summary>
     public required DateTimeOffset Now { get; init; }
 
@@ -43,8 +46,8 @@ public sealed record GyleToBe
     /// <summary>What is wrong or doubtful.</summary>
     public IReadOnlyList<Finding> Findings { get; private init; } = [];
 
-    internal static GyleToBe Of(string name, string recipe, Guid? kitId, Kit kit, string? waterText, WaterPlan? water, Larder larder, DateTimeOffset now) =>
-        new GyleToBe { Name = name, RecipeText = recipe, KitId = kitId, Kit = kit, WaterText = waterText, Water = water, Larder = larder, Now = now }.With(recipe);
+    internal static GyleToBe Of(string name, string recipe, Guid? kitId, Kit kit, string? waterText, WaterPlan? water, Larder larder, DateTimeOffset now, int draws) =>
+        new GyleToBe { Name = name, RecipeText = recipe, KitId = kitId, Kit = kit, WaterText = waterText, Water = water, Larder = larder, Now = now, Draws = draws }.With(recipe);
 
     /// <summary>The same from another text of the recipe.</summary>
     internal GyleToBe With(string text)
@@ -56,7 +59,7 @@ public sealed record GyleToBe
         }
 
         GyleFiles files = new(text, KitFile.Write(Kit), WaterText, [.. recipe.Ingredients.Select(line => Larder.Sheet(line.Kind, line.Of)).OfType<LarderSheet>().Distinct().Select(LarderFile.Write)]);
-        (GylePlan? plan, IReadOnlyList<Finding> findings) = new GyleInputs(recipe, Kit, Larder, Water).Freeze(Name, 0, Now, files);
+        (GylePlan? plan, IReadOnlyList<Finding> findings) = new GyleInputs(recipe, Kit, Larder, Water).Freeze(Name, 0, Now, files, Draws);
         return this with { RecipeText = text, Plan = plan, Findings = findings };
     }
 
