@@ -18,9 +18,13 @@ public static class Instants
             { TotalDays: < 1 } => string.Create(CultureInfo.InvariantCulture, $"{(int)since.TotalHours} hours ago"),
             { TotalDays: < 2 } => "a day ago",
             { TotalDays: < 14 } => string.Create(CultureInfo.InvariantCulture, $"{(int)since.TotalDays} days ago"),
-            _ => TimeZoneInfo.ConvertTime(instant, clock.LocalTimeZone).ToString("d MMMM yyyy", CultureInfo.InvariantCulture),
+            _ => Day(instant, clock),
         };
     }
+
+    /// <summary>The day, as "4 December 2026".</summary>
+    public static string Day(DateTimeOffset instant, TimeProvider clock) =>
+        TimeZoneInfo.ConvertTime(instant, clock.LocalTimeZone).ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 
     /// <summary>The time of day, as "12:04".</summary>
     public static string Clock(DateTimeOffset instant, TimeProvider clock) =>

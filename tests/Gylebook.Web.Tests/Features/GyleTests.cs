@@ -72,6 +72,18 @@ public sealed class GyleTests : GylebookTestContext
     }
 
     [Fact]
+    public async Task A_gyle_that_is_only_planned_says_for_when_and_leads_to_its_recipe()
+    {
+        Guid recipe = await Book.Recipes.CreateAsync(File.ReadAllText(RepositoryFile.PathOf("samples/recipes/plain-bitter.json")), cancellation: Cancellation);
+        Guid gyle = await Book.Gyles.PlanAsync(recipe, "Soon", null, new DateTimeOffset(2026, 12, 4, 12, 0, 0, TimeSpan.Zero), cancellation: Cancellation);
+        SetRendererInfo(new("Server", true));
+        IRenderedComponent<GylePage> page = RenderMetric<GylePage>(with => with.Add(p => p.Id, gyle));
+        Assert.Equal("Soon", page.Find("h1").TextContent);
+        Assert.Contains("Planned for 4 December 2026", page.Markup, StringComparison.Ordinal);
+        Assert.Equal($"recipes/{recipe}", page.Find("p a").GetAttribute("href"));
+    }
+
+    [Fact]
     public async Task A_recipe_that_cannot_be_brewed_says_why_and_starts_nothing()
     {
         string text = File.ReadAllText(RepositoryFile.PathOf("samples/recipes/plain-bitter.json")).Replace("pale ale malt", "no such malt", StringComparison.Ordinal);

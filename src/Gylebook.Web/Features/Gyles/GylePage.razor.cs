@@ -1,4 +1,5 @@
 using Gylebook.Forecast.Report;
+using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
 using Gylebook.Pictures;
 using Gylebook.Store;
@@ -14,6 +15,7 @@ public sealed partial class GylePage
 
     private readonly CancellationTokenSource _left = new();
     private OpenGyle? _gyle;
+    private GyleLine? _planned;
     private BrewForecast? _live;
     private IReadOnlyList<GyleNumber> _numbers = [];
     private string _recipe = "the recipe";
@@ -62,6 +64,7 @@ public sealed partial class GylePage
     private async Task LoadAsync()
     {
         _gyle = await Desk.OpenAsync(Id);
+        _planned = _gyle is null && await Book.Gyles.FindAsync(Id) is { Status: GyleStatus.Planned } line ? line : null;
         _live = _gyle is { Taken.Count: > 0 } read ? read.Live() : null;
         _recipe = _gyle is { } open && await Book.Recipes.FindAsync(open.Line.RecipeId) is { } recipe ? recipe.Name : _recipe;
         _numbers = _gyle is { } gyle ? GyleNumber.Of(gyle.Plan, _live, Shown) : [];
