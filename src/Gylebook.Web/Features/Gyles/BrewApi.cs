@@ -31,7 +31,7 @@ internal static class BrewApi
             ? new RazorComponentResult<BrewForecastPart>(new Dictionary<string, object?>
             {
                 [nameof(BrewForecastPart.Gyle)] = gyle,
-                [nameof(BrewForecastPart.Live)] = gyle.Taken.Count > 0 ? gyle.Live() : null,
+                [nameof(BrewForecastPart.Live)] = gyle.Moved(),
                 [nameof(BrewForecastPart.Shown)] = new Shown(ReaderChoice.Read(request.Cookies[ReaderChoice.Cookie], usual).Units),
             })
             : Results.NotFound();

@@ -41,7 +41,7 @@ public sealed partial class BrewPage
             return;
         }
 
-        _live = _gyle.Taken.Count > 0 ? _gyle.Live() : null;
+        _live = _gyle.Moved();
         _log = JsonSerializer.Serialize(GyleIntake.LogOf(_gyle.Log), JsonSerializerOptions.Web);
     }
 

@@ -177,4 +177,7 @@ public sealed record OpenGyle(GyleLine Line, GylePlan Plan, GyleLog Log)
 
     /// <summary>The forecast of today's engine with all that was read; null where this program can no longer read the files of the plan.</summary>
     public BrewForecast? Live() => GyleInputs.Of(Plan)?.Forecast(Plan.Seed, Taken);
+
+    /// <summary>The same once something was read; null before, when nothing has moved.</summary>
+    public BrewForecast? Moved() => Taken.Count > 0 ? Live() : null;
 }
