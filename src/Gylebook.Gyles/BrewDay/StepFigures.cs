@@ -57,5 +57,8 @@ internal sealed class StepFigures(BrewForecast forecast)
         return new("Too little, or too much, in the kettle", $"Read it and write it in: litres and gravity together say whether water, a longer boil or nothing at all is the way on.{wanted}");
     }
 
-    private const double CoolWater = 12, Room = 20, UsualMoisture = 0.04;
+    /// <summary>Water from the tap, °C, and the moisture of malt: common practice, no source. What is told is told of such water.</summary>
+    private const double CoolWater = 12, UsualMoisture = 0.04;
+
+    private const double Room = 20;
 }
