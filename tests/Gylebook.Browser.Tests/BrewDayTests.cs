@@ -278,7 +278,13 @@ internal sealed class BrewTab(IPage page)
 
     /// <summary>Until the page and all its parts are kept for a visit without a network: before that it opens with one only.</summary>
     public Task OpensWithoutNetworkAsync() => page.WaitForFunctionAsync(
-        "async () => navigator.serviceWorker.controller !== null && await caches.has('gylebook-brew-1') && (await (await caches.open('gylebook-brew-1')).keys()).length > 4",
+        """
+        async () => {
+          const parts = [...document.querySelectorAll('link[rel=stylesheet], script[src]')].map(part => part.href ?? part.src);
+          const kept = await Promise.all([location.pathname, ...parts].map(path => caches.match(path, { ignoreVary: true })));
+          return navigator.serviceWorker.controller !== null && kept.every(copy => copy);
+        }
+        """,
         null, new PageWaitForFunctionOptions { PollingInterval = 100 });
 
     public Task SentAsync() => Assertions.Expect(Kept).ToHaveTextAsync("Saved in the book", new LocatorAssertionsToHaveTextOptions { Timeout = 40_000 });

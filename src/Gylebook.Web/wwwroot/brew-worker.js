@@ -13,16 +13,23 @@ self.addEventListener('fetch', event => {
   }
 });
 
+// A page that has the network says what a visit without one needs, whenever the way is open again.
+self.addEventListener('message', event => event.waitUntil(Promise.allSettled(event.data.keep.map(path => freshOrKept(path)))));
+
 async function freshOrKept(request) {
   const cache = await caches.open(kept);
   try {
     const fresh = await fetch(request);
-    if (fresh.ok) {
-      cache.put(request, fresh.clone());
+    if (!fresh.ok || fresh.redirected) {
+      return fresh;
     }
-    return fresh;
+    // The whole of it first: a copy that breaks off on its way would take the place of a whole one.
+    const body = await fresh.blob();
+    const whole = () => new Response(body, { headers: fresh.headers });
+    await cache.put(request, whole());
+    return whole();
   } catch (gone) {
-    const copy = await cache.match(request);
+    const copy = await cache.match(request, { ignoreVary: true });
     if (copy) {
       return copy;
     }

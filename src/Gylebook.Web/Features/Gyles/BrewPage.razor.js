@@ -362,7 +362,7 @@ function brew(root) {
   }
   $('[data-insecure]').hidden = isSecureContext;
   if (isSecureContext && 'serviceWorker' in navigator) {
-    navigator.serviceWorker.register('brew-worker.js', { scope: '/gyles/' }).then(keepPage).catch(() => { });
+    navigator.serviceWorker.register('brew-worker.js', { scope: '/gyles/' }).catch(() => { });
   }
 
   addEventListener('online', refresh);
@@ -372,7 +372,7 @@ function brew(root) {
   let changes = null;
   function listen() {
     changes = new EventSource(`${api}/changes`);
-    changes.addEventListener('open', () => refresh());
+    changes.addEventListener('open', () => { refresh(); keepPage(); });
     changes.addEventListener('changed', async () => { const read = log.filter(entry => entry.kind === 'read').length; await refresh(); log.filter(entry => entry.kind === 'read').length !== read && forecast(); });
     changes.onerror = () => { if (changes.readyState === EventSource.CLOSED) { setTimeout(listen, 3000); } };
   }
@@ -382,10 +382,12 @@ function brew(root) {
   send();
 }
 
-// The first visit, too, leaves all that a visit without a network needs.
+// The first visit, too, leaves all that a visit without a network needs; what a broken way kept back is asked for when it is open again.
 async function keepPage() {
-  const parts = [...document.querySelectorAll('link[rel=stylesheet], link[rel=icon], script[src]')].map(part => part.href ?? part.src);
-  await (await caches.open('gylebook-brew-1')).addAll([location.pathname, ...parts]);
+  if (isSecureContext && 'serviceWorker' in navigator) {
+    const parts = [...document.querySelectorAll('link[rel=stylesheet], link[rel=icon], script[src]')].map(part => part.href ?? part.src);
+    (await navigator.serviceWorker.ready).active.postMessage({ keep: [location.pathname, ...parts] });
+  }
 }
 
 // The page may be an old copy that a browser kept, and the store may hold a newer log; or the other way round.
