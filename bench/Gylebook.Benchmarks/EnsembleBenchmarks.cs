@@ -58,5 +58,5 @@ public class EnsembleBenchmarks
 
     /// <summary>The same in four steps, run anew, on two threads.</summary>
     [Benchmark]
-    public Ensemble ReadingsRepeated() => Assimilation.Repeated(_twenty.Plan!, _thousand, _readings, _reach, "bench", 2);
+    public Ensemble ReadingsRepeated() => Assimilation.Repeated(_twenty.Plan!, _thousand, _readings, _reach, "bench", 2).Ensemble;
 }

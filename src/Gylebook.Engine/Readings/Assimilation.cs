@@ -14,7 +14,8 @@ namespace Gylebook.Engine.Readings;
 /// <para>Accuracy: exact for straight lines but for the draws' own noise. On a bent model (e^(x/2), docs/science/uncertainty.md) four steps
 /// end with the right centre and a fifth too wide.</para>
 /// <para>Notes: parameters move on the scale of their family, so that their ends hold. What models leave open never gets narrower than
-/// half its prior. The scatter of each draw's reading hangs on the seed and the reading's id alone.</para>
+/// half its prior. The scatter of each draw's reading hangs on the seed and the reading's id alone. The likely run goes along with the draws
+/// and is none of them: it moves by how far off it was itself, so that a reading just as it forecast leaves it where it is.</para>
 /// </remarks>
 public static class Assimilation
 {
@@ -50,7 +51,7 @@ public static class Assimilation
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(reach);
         SmootherStep step = StepOf(before, readings, seed, "once", 1);
-        Draws draws = Moved(before.Draws, step, reach);
+        Draws draws = Moved(before.Draws, step, reach, [], []);
         Ensemble after = before.With(draws);
         foreach (Readout readout in after.Readouts)
         {
@@ -68,7 +69,7 @@ public static class Assimilation
     /// <param name="reach">Which parameters each tells of.</param>
     /// <param name="seed">The word of the draws.</param>
     /// <param name="threads">On how many threads; no number hangs on it.</param>
-    public static Ensemble Repeated(
+    public static Assimilated Repeated(
         RunPlan plan, Ensemble before, IReadOnlyList<Reading> readings, ReadingReach reach, string seed, int threads = 1)
     {
         ArgumentNullException.ThrowIfNull(before);
@@ -78,13 +79,17 @@ public static class Assimilation
         ReadingReach tied = reach.Tied();
         Ensemble now = before;
         Draws draws = before.Draws;
+        double[] likely = [.. draws.Parameters.Select(parameter => parameter.Median)];
         for (int step = 0; step < FourSteps.Count; step++)
         {
             now = step == 0 ? before : Ensemble.Of(plan, draws, read, before.Terms, threads);
-            draws = Moved(draws, StepOf(now, readings, seed, Invariant($"step {step}"), FourSteps[step]), step == 0 ? reach : tied);
+            Ensemble one = Ensemble.Of(plan, draws.One(likely), read, before.Terms, 1);
+            SmootherStep smoother = StepOf(now, readings, seed, Invariant($"step {step}"), FourSteps[step]);
+            double[] pull = smoother.PullOn([.. readings.Select(reading => reading.Value - ForecastOf(one, reading)[0])]);
+            draws = Moved(draws, smoother, step == 0 ? reach : tied, likely, pull);
         }
 
-        return Ensemble.Of(plan, Floored(draws), before.Readouts, before.Terms, threads);
+        return new(Ensemble.Of(plan, Floored(draws), before.Readouts, before.Terms, threads), likely);
     }
 
     /// <summary>Readings with the scatter of each draw: normal numbers in strata, in an order that hangs on seed and reading.</summary>
@@ -105,7 +110,8 @@ public static class Assimilation
             [.. readings.Select(reading => alpha * reading.ScatterVariance)]);
     }
 
-    private static Draws Moved(Draws before, SmootherStep step, ReadingReach reach)
+    /// <summary>The draws moved, and the likely figures with them, in place: by the draws' own covariances, but by how far off the likely run was.</summary>
+    private static Draws Moved(Draws before, SmootherStep step, ReadingReach reach, double[] likely, double[] pull)
     {
         Draws after = before.Copy();
         HashSet<string> moved = new(StringComparer.Ordinal);
@@ -119,8 +125,14 @@ public static class Assimilation
             Span<double> column = after.Column(place);
             Scale scale = Scale.Of(after.Parameters[place], column);
             double[] on = [.. column.ToArray().Select(scale.To)], from = [.. on];
-            if (step.Move(on, reach[place]))
+            double alone = pull.Length == 0 ? 0 : scale.To(likely[place]), stood = alone;
+            if (step.Move(on, reach[place], ref alone, pull))
             {
+                if (alone != stood)
+                {
+                    likely[place] = scale.From(alone);
+                }
+
                 moved.Add(Bonds.NameOf(after.Parameters[place]));
                 for (int draw = 0; draw < on.Length; draw++)
                 {
@@ -130,6 +142,11 @@ public static class Assimilation
         }
 
         Bonds.Hold(after, moved);
+        if (pull.Length > 0)
+        {
+            Bonds.Held(after, likely, moved).CopyTo(likely, 0);
+        }
+
         return after;
     }
 
@@ -183,3 +200,8 @@ public static class Assimilation
     private static ReadOnlySpan<double> Drawn(Ensemble ensemble, Parameter? parameter) =>
         parameter is not null && ensemble.Draws.PlaceOf(parameter.Id) is { } place ? ensemble.Draws[place] : [];
 }
+
+/// <summary>What draws have become by what was read.</summary>
+/// <param name="Ensemble">The draws, and all that is read off them.</param>
+/// <param name="Likely">The figures of the likely run, one a parameter of the draws, moved by the same readings.</param>
+public sealed record Assimilated(Ensemble Ensemble, IReadOnlyList<double> Likely);

@@ -42,27 +42,4 @@ public sealed record LearnedParameter(Parameter Parameter, int Place, Quantiles 
 
         return [.. all.Where(learned => learned.Before.Width > 0 && learned.IsTaught).OrderByDescending(learned => Math.Max(learned.Narrower, Math.Abs(learned.Moved)))];
     }
-
-    /// <summary>All medians after readings: each moved as far, on its own scale, as the middle of its draws, and held in balance.</summary>
-    public static double[] MediansOf(Draws before, Draws after)
-    {
-        ArgumentNullException.ThrowIfNull(before);
-        ArgumentNullException.ThrowIfNull(after);
-        double[] medians = [.. before.Parameters.Select(parameter => parameter.Median)];
-        HashSet<string> moved = new(StringComparer.Ordinal);
-        foreach (int place in before.Moving)
-        {
-            if (before[place].SequenceEqual(after[place]))
-            {
-                continue;
-            }
-
-            Scale scale = Scale.Of(before.Parameters[place], before[place]);
-            double Middle(ReadOnlySpan<double> draws) => Quantiles.Of([.. draws.ToArray().Select(scale.To)]).Middle;
-            medians[place] = scale.From(scale.To(medians[place]) + Middle(after[place]) - Middle(before[place]));
-            moved.Add(Bonds.NameOf(before.Parameters[place]));
-        }
-
-        return Bonds.Held(before, medians, moved);
-    }
 }

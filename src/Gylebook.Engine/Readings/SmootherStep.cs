@@ -17,6 +17,7 @@ internal sealed class SmootherStep
     private readonly double[][] _from;
     private readonly double[] _spread;
     private readonly double[][] _pull;
+    private readonly double[,] _root;
 
     /// <summary>A step.</summary>
     /// <param name="forecasts">What each reading was forecast to be, draw by draw.</param>
@@ -38,6 +39,7 @@ internal sealed class SmootherStep
         }
 
         TakeRoot(root, count);
+        _root = root;
         _pull = [.. forecasts.Select(_ => new double[_draws.Length])];
         double[] off = new double[count];
         for (int i = 0; i < _draws.Length; i++)
@@ -55,11 +57,32 @@ internal sealed class SmootherStep
         }
     }
 
+    /// <summary>How strongly each reading pulls at a run that is none of the draws, by how far off its own forecast is; no pull where a forecast is no number.</summary>
+    /// <param name="off">What was read, less what that run forecasts.</param>
+    public double[] PullOn(double[] off)
+    {
+        double[] pull = [.. off];
+        Solve(_root, pull);
+        return Array.TrueForAll(pull, double.IsFinite) ? pull : new double[off.Length];
+    }
+
     /// <summary>Moves a column by what the readings that may move it say.</summary>
     /// <param name="column">Written over; left alone where a draw that is used has no number.</param>
     /// <param name="isMovedBy">Which readings may; all when empty.</param>
     /// <returns>Whether anything moved.</returns>
     public bool Move(Span<double> column, ReadOnlySpan<bool> isMovedBy = default)
+    {
+        double alone = 0;
+        return Move(column, isMovedBy, ref alone, []);
+    }
+
+    /// <summary>Moves a column, and one more figure as far as its own pull says.</summary>
+    /// <param name="column">Written over; left alone where a draw that is used has no number.</param>
+    /// <param name="isMovedBy">Which readings may; all when empty.</param>
+    /// <param name="alone">The figure, of a run that is none of the draws.</param>
+    /// <param name="pull">What pulls at it (<see cref="PullOn"/>); nothing when empty.</param>
+    /// <returns>Whether anything moved.</returns>
+    public bool Move(Span<double> column, ReadOnlySpan<bool> isMovedBy, ref double alone, ReadOnlySpan<double> pull)
     {
         double[] from = FromMean(column);
         double spread = Math.Sqrt(Together(from, from));
@@ -79,6 +102,7 @@ internal sealed class SmootherStep
             }
 
             moved = true;
+            alone += pull.IsEmpty ? 0 : together * pull[reading];
             for (int i = 0; i < _draws.Length; i++)
             {
                 column[_draws[i]] += together * _pull[reading][i];

@@ -53,7 +53,7 @@ public sealed class KitProposalTests
             new("before the boil", BeerReadouts.CopperUpLitres, 26, 0.01, ReadingInstrument.Exact),
             new("after the boil", BeerReadouts.KnockOutLitres, 21, 0.01, ReadingInstrument.Exact),
         ];
-        Ensemble after = Assimilation.Repeated(bitter, before, read, ReadingReach.Of(bitter, before, read), "learning");
+        Ensemble after = Assimilation.Repeated(bitter, before, read, ReadingReach.Of(bitter, before, read), "learning").Ensemble;
         GyleEvidence boiledOff = GyleEvidence.Of("one gyle", before.Draws, after.Draws, (int)Known.Evaporation)!;
 
         // 26 L at 20 °C less 21 in an hour: 5 L, known to √0.02 of them.

@@ -1,6 +1,8 @@
 using Gylebook.Engine.Readouts;
+using Gylebook.Engine.State;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Readings;
+using Gylebook.Forecast.Report.Stages;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
@@ -43,6 +45,18 @@ public sealed class MendTests
             Assert.Equal(og, gravity.Band.Likely, 0.0005);
             Assert.InRange(gravity.Band.Likely, gravity.Band.Low, gravity.Band.High);
         });
+    }
+
+    /// <summary>The middle of the draws lies off the likely run: a brew that does as it was told needs nothing for all that.</summary>
+    [Fact]
+    public void A_brew_that_goes_as_planned_asks_for_nothing()
+    {
+        StageRow copperUp = Forecast(null).Stages.First(stage => stage.Stage == Stage.CopperUp);
+        IReadOnlyList<Mend> mends = Forecast(Invariant($$"""
+            { "at": "copper-up", "gravity": "{{copperUp.Gravity:0.000000}}", "temperature": "20 °C", "instrument": "hydrometerNarrow", "checked": true }
+            """)).AfterReadings!.Mends;
+        Assert.Equal("let it be", mends[0].Words);
+        Assert.Equal(0, mends[0].Off, 0.02);
     }
 
     [Theory]

@@ -74,5 +74,5 @@ internal sealed class ReadTruth(RunPlan plan, Ensemble before)
     /// <summary>The draws after those readings in four steps; as they were where none was taken.</summary>
     public Ensemble After(IReadOnlyList<Reading> taken) => taken.Count == 0
         ? before
-        : Assimilation.Repeated(plan, before, taken, ReadingReach.Of(plan, before, taken), Steps, Environment.ProcessorCount);
+        : Assimilation.Repeated(plan, before, taken, ReadingReach.Of(plan, before, taken), Steps, Environment.ProcessorCount).Ensemble;
 }

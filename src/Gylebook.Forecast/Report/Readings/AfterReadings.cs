@@ -66,10 +66,9 @@ public sealed record AfterReadings
         Ensemble before = DrawnBrew.Of(brew, likely, seed, draws, [.. meant.SelectMany(reading => reading.Instrument.Off.Parameters).DistinctBy(parameter => parameter.Id)]);
         List<ReadingOutcome> outcomes = [.. new Gatekeeper(brew.Plan!, before, meaning, seed, findings).Of(meant)];
         Reading[] taken = [.. outcomes.Where(outcome => outcome.Gate.Trust != ReadingTrust.SetAside).Select(outcome => outcome.AsTaken)];
-        Ensemble after = taken.Length == 0
-            ? before
+        (Ensemble after, IReadOnlyList<double> medians) = taken.Length == 0
+            ? new(before, [.. before.Draws.Parameters.Select(parameter => parameter.Median)])
             : Assimilation.Repeated(brew.Plan!, before, taken, ReadingReach.Of(brew.Plan!, before, taken), seed, Environment.ProcessorCount);
-        double[] medians = LearnedParameter.MediansOf(before.Draws, after.Draws);
         IReadOnlyList<LearnedParameter> learned = LearnedParameter.Of(before.Draws, after.Draws);
         return new AfterReadings
         {
@@ -83,14 +82,14 @@ public sealed record AfterReadings
         };
     }
 
-    private static BrewPlan WithMedians(BrewPlan brew, double[] medians)
+    private static BrewPlan WithMedians(BrewPlan brew, IReadOnlyList<double> medians)
     {
         RunPlan plan = brew.Plan!;
         return brew with
         {
             Plan = plan with
             {
-                Medians = medians[..plan.Parameters.Length],
+                Medians = [.. medians.Take(plan.Parameters.Length)],
                 Parameters = [.. plan.Parameters.Select((parameter, place) => parameter with { Median = medians[place] })],
             },
         };
