@@ -13,6 +13,9 @@ public sealed class EntryTests : IDisposable
     private const string Owners = "lantern oil and rain";
     private const string Helpers = "stir it twice please";
 
+    /// <summary>A folder with a book that was served once: one has to be there for the terminal to set a password.</summary>
+    private static readonly Task<string> NewBook = ServedOnceAsync();
+
     private readonly string _folder = Directory.CreateTempSubdirectory("gylebook-entry-").FullName;
 
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
@@ -282,9 +285,9 @@ public sealed class EntryTests : IDisposable
     {
         if (owner is not null)
         {
-            // A book has to be there for the terminal to set a password.
-            await using (await ServedBook.StartAsync(Book, "http://127.0.0.1:0"))
+            foreach (string file in Directory.EnumerateFiles(await NewBook))
             {
+                File.Copy(file, Path.Combine(_folder, Path.GetFileName(file)));
             }
 
             Assert.Equal(0, GylebookProgram.Run(["password", "--book", Book], input: owner).ExitCode);
@@ -296,6 +299,16 @@ public sealed class EntryTests : IDisposable
         }
 
         return await ServedBook.StartAsync(Book, urls, options: ["--lan"]);
+    }
+
+    private static async Task<string> ServedOnceAsync()
+    {
+        string folder = Directory.CreateTempSubdirectory("gylebook-entry-new-").FullName;
+        await using (await ServedBook.StartAsync(Path.Combine(folder, "book.sqlite"), "http://127.0.0.1:0"))
+        {
+        }
+
+        return folder;
     }
 
     private static async Task<string> CodeAsync(ServedBook served) => (await LineAsync(served, "with this code: "))[^8..];

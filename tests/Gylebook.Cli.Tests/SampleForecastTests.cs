@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.Json;
 using Gylebook.Tests.Shared;
 
@@ -7,6 +8,8 @@ namespace Gylebook.Cli.Tests;
 public sealed class SampleForecastTests
 {
     private const string BuiltIn = "";
+
+    private static readonly ConcurrentDictionary<(string Recipe, string Kit), Ran> Forecasts = [];
 
     /// <summary>Recipe, kit, exit code, findings with their severity.</summary>
     public static TheoryData<string, string, int, string[]> Expected => new()
@@ -81,7 +84,7 @@ public sealed class SampleForecastTests
     [MemberData(nameof(Expected))]
     public void A_sample_forecasts_with_the_findings_its_purpose_has(string recipe, string kit, int exitCode, string[] codes)
     {
-        Ran ran = GylebookProgram.Run(["forecast", SampleFile.Recipe(recipe), .. KitOption(kit), "--json"]);
+        Ran ran = Forecast(recipe, kit);
         Assert.Equal(("", exitCode), (ran.Errors, ran.ExitCode));
         Assert.Empty(PublishedSchema.Objections("forecast", ran.Output));
         using JsonDocument forecast = JsonDocument.Parse(ran.Output);
@@ -97,7 +100,7 @@ public sealed class SampleForecastTests
     [MemberData(nameof(Planned))]
     public void A_run_ends_with_the_beer_that_was_asked_for_and_closes(string recipe)
     {
-        using JsonDocument forecast = JsonDocument.Parse(GylebookProgram.Run(["forecast", SampleFile.Recipe(recipe), "--json"]).Output);
+        using JsonDocument forecast = JsonDocument.Parse(Forecast(recipe, BuiltIn).Output);
         JsonElement root = forecast.RootElement;
         Assert.InRange(root.GetProperty("balance").GetProperty("relativeError").GetDouble(), 0, 1e-12);
         // Printed to the millilitre.
@@ -110,6 +113,10 @@ public sealed class SampleForecastTests
         string litres = file.RootElement.GetProperty("package").GetProperty("volume").GetString()!;
         return double.Parse(litres.Replace(" L", "", StringComparison.Ordinal), System.Globalization.CultureInfo.InvariantCulture);
     }
+
+    /// <summary>Both questions are asked of one run of the program.</summary>
+    private static Ran Forecast(string recipe, string kit) =>
+        Forecasts.GetOrAdd((recipe, kit), _ => GylebookProgram.Run(["forecast", SampleFile.Recipe(recipe), .. KitOption(kit), "--json"]));
 
     private static string[] KitOption(string kit) => kit.Length == 0 ? [] : ["--kit", SampleFile.Kit(kit)];
 
