@@ -3,7 +3,7 @@ using Gylebook.Science.Numerics.Distributions;
 namespace Gylebook.Engine.Drawing;
 
 /// <summary>Shares from nought to one, as fine as asked: the middles of strata of one width, with the standard normal number of each.</summary>
-internal sealed class Strata
+public sealed class Strata
 {
     /// <summary>So many of them.</summary>
     public Strata(int count)

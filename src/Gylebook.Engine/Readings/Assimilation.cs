@@ -93,7 +93,7 @@ public static class Assimilation
     }
 
     /// <summary>Readings with the scatter of each draw: normal numbers in strata, in an order that hangs on seed and reading.</summary>
-    internal static double[] Scattered(double read, double variance, string seed, string what, Strata strata)
+    public static double[] Scattered(double read, double variance, string seed, string what, Strata strata)
     {
         int[] order = new int[strata.Count];
         SeededRandom.Of(seed, what).Shuffle(order);

@@ -9,7 +9,7 @@ namespace Gylebook.Engine.Readings;
 /// <para>Valid for: draws that are nearly normal on the scale they are given in.</para>
 /// <para>Notes: a correlation below 3/√n is taken for chance and moves nothing. Draws in which a forecast is no number stay where they are.</para>
 /// </remarks>
-internal sealed class SmootherStep
+public sealed class SmootherStep
 {
     private const double ChanceCorrelation = 3;
 
