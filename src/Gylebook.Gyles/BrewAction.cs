@@ -44,6 +44,9 @@ public sealed record BrewAction
     /// <summary>The entry that this one takes back: an action's or a reading's.</summary>
     public Guid? Undoes { get; init; }
 
+    /// <summary>More of it, as JSON of the form its kind has; null for most.</summary>
+    public string? Detail { get; init; }
+
     /// <summary>Number of the action that this one corrects.</summary>
     public long? ReplacesId { get; init; }
 }
@@ -77,4 +80,22 @@ public enum ActionKind
 
     /// <summary>An earlier entry is taken back.</summary>
     Undone,
+
+    /// <summary>Beer was filled into packages; what and how stands in <see cref="BrewAction.Detail"/>.</summary>
+    Packaged,
+
+    /// <summary>Somebody tasted it.</summary>
+    Tasted,
+
+    /// <summary>Tasters were asked whether two beers differ.</summary>
+    Compared,
+
+    /// <summary>Beer left its package, litres.</summary>
+    Poured,
+
+    /// <summary>Yeast was taken out to be used again.</summary>
+    Harvested,
+
+    /// <summary>Something the gyle taught was taken into a kit or a sheet, or was left.</summary>
+    Taught,
 }

@@ -65,6 +65,15 @@ public static class PageUrls
     /// <summary>A gyle's brew day.</summary>
     public static string BrewDay(Guid id) => $"{Gyle(id)}/brew";
 
+    /// <summary>A gyle in the fermenter.</summary>
+    public static string Fermenter(Guid id) => $"{Gyle(id)}/ferment";
+
+    /// <summary>A gyle on its way into bottles or a keg.</summary>
+    public static string Package(Guid id) => $"{Gyle(id)}/package";
+
+    /// <summary>A gyle in the glass: tasted, and held against its plan.</summary>
+    public static string Glass(Guid id) => $"{Gyle(id)}/glass";
+
     /// <summary>A gyle's brew day as a sheet to print.</summary>
     public static string GyleSheet(Guid id) => $"{Gyle(id)}/sheet";
 

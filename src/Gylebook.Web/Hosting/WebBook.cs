@@ -1,5 +1,6 @@
 using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
+using Gylebook.Web.Features.Gyles.Cellar;
 using Gylebook.Web.Features.Gyles.Calendars;
 using Gylebook.Web.Features.Gyles.Printing;
 using Gylebook.Web.Features.Recipes.Printing;
@@ -90,6 +91,7 @@ public static class WebBook
         services.AddProblemDetails();
         services.AddSingleton(BandDraws.Usual);
         services.AddScoped<GyleDesk>();
+        services.AddScoped<CellarDesk>();
         services.AddHostedService<SlowSweep>();
         services.AddRazorComponents().AddInteractiveServerComponents(circuits =>
         {

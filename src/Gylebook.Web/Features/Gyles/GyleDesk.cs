@@ -1,6 +1,7 @@
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
+using Gylebook.Gyles.Cellar;
 using Gylebook.Gyles.Plans;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
@@ -64,6 +65,9 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
         GylePlan PlanOf(string text) => text == gyle.RecipeText ? plan
             : gyle.With(text).Plan ?? throw new InvalidOperationException("The recipe was changed while the gyle started, and cannot be brewed as it is now.");
     }
+
+    /// <summary>What devices sent while they swam in a gyle.</summary>
+    public Task<IReadOnlyList<DeviceReadings>> DevicesAsync(OpenGyle gyle, CancellationToken cancellation = default) => Task.FromResult<IReadOnlyList<DeviceReadings>>([]);
 
     /// <summary>How much of each lot went into gyles, kg, by <c>sheet/lot</c>.</summary>
     public Task<Dictionary<string, double>> UsedOfLotsAsync(CancellationToken cancellation = default) => book.Readings.UsedOfLotsAsync(cancellation);
@@ -171,9 +175,11 @@ public sealed record OpenGyle(GyleLine Line, GylePlan Plan, GyleLog Log)
     /// <summary>When yeast was pitched; null while it was not.</summary>
     public DateTimeOffset? Pitched => Log.Steps.FirstOrDefault(now => now is { Step.Key: "pitch", State: StepState.Done })?.At;
 
-    /// <summary>What was read, as it was typed.</summary>
-    public IReadOnlyList<TakenReading> Taken =>
-        [.. Log.Readings.Select(reading => reading.Typed is { } typed ? ReadingsFile.ReadEntry(typed).Reading : null).OfType<TakenReading>()];
+    /// <summary>When the beer was packaged; null while it was not.</summary>
+    public DateTimeOffset? Packaged => Log.Actions.FirstOrDefault(action => action.Kind == ActionKind.Packaged)?.At;
+
+    /// <summary>What was read and may be held against the whole brew, as it was typed.</summary>
+    public IReadOnlyList<TakenReading> Taken => SettledReadings.Of(Log);
 
     /// <summary>The forecast of today's engine with all that was read; null where this program can no longer read the files of the plan.</summary>
     public BrewForecast? Live() => GyleInputs.Of(Plan)?.Forecast(Plan.Seed, Taken);

@@ -1,0 +1,217 @@
+using Gylebook.Engine.Ensembles;
+using Gylebook.Engine.Readouts;
+using Gylebook.Forecast.Fermenting;
+using Gylebook.Forecast.Report;
+using Gylebook.Gyles.BrewDay;
+using Gylebook.Gyles.Days;
+using Gylebook.Gyles.Plans;
+using Gylebook.Recipes;
+using Gylebook.Science.Fermenting.Kinetics;
+using Gylebook.Science.Numerics.Distributions;
+
+namespace Gylebook.Gyles.Cellar;
+
+/// <summary>A fermentation from the pitch on: what was read, how it goes on, whether it is finished, and what to do.</summary>
+/// <remarks>
+/// The end is the engine's: final gravities of the draws as brew day's readings left them. The course to it is
+/// <see cref="CourseForecast"/>'s, brought to what was read since. Sugar that goes in meanwhile counts as if it had been there from the
+/// pitch; before it goes in, what it will add is taken off again (<c>docs/science/fermentation-course.md</c>).
+/// </remarks>
+public sealed record Fermentation
+{
+    private const int Times = 97, MostRead = 80, MostTemperatures = 120;
+    private const double LeastDays = 10, DaysOn = 3, HoursADay = 24, LatestDays = 60;
+
+    /// <summary>When yeast was pitched.</summary>
+    public required DateTimeOffset Pitched { get; init; }
+
+    /// <summary>The time it was told at.</summary>
+    public required DateTimeOffset Now { get; init; }
+
+    /// <summary>All that was read.</summary>
+    public required CellarSeries Series { get; init; }
+
+    /// <summary>How it goes on, in hours since the pitch.</summary>
+    public required CourseFan Fan { get; init; }
+
+    /// <summary>How it was to go before any reading of it.</summary>
+    public required CourseFan Planned { get; init; }
+
+    /// <summary>Where it was expected to end before any reading of it, SG.</summary>
+    public required Quantiles Expected { get; init; }
+
+    /// <summary>By how much what goes into the fermenter raises the gravity, SG.</summary>
+    public required double Added { get; init; }
+
+    /// <summary>When it goes in, hours since the pitch; null where nothing does.</summary>
+    public required double? AddedHours { get; init; }
+
+    /// <summary>"Finished?"</summary>
+    public required FinishedAnswer Finished { get; init; }
+
+    /// <summary>What to do, the next first.</summary>
+    public required IReadOnlyList<CellarTask> ToDo { get; init; }
+
+    /// <summary>When it is likely done, and between when; null where fewer than half of the draws come to an end within sixty days.</summary>
+    public (DateTimeOffset Low, DateTimeOffset Likely, DateTimeOffset High)? Done =>
+        double.IsFinite(Fan.DoneHours.Middle) ? (At(Fan.DoneHours.Low), At(Fan.DoneHours.Middle), At(Math.Min(Fan.DoneHours.High, LatestDays * HoursADay))) : null;
+
+    /// <summary>The moment so many hours after the pitch.</summary>
+    public DateTimeOffset At(double hours) => Pitched.AddHours(hours);
+
+    /// <summary>The gravity of a fan at one of its hours as a hydrometer would show it: without what has yet to go in.</summary>
+    /// <param name="fan">Which.</param>
+    /// <param name="place">Which of its hours.</param>
+    public Quantiles Shown(CourseFan fan, int place)
+    {
+        ArgumentNullException.ThrowIfNull(fan);
+        Quantiles told = fan.Gravities[place];
+        double off = fan.Hours[place] < (AddedHours ?? 0) ? Added : 0;
+        return new(told.Low - off, told.Middle - off, told.High - off);
+    }
+
+    /// <summary>The fermentation of a gyle.</summary>
+    /// <param name="plan">Its plan.</param>
+    /// <param name="log">Its log.</param>
+    /// <param name="forecast">The forecast with all that was read before the pitch, and nothing since.</param>
+    /// <param name="series">What was read since.</param>
+    /// <param name="pitched">When yeast was pitched.</param>
+    /// <param name="now">The time.</param>
+    /// <returns>Null where nothing was drawn, or this program can no longer read the plan.</returns>
+    public static Fermentation? Of(GylePlan plan, GyleLog log, BrewForecast forecast, CellarSeries series, DateTimeOffset pitched, DateTimeOffset now)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(log);
+        ArgumentNullException.ThrowIfNull(forecast);
+        ArgumentNullException.ThrowIfNull(series);
+        return GyleInputs.Of(plan) is { } inputs && (forecast.AfterReadings?.Ensemble ?? forecast.HowSure?.Ensemble) is { } drawn && drawn.Has(BeerReadouts.FinalGravity)
+            ? new Making(plan, inputs, log, forecast, drawn, series, pitched, now).Made()
+            : null;
+    }
+
+    private sealed class Making(
+        GylePlan plan, GyleInputs inputs, GyleLog log, BrewForecast forecast, Ensemble drawn, CellarSeries series, DateTimeOffset pitched, DateTimeOffset now)
+    {
+        private readonly IReadOnlyList<GyleDay> _days = GyleDays.Of(plan, pitched, pitched);
+
+        public Fermentation Made()
+        {
+            (double[] starts, double[] ends) = Gravities();
+            double added = Mean(starts) - CastGravity();
+            FermenterAddition[] additions = [.. Additions()];
+            double? addedHours = additions.Length > 0 ? additions.Max(addition => Hours(addition.Done ?? addition.Planned)) : null;
+            CoursePrior prior = new()
+            {
+                StartGravities = starts, EndGravities = ends, Temperature = Temperatures(),
+                MillionCells = forecast.Pitch is { CellsBillions: { } billions } && Litres() is > 0 and var litres ? billions / litres : FermentationCurve.UsualMillionCells,
+            };
+            CourseReading[] readings = [.. Readings(addedHours is null ? 0 : added, addedHours ?? 0)];
+            double[] hours = Grid(CourseForecast.Of(prior, readings, [0], plan.Seed).DoneHours);
+            CourseFan fan = CourseForecast.Of(prior, readings, hours, plan.Seed), planned = readings.Length == 0 ? fan : CourseForecast.Of(prior, [], hours, plan.Seed);
+            FinishedAnswer finished = FinishedCheck.Of(new FinishedQuestion
+            {
+                Read = Stillness.Of(series.Points), Expected = Quantiles.Of([.. ends]), Forced = Forced(), Additions = additions, Now = now,
+                Celsius = series.Points.LastOrDefault(point => point.TemperatureC is not null)?.TemperatureC, PlannedCelsius = PlannedCelsius(Hours(now)),
+            });
+            Fermentation made = new()
+            {
+                Pitched = pitched, Now = now, Series = series, Fan = fan, Planned = planned, Expected = Quantiles.Of([.. ends]),
+                Added = addedHours is null ? 0 : added, AddedHours = addedHours, Finished = finished, ToDo = [],
+            };
+            return made with { ToDo = CellarTasks.Of(made, _days, DoneDays(), PlannedCelsius(0)) };
+        }
+
+        private (double[] Starts, double[] Ends) Gravities()
+        {
+            double[] starts = drawn[BeerReadouts.OriginalGravity].ToArray(), ends = drawn[BeerReadouts.FinalGravity].ToArray();
+            int[] whole = [.. Enumerable.Range(0, starts.Length).Where(draw => double.IsFinite(starts[draw]) && double.IsFinite(ends[draw]) && starts[draw] > ends[draw])];
+            return ([.. whole.Select(draw => starts[draw])], [.. whole.Select(draw => ends[draw])]);
+        }
+
+        private double CastGravity() => drawn.Has(BeerReadouts.CastGravity) ? Mean([.. drawn[BeerReadouts.CastGravity].ToArray().Where(double.IsFinite)]) : Mean(Gravities().Starts);
+
+        private double Litres() => forecast.Stages.FirstOrDefault(stage => stage.Stage == Engine.State.Stage.Cast)?.LitresAt20C ?? 0;
+
+        /// <summary>What goes in after the pitch, by the days of the plan.</summary>
+        private IEnumerable<FermenterAddition> Additions() => _days.Where(day => day.Items.Count > 0 && day.AfterPitch is not null && day.Key.StartsWith("ferment-", StringComparison.Ordinal))
+            .Select(day => new FermenterAddition(string.Join(", ", day.Items), day.At, DoneAt(day.Key)));
+
+        private DateTimeOffset? DoneAt(string day) => log.Actions.LastOrDefault(action => action.Step == day && action.Kind is ActionKind.Done or ActionKind.Skipped)?.At;
+
+        private HashSet<string> DoneDays() => [.. _days.Where(day => DoneAt(day.Key) is not null).Select(day => day.Key)];
+
+        private double? Forced() => log.Readings.LastOrDefault(reading => reading.Stage == ForcedFerment.Stage)?.Gravity?.Ratio;
+
+        private double Hours(DateTimeOffset at) => (at - pitched).TotalHours;
+
+        /// <summary>Gravities to be trusted, as if all sugar had been there from the pitch. Devices speak often: each interval is told once, by its median.</summary>
+        private IEnumerable<CourseReading> Readings(double added, double addedHours)
+        {
+            CellarPoint[] good = [.. series.Points.Where(point => point.IsGoodGravity && Hours(point.At) is >= 0 and <= LatestDays * HoursADay)];
+            double interval = Math.Max(1, (good.Length > 0 ? Hours(good[^1].At) : 0) / MostRead);
+            foreach (IGrouping<(string, int), CellarPoint> together in good.GroupBy(point => (point.Instrument, point.Source == CellarSource.Hand ? Array.IndexOf(good, point) : -1 - (int)(Hours(point.At) / interval))))
+            {
+                CellarPoint[] own = [.. together.OrderBy(point => point.GravitySg)];
+                CellarPoint middle = own[own.Length / 2];
+                double hours = Hours(middle.At);
+                yield return new(hours, middle.GravitySg!.Value + (hours < addedHours ? added : 0), middle.GravitySd);
+            }
+        }
+
+        /// <summary>Read where it was read, as planned from then on.</summary>
+        private TemperatureCourse Temperatures()
+        {
+            List<(double Hours, double Celsius)> read = [.. series.Points
+                .Where(point => point.TemperatureC is not null && !point.Flags.HasFlag(CellarFlags.TemperatureSpike) && Hours(point.At) >= 0)
+                .GroupBy(point => (int)(Hours(point.At) / Math.Max(1, Hours(now) / MostTemperatures)))
+                .Select(together => (Hours(together.First().At), Math.Clamp(together.Average(point => point.TemperatureC!.Value), TemperatureCourse.LeastCelsius, TemperatureCourse.MostCelsius)))];
+            double since = read.Count > 0 ? read[^1].Hours : -1;
+            double ends = 0;
+            foreach (Rest rest in inputs.Recipe.Ferment)
+            {
+                (double from, ends) = (ends, ends + rest.Time.Value.Hours);
+                foreach (double at in new[] { Math.Max(from, since + 1), ends - 1 }.Where(at => at > since && at >= from && (read.Count == 0 || at > read[^1].Hours)))
+                {
+                    read.Add((at, rest.Temperature.Value.Celsius));
+                }
+            }
+
+            return read.Count > 0 ? TemperatureCourse.Of(read) : TemperatureCourse.Constant(Usual);
+        }
+
+        /// <summary>Where neither recipe nor anybody says how warm it is: a room.</summary>
+        private const double Usual = 20;
+
+        private double? PlannedCelsius(double hours)
+        {
+            double ends = 0;
+            foreach (Rest rest in inputs.Recipe.Ferment)
+            {
+                ends += rest.Time.Value.Hours;
+                if (hours < ends)
+                {
+                    return rest.Temperature.Value.Celsius;
+                }
+            }
+
+            return inputs.Recipe.Ferment.Count > 0 ? inputs.Recipe.Ferment[^1].Temperature.Value.Celsius : null;
+        }
+
+        private double[] Grid(Quantiles done)
+        {
+            double last = Math.Max(LeastDays * HoursADay, Math.Max(Hours(now), double.IsFinite(done.High) ? done.High : 0) + (DaysOn * HoursADay));
+            last = Math.Min(last, LatestDays * HoursADay);
+            return [.. Enumerable.Range(0, Times).Select(i => last * i / (Times - 1))];
+        }
+
+        private static double Mean(IReadOnlyList<double> values) => values.Count == 0 ? 0 : values.Average();
+    }
+}
+
+/// <summary>A small sample of the wort with much yeast, kept warm until nothing moves: where it ends is where the beer can.</summary>
+/// <remarks>Source: limit of attenuation by fermentation to the end, MEBAK; the home form with 120 to 200 mL: common practice.</remarks>
+public static class ForcedFerment
+{
+    /// <summary>The stage that its reading belongs to.</summary>
+    public const string Stage = "forced";
+}
