@@ -3,17 +3,19 @@ using Gylebook.Engine.State;
 using Gylebook.Forecast.Report.Doubt;
 using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
+using Gylebook.Gyles.Days;
 using Gylebook.Gyles.Plans;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Science.Fermenting.Kinetics;
 using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
 
 namespace Gylebook.Web.Demo;
 
-/// <summary>The demo's gyles: one planned, one on brew day half done. Its readings are those of a hidden truth: one draw of the engine's own, which no page tells.</summary>
+/// <summary>The demo's gyles: one planned, one on brew day half done, one in the fermenter. Its readings are those of a hidden truth: one draw of the engine's own, which no page tells.</summary>
 internal static class DemoGyles
 {
-    private const string Planned = "Plain Bitter", OnBrewDay = "Chestnut Mild";
+    private const string Planned = "Plain Bitter", OnBrewDay = "Chestnut Mild", InFermenter = "Hedgerow Brown";
 
     /// <summary>The word and the number of the draw that is true.</summary>
     private const string Truth = "what the shed does not know";
@@ -37,7 +39,17 @@ internal static class DemoGyles
         {
             await BrewHalfAsync(desk, gyle, clock.GetUtcNow(), cancellation);
         }
+
+        if (await OpenAsync(book, desk, InFermenter, $"{InFermenter}, nine days ago", cancellation) is { } fermenting)
+        {
+            await BrewWholeAsync(desk, fermenting, clock.GetUtcNow().AddDays(-9.3), cancellation);
+            await FermentAsync(desk, (await desk.OpenAsync(fermenting.Line.Id, cancellation))!, [1, 2, 2.9, 5, 7, 8, 9], cancellation);
+        }
     }
+
+    private static async Task<OpenGyle?> OpenAsync(Book book, GyleDesk desk, string recipe, string name, CancellationToken cancellation) =>
+        await FindAsync(book, recipe, cancellation) is { } id && await desk.StartAsync(id, name: name, isDemo: true, cancellation: cancellation) is ({ } line, _)
+            ? await desk.OpenAsync(line.Id, cancellation) : null;
 
     private static async Task<Guid?> FindAsync(Book book, string name, CancellationToken cancellation) =>
         (await book.Files.FindAsync(name, "recipe", cancellation)).Select(file => (Guid?)file.Id).FirstOrDefault();
@@ -46,15 +58,7 @@ internal static class DemoGyles
     private static async Task BrewHalfAsync(GyleDesk desk, OpenGyle gyle, DateTimeOffset now, CancellationToken cancellation)
     {
         List<BrewStep> done = [.. gyle.Plan.Steps.TakeWhile(step => step.Key != "to-boil")];
-        DateTimeOffset at = now.AddMinutes(-Pace * done.Count);
-        List<BrewAction> taps = [];
-        foreach (BrewStep step in done)
-        {
-            taps.AddRange(step.Items.Select((item, place) => GyleDesk.Tick(step, item, Tap(at.AddSeconds(20 * place)))));
-            taps.Add(Tap(at = at.AddMinutes(Pace)) with { Kind = ActionKind.Done, Step = step.Key, Stage = step.Stage });
-        }
-
-        await desk.DoAsync(gyle, taps, cancellation);
+        DateTimeOffset at = await TapAsync(desk, gyle, done, now.AddMinutes(-Pace * done.Count), cancellation);
         if (GyleInputs.Of(gyle.Plan)?.Forecast(Truth, [], TruthDraws).HowSure is { } truth)
         {
             StageReadouts its = StageReadouts.Of(Stage.CopperUp, 0);
@@ -64,6 +68,58 @@ internal static class DemoGyles
                 Read($$"""{ "at": "copper-up", "gravity": "{{True(truth, its.Gravity):0.000}}", "temperature": "20 °C" }""", at.AddMinutes(-1)),
             ], cancellation);
         }
+    }
+
+    /// <summary>All of brew day, with what was read in the kettle and in the fermenter.</summary>
+    private static async Task BrewWholeAsync(GyleDesk desk, OpenGyle gyle, DateTimeOffset from, CancellationToken cancellation)
+    {
+        await TapAsync(desk, gyle, gyle.Plan.Steps, from, cancellation);
+        if (GyleInputs.Of(gyle.Plan)?.Forecast(Truth, [], TruthDraws).HowSure is { } truth)
+        {
+            StageReadouts kettle = StageReadouts.Of(Stage.CopperUp, 0), cast = StageReadouts.Of(Stage.Cast, 0);
+            await desk.KeepAsync(gyle,
+            [
+                Read($$"""{ "at": "copper-up", "volume": "{{True(truth, kettle.LitresWithSolids):0.0}} L", "temperature": "20 °C" }""", from.AddMinutes(10 * Pace)),
+                Read($$"""{ "at": "copper-up", "gravity": "{{True(truth, kettle.Gravity):0.000}}", "temperature": "20 °C" }""", from.AddMinutes((10 * Pace) + 1)),
+                Read($$"""{ "at": "cast", "gravity": "{{True(truth, cast.Gravity):0.000}}", "temperature": "20 °C" }""", from.AddMinutes(Pace * (gyle.Plan.Steps.Count - 2))),
+            ], cancellation);
+        }
+    }
+
+    /// <summary>Gravities on some days: an S-shaped curve from the true cast to the true end, as a hydrometer shows it, and what went in meanwhile.</summary>
+    private static async Task FermentAsync(GyleDesk desk, OpenGyle gyle, double[] days, CancellationToken cancellation)
+    {
+        if (gyle.Pitched is not { } pitched || GyleInputs.Of(gyle.Plan)?.Forecast(Truth, [], TruthDraws).HowSure is not { } truth)
+        {
+            return;
+        }
+
+        GyleDay[] additions = [.. GyleDays.Of(gyle.Plan, pitched, pitched).Where(day => day.Key.StartsWith("ferment-", StringComparison.Ordinal))];
+        await desk.DoAsync(gyle, [.. additions.Where(day => day.AfterPitch < days[^1]).Select(day => Tap(day.At) with { Kind = ActionKind.Done, Step = day.Key, Stage = "ferment", What = day.Sentence })], cancellation);
+        double start = True(truth, BeerReadouts.OriginalGravity), end = True(truth, BeerReadouts.FinalGravity), added = start - True(truth, BeerReadouts.CastGravity);
+        LogisticAttenuation curve = new(start, end, -0.06, 50);
+        await desk.KeepAsync(
+            gyle,
+            [
+                .. days.Select((day, place) => Read(
+                    $$"""{ "at": "ferment", "gravity": "{{curve.At(24 * day) - (additions.Any(addition => addition.AfterPitch > day) ? added : 0) + (0.0004 * Math.Sin(7 * place)):0.000}}", "temperature": "20 °C", "degassed": true }""",
+                    pitched.AddDays(day))),
+            ],
+            cancellation);
+    }
+
+    /// <summary>Taps off steps one after the other; when the last was done.</summary>
+    private static async Task<DateTimeOffset> TapAsync(GyleDesk desk, OpenGyle gyle, IReadOnlyList<BrewStep> steps, DateTimeOffset at, CancellationToken cancellation)
+    {
+        List<BrewAction> taps = [];
+        foreach (BrewStep step in steps)
+        {
+            taps.AddRange(step.Items.Select((item, place) => GyleDesk.Tick(step, item, Tap(at.AddSeconds(20 * place)))));
+            taps.Add(Tap(at = at.AddMinutes(Pace)) with { Kind = ActionKind.Done, Step = step.Key, Stage = step.Stage });
+        }
+
+        await desk.DoAsync(gyle, taps, cancellation);
+        return at;
     }
 
     private static double True(HowSure truth, Readout readout) => truth.Ensemble[readout][TrueDraw];
