@@ -4,6 +4,7 @@ using Gylebook.Forecast.Report.Doubt;
 using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Plans;
+using Gylebook.Gyles.Vessels;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
@@ -28,16 +29,21 @@ internal static class DemoGyles
         GyleDesk desk = new(book, clock);
         if (await FindAsync(book, Planned, cancellation) is { } next)
         {
-            await book.Gyles.PlanAsync(next, $"{Planned}, next", null, clock.GetUtcNow().AddDays(4), isDemo: true, cancellation);
+            await desk.PlanAsync(Order(next, $"{Planned}, next", new("Right", null)), DateOnly.FromDateTime(clock.GetLocalNow().DateTime).AddDays(4), cancellation);
         }
 
         if (await FindAsync(book, OnBrewDay, cancellation) is { } recipe
-            && await desk.StartAsync(recipe, name: $"{OnBrewDay}, today", isDemo: true, cancellation: cancellation) is ({ } line, _)
+            && await desk.StartAsync(Order(recipe, $"{OnBrewDay}, today", new("Left", "Robin")), cancellation: cancellation) is ({ } line, _)
             && await desk.OpenAsync(line.Id, cancellation) is { } gyle)
         {
             await BrewHalfAsync(desk, gyle, clock.GetUtcNow(), cancellation);
         }
     }
+
+    private static GyleOrder Order(Guid recipe, string name, VesselPlan vessels) => new(recipe)
+    {
+        Name = name, Vessels = vessels, IsDemo = true,
+    };
 
     private static async Task<Guid?> FindAsync(Book book, string name, CancellationToken cancellation) =>
         (await book.Files.FindAsync(name, "recipe", cancellation)).Select(file => (Guid?)file.Id).FirstOrDefault();
