@@ -52,6 +52,7 @@ public static class CautionKinds
         new("chill.scald", Severity.Warning, CautionWeight.Reminder, "first water scalds"),
         new("chill.slow", Severity.Warning, CautionWeight.Mark, "warm wort"),
         new("chill.warm", Severity.Note, CautionWeight.Mark, "comes out too warm"),
+        new("clean.mixed", Severity.Warning, CautionWeight.Grave, "never mix cleaners"),
         new("co2.room", Severity.Warning, CautionWeight.Reminder, "carbon dioxide"),
         new("colour.lowerBound", Severity.Note, CautionWeight.Mark, "at least this dark"),
         new("colour.range", Severity.Note, CautionWeight.Mark, "darker than the colour law"),

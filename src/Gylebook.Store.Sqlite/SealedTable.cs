@@ -31,6 +31,7 @@ internal sealed record SealedTable(string Name, string Sum, string Words, string
             "gyles" => ("The gyle", Itself, null),
             "plans" => ("The plan of the gyle", OfGyle, null),
             "portions" => ("A portion of the gyle", OfGyle, null),
+            "stays" => ("Days of a vessel of the gyle", OfGyle, null),
             "readings" => ("A reading of the gyle", OfPortion, null),
             "actions" => ("An action of the gyle", OfPortion, null),
             "settings" => ("The setting", """ '"' || t.key || '"' """, null),

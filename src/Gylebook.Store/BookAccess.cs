@@ -21,6 +21,9 @@ public sealed class BookAccess(
 
     internal DateTimeOffset Now => clock.GetUtcNow();
 
+    /// <summary>The day it is where the book lies: vessels are filled and emptied by days.</summary>
+    internal DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
     /// <summary>Why a text that the disk has changed is not gone on from: it would be sealed as if it were sound.</summary>
     /// <param name="what">Which text: <c>The draft of this recipe</c>.</param>
     /// <param name="word">Of which noun: <c>recipe</c>.</param>

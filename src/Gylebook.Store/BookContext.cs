@@ -33,6 +33,8 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
 
     public DbSet<PortionRow> Portions => Set<PortionRow>();
 
+    public DbSet<StayRow> Stays => Set<StayRow>();
+
     public DbSet<ReadingRow> Readings => Set<ReadingRow>();
 
     public DbSet<ActionRow> Actions => Set<ActionRow>();
@@ -54,8 +56,11 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
     }
 
     /// <inheritdoc/>
-    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
+    {
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
+        configurationBuilder.Properties<DateOnly>().HaveConversion<DayNumber>();
+    }
 
     /// <inheritdoc/>
     protected override void OnModelCreating(ModelBuilder modelBuilder)
@@ -145,6 +150,8 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
             plan.HasKey(p => p.GyleId);
             plan.HasOne<GyleRow>().WithOne().HasForeignKey<PlanRow>(p => p.GyleId).OnDelete(DeleteBehavior.Restrict);
         });
+        model.Entity<GyleRow>().HasMany(g => g.Stays).WithOne().HasForeignKey(s => s.GyleId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<StayRow>().Property(s => s.Kind).HasConversion<string>();
         model.Entity<PortionRow>().HasIndex(p => new { p.GyleId, p.Name }).IsUnique();
         model.Entity<ReadingRow>(reading =>
         {
@@ -165,6 +172,9 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
             action.HasOne<ActionRow>().WithMany().HasForeignKey(a => a.ReplacesId).OnDelete(DeleteBehavior.Restrict);
         });
     }
+
+    /// <summary>A day as its number since 1 January of year 1: sorts, compares and never meets a time zone.</summary>
+    private sealed class DayNumber() : ValueConverter<DateOnly, int>(day => day.DayNumber, number => DateOnly.FromDayNumber(number));
 
     /// <summary>An instant as whole UTC ticks: sorts, compares and never meets a time zone.</summary>
     private sealed class UtcTicks() : ValueConverter<DateTimeOffset, long>(

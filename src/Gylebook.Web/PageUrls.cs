@@ -32,6 +32,9 @@ public static class PageUrls
     /// <summary>Units, theme, demo.</summary>
     public const string Settings = "settings";
 
+    /// <summary>In the query of the way to begin: which planned gyle it is.</summary>
+    public const string PlannedGyle = "gyle";
+
     /// <summary>One of them as its file, as the book has it.</summary>
     /// <param name="kind">One of <see cref="Gylebook.Store.BookFiles.Kinds"/>.</param>
     /// <param name="id">Which one.</param>
@@ -60,7 +63,9 @@ public static class PageUrls
     public static string Gyle(Guid id) => $"gyles/{id}";
 
     /// <summary>What has to be at hand before a recipe is brewed, and the way to begin.</summary>
-    public static string StartGyle(Guid recipe) => $"{Recipe(recipe)}/start";
+    /// <param name="recipe">Of which recipe.</param>
+    /// <param name="planned">The planned gyle that is to start; null for a new one.</param>
+    public static string StartGyle(Guid recipe, Guid? planned = null) => Asking($"{Recipe(recipe)}/start", (PlannedGyle, planned?.ToString()));
 
     /// <summary>A gyle's brew day.</summary>
     public static string BrewDay(Guid id) => $"{Gyle(id)}/brew";

@@ -83,6 +83,9 @@ app.Configure(verbs =>
             .WithDescription("Starts a gyle: cuts a version of the recipe and freezes the plan, with all its bands.")
             .WithExample("gyle", "start", "\"Plain Bitter\"")
             .WithExample("gyle", "start", "my-beer.json", "--kit", "my-kit.json", "--as", "\"Bitter, the first\"");
+        gyle.AddCommand<GylePlanVerb>("plan")
+            .WithDescription("Means to brew a recipe on a day, in vessels that are free then; nothing is frozen yet.")
+            .WithExample("gyle", "plan", "\"Plain Bitter\"", "--on", "2027-12-05", "--fermenter", "Left");
         gyle.AddCommand<GyleListVerb>("list")
             .WithDescription("Tells the gyles of the book.");
         gyle.AddCommand<GyleShowVerb>("show")

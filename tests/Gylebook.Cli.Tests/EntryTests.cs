@@ -141,6 +141,8 @@ public sealed class EntryTests : IDisposable
         Assert.Equal(HttpStatusCode.OK, (await helper.GetAsync($"/{gyle}")).Status);
         Assert.Equal(HttpStatusCode.OK, (await helper.GetAsync($"/{gyle}/brew")).Status);
         Assert.Equal(HttpStatusCode.OK, (await helper.GetAsync($"/{gyle}/brew/forecast")).Status);
+        Assert.Equal((HttpStatusCode.OK, true), Says(await helper.GetAsync($"/{gyle}/sheet"), "Brew-day sheet"));
+        Assert.Equal(HttpStatusCode.OK, (await helper.GetAsync("/brew-sheet.css")).Status);
         Guid entry = Guid.CreateVersion7();
         using HttpResponseMessage tapped = await helper.Client.PostAsJsonAsync(
             $"/api/{gyle}/log", new[] { new { id = entry, at = TimeProvider.System.GetUtcNow(), kind = "said", what = "stirred" } }, Cancellation);

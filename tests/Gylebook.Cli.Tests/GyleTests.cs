@@ -57,6 +57,47 @@ public sealed class GyleTests : IDisposable
     }
 
     [Fact]
+    public void A_gyle_is_planned_for_a_day_and_a_vessel_and_started_and_ferments_once_pitched()
+    {
+        string kit = Gylebook.Tests.Shared.RepositoryFile.PathOf("samples/kits/lantern-shed.json"), recipe = SampleFile.Recipe("lots/larder-bitter");
+        string soon = Day(3);
+        Ran ran = Gyle("plan", recipe, "--on", soon, "--kit", kit, "--as", "Soon", "--fermenter", "left");
+        Assert.Equal((0, ""), (ran.ExitCode, ran.Errors));
+        Assert.Contains(", in Left. gylebook gyle start", ran.Output, StringComparison.Ordinal);
+
+        ran = Gyle("plan", recipe, "--on", Day(5), "--kit", kit, "--fermenter", "Left", "--json");
+        Assert.Equal(1, ran.ExitCode);
+        Assert.Contains("--fermenter", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("Left holds Soon from", ran.Output, StringComparison.Ordinal);
+        ran = Gyle("start", recipe, "--planned", "never");
+        Assert.Equal((1, ""), (ran.ExitCode, ran.Output));
+        Assert.Contains("there is no planned gyle \"never\" of Larder Bitter; there are \"Soon\"", ran.Errors, StringComparison.Ordinal);
+
+        JsonElement started = Json(Gyle("start", recipe, "--planned", "soon", "--json"));
+        Assert.Equal(("Soon", "brewing"), (started.GetProperty("name").GetString(), started.GetProperty("status").GetString()));
+        JsonElement vessel = Assert.Single(started.GetProperty("vessels").EnumerateArray());
+        Assert.Equal(("Left", Day(0)), (vessel.GetProperty("name").GetString(), vessel.GetProperty("from").GetString()));
+
+        // 11.5 g of yeast are wanted and 23 g at hand, by samples/recipes/lots: nothing to buy.
+        JsonElement yeast = started.GetProperty("shopping").EnumerateArray().Single(item => item.GetProperty("what").GetString() == "Harbour ale");
+        Assert.Equal((0.0115, 0.023, 0.0), (yeast.GetProperty("wantedKg").GetDouble(), yeast.GetProperty("atHandKg").GetDouble(), yeast.GetProperty("toBuyKg").GetDouble()));
+        Assert.Equal(0, Gyle("do", "Soon", "--step", "pitch").ExitCode);
+        Assert.Contains("Soon: fermenting", Gyle("list").Output, StringComparison.Ordinal);
+
+        static string Day(int days) => TimeProvider.System.GetLocalNow().AddDays(days).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    [Theory]
+    [InlineData("on Friday", "--on: \"on Friday\" is no day; write it as 2026-12-05.")]
+    [InlineData(null, "--on: say the day; write it as 2026-12-05.")]
+    public void A_day_that_is_none_is_said(string? day, string why)
+    {
+        Ran ran = Gyle(["plan", "Plain Bitter", .. day is null ? Array.Empty<string>() : ["--on", day]]);
+        Assert.Equal((2, ""), (ran.ExitCode, ran.Output));
+        Assert.Contains(why, ran.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Its_days_are_written_for_a_calendar_and_what_is_no_gyle_is_said()
     {
         Assert.Equal(0, Gyle("start", SampleFile.Recipe("hedgerow-brown"), "--as", "Days").ExitCode);

@@ -93,6 +93,23 @@ public sealed class BrewStepsTests
         Assert.NotEmpty(plan.Steps.First(step => step.Key == "salts").Items);
     }
 
+    [Fact]
+    public void Cleaner_and_sanitiser_stay_on_as_the_kit_says_and_where_it_says_nothing_as_the_label_does()
+    {
+        // samples/kits/lantern-shed.json: a cleaner that stays on for 20 min, a sanitiser for 2 min; long-hose.json says nothing.
+        BrewStep[] known = [.. Frozen("plain-bitter", "lantern-shed").Plan!.Steps], unknown = [.. Frozen("plain-bitter", "long-hose").Plan!.Steps];
+        BrewStep sanitise = known.Single(step => step.Key == "sanitise"), clean = known.Single(step => step.Key == "clean");
+        Assert.Equal((2.0, 20.0), (sanitise.Minutes, clean.Minutes));
+        Assert.Contains("leave the cleaner on for 20 min", clean.Say, StringComparison.Ordinal);
+        Assert.Contains("wet with the sanitiser for 2 min", sanitise.Say, StringComparison.Ordinal);
+        Assert.True(Array.IndexOf(known, sanitise) < Array.FindIndex(known, step => step.Key == "chill") && clean == known[^1]);
+
+        Assert.DoesNotContain(unknown, step => step.Key == "sanitise");
+        Assert.Null(unknown[^1].Minutes);
+        Assert.Contains("sanitise for as long as the product's own label says", unknown[^1].Say, StringComparison.Ordinal);
+        Assert.All([clean, unknown[^1]], step => Assert.Contains("Never mix cleaners", step.Say, StringComparison.Ordinal));
+    }
+
     internal static (GyleInputs Inputs, GylePlan? Plan) Frozen(string recipe, string kit, WaterPlan? water = null)
     {
         string text = File.ReadAllText(RepositoryFile.PathOf($"samples/recipes/{recipe}.json")), kitText = File.ReadAllText(RepositoryFile.PathOf($"samples/kits/{kit}.json"));

@@ -1,4 +1,6 @@
 using Gylebook.Gyles;
+using Gylebook.Gyles.Vessels;
+using Gylebook.Recipes.Kits;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Store.Tests;
@@ -179,6 +181,82 @@ public sealed class GyleTests : IAsyncLifetime
 
         Assert.Equal(GyleStatus.Fermenting, Assert.Single(await _book.Gyles.ListAsync(Bench.Cancellation)).Status);
     }
+
+    [Fact]
+    public async Task A_vessel_is_one_gyles_at_a_time_and_who_is_refused_changes_nothing()
+    {
+        Guid mild = (await _book.Gyles.PlanAsync(Wish("Mild", Stay("Left", 0, 10)), Bench.Cancellation)).Gyle!.Value;
+
+        (Guid? none, IReadOnlyList<VesselClash> clashes) = await _book.Gyles.PlanAsync(Wish("Bitter", Stay("Left", 9, 20), Stay("Right", 9, 20)), Bench.Cancellation);
+        Assert.Null(none);
+        Assert.Equal(("Mild", "Left"), (Assert.Single(clashes).By.Gyle, clashes[0].Wanted.Vessel));
+        Assert.Single(await _book.Gyles.ListAsync(Bench.Cancellation));
+
+        Guid bitter = (await _book.Gyles.PlanAsync(Wish("Bitter", Stay("Left", 10, 20)), Bench.Cancellation)).Gyle!.Value;
+        Assert.NotEmpty(await _book.Gyles.ArrangeAsync(bitter, Wish("Moved", Stay("Left", 5, 15)), Bench.Cancellation));
+        Assert.Equal(("Bitter", Stay("Left", 10, 20)), await ShownAsync(bitter));
+        Assert.Empty(await _book.Gyles.ArrangeAsync(bitter, Wish("Moved", Stay("Right", 5, 15)), Bench.Cancellation));
+        Assert.Equal(("Moved", Stay("Right", 5, 15)), await ShownAsync(bitter));
+        Assert.Equal([mild, bitter], (await _book.Gyles.VesselsAsync(Bench.Cancellation)).Select(hold => hold.GyleId));
+
+        // What is in the bin has no vessel.
+        await _book.Gyles.DeleteAsync(mild, Bench.Cancellation);
+        Assert.Empty(await _book.Gyles.ArrangeAsync(bitter, Wish("Moved", Stay("Left", 5, 15)), Bench.Cancellation));
+
+        async Task<(string, VesselStay)> ShownAsync(Guid id)
+        {
+            GyleLine line = (await _book.Gyles.FindAsync(id, Bench.Cancellation))!;
+            return (line.Name, Assert.Single(line.Stays));
+        }
+    }
+
+    [Fact]
+    public async Task A_gyle_that_has_started_is_not_planned_anew()
+    {
+        (Guid id, _) = await Bench.StartedAsync(_book);
+        await Assert.ThrowsAsync<ArgumentOutOfRangeException>(() => _book.Gyles.ArrangeAsync(id, Wish("Again"), Bench.Cancellation));
+    }
+
+    [Fact]
+    public async Task It_follows_its_log_and_its_vessels_with_it()
+    {
+        Guid id = (await _book.Gyles.PlanAsync(Wish("Mild", Stay("Left", 0, 10), new VesselStay(VesselKind.Keg, "Robin", Day(10), null)), Bench.Cancellation)).Gyle!.Value;
+        await _book.Gyles.StartAsync(id, Bench.Plan, Bench.Cancellation);
+        long whole = (await _book.Gyles.FindAsync(id, Bench.Cancellation))!.Portions[0].Id;
+        await _book.Readings.AddAsync(whole, [new BrewAction { At = _bench.Clock.Now, What = "pitched" }], Bench.Cancellation);
+
+        await _book.Gyles.FollowAsync(id, (_, log) => (log.Any(action => action.What == "pitched") ? GyleStatus.Fermenting : GyleStatus.Brewing, Day(12)), Bench.Cancellation);
+        GyleLine line = (await _book.Gyles.FindAsync(id, Bench.Cancellation))!;
+        Assert.Equal(GyleStatus.Fermenting, line.Status);
+        Assert.Equal([Stay("Left", 0, 12), new(VesselKind.Keg, "Robin", Day(12), null)], line.Stays);
+
+        // Packaged, the fermenter is free and the keg is not; finished, that is too.
+        _bench.Clock.Now = _bench.Clock.Now.AddDays(5);
+        await _book.Gyles.SetStatusAsync(id, GyleStatus.Packaged, Bench.Cancellation);
+        Assert.Equal([Stay("Left", -5, 0), new(VesselKind.Keg, "Robin", Day(0), null)], (await _book.Gyles.FindAsync(id, Bench.Cancellation))!.Stays);
+        Assert.Empty((await _book.Gyles.PlanAsync(Wish("Next", Stay("Left", 0, 10)), Bench.Cancellation)).Clashes);
+        await _book.Gyles.SetStatusAsync(id, GyleStatus.Finished, Bench.Cancellation);
+        Assert.Equal([Stay("Left", -5, 0)], (await _book.Gyles.FindAsync(id, Bench.Cancellation))!.Stays);
+    }
+
+    [Fact]
+    public async Task A_keg_is_held_until_somebody_says_that_it_is_empty()
+    {
+        VesselStay keg = new(VesselKind.Keg, "Robin", Day(0), null);
+        Guid id = (await _book.Gyles.PlanAsync(Wish("Mild", keg), Bench.Cancellation)).Gyle!.Value;
+        Assert.NotEmpty((await _book.Gyles.PlanAsync(Wish("Next", keg with { From = Day(300) }), Bench.Cancellation)).Clashes);
+        await _book.Gyles.EmptyAsync(id, VesselKind.Keg, "Robin", Bench.Cancellation);
+        Assert.Empty((await _book.Gyles.PlanAsync(Wish("Next", keg with { From = Day(1) }), Bench.Cancellation)).Clashes);
+    }
+
+    private GyleWish Wish(string name, params VesselStay[] stays) => new(_recipe, name)
+    {
+        Stays = stays,
+    };
+
+    private VesselStay Stay(string vessel, int from, int until) => new(VesselKind.Fermenter, vessel, Day(from), Day(until));
+
+    private DateOnly Day(int day) => DateOnly.FromDateTime(_bench.Clock.GetLocalNow().DateTime).AddDays(day);
 
     private GyleReading At(int hour) => new() { At = _bench.Clock.Now.AddHours(hour), Temperature = Temperature.FromCelsius(19) };
 }

@@ -8,6 +8,7 @@ using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Mashing;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Kits;
 
 namespace Gylebook.Gyles.BrewDay;
 
@@ -16,6 +17,9 @@ namespace Gylebook.Gyles.BrewDay;
 /// <param name="forecast">Its forecast.</param>
 public sealed class BrewSteps(BrewPlan planned, BrewForecast forecast)
 {
+    /// <summary>Key of the step at which yeast goes in.</summary>
+    public const string PitchKey = "pitch";
+
     private readonly List<BrewStep> _steps = [];
     private readonly StepFigures _figures = new(forecast);
 
@@ -31,9 +35,10 @@ public sealed class BrewSteps(BrewPlan planned, BrewForecast forecast)
         AddCopperUp();
         AddBoil();
         AddKnockOut();
+        AddSanitising();
         AddCooling();
         AddPitch();
-        Add("clean", Stage.Cast, "Clean", "Empty and rinse while it is still wet; clean, then sanitise for as long as the product's own label says. Never mix cleaners: acid and chlorine together make a poisonous gas. Spent grain and hops are not for dogs.");
+        AddCleaning();
         return WithCautions();
     }
 
@@ -139,6 +144,23 @@ public sealed class BrewSteps(BrewPlan planned, BrewForecast forecast)
         }
     }
 
+    /// <summary>A step of its own where the kit knows how long it takes; else it is said where the vessels are cleaned.</summary>
+    private void AddSanitising()
+    {
+        if (planned.Kit.Cleaning?.Sanitiser is { } sanitiser)
+        {
+            Add("sanitise", Stage.KnockOut, "Sanitise", $"The fermenter, and all that touches cooled wort: clean first, then wet with the sanitiser for {sanitiser.Text}, mixed as its label says. Eyes and hands covered; never mix it with another product.", sanitiser.Value.Minutes);
+        }
+    }
+
+    private void AddCleaning()
+    {
+        Cleaning? cleaning = planned.Kit.Cleaning;
+        string clean = cleaning?.Cleaner is { } cleaner ? $"leave the cleaner on for {cleaner.Text}, as its label says, and rinse" : "clean for as long as the product's own label says, and rinse";
+        string sanitise = cleaning?.Sanitiser is null ? " Before the next use, sanitise for as long as the product's own label says." : "";
+        Add("clean", Stage.Cast, "Clean", $"Empty and rinse while it is still wet; {clean}.{sanitise} Never mix cleaners: acid and chlorine together make a poisonous gas. Spent grain and hops are not for dogs.", cleaning?.Cleaner?.Value.Minutes);
+    }
+
     private void AddCooling()
     {
         if (forecast.Chilling is { } chilling)
@@ -161,13 +183,13 @@ public sealed class BrewSteps(BrewPlan planned, BrewForecast forecast)
 
         StepItem[] items = [.. At(AdditionPoint.Pitch).Select(Item)];
         double? celsius = planned.Recipe.Ferment.Count > 0 ? planned.Recipe.Ferment[0].Temperature.Value.Celsius : null;
-        Add("pitch", Stage.Ferment, "Pitch", celsius is { } cool ? Invariant($"When the wort is at {cool:0.#} °C or a little below, and not before: heat kills yeast.") : "When the wort is cool: heat kills yeast.", items: items);
+        Add(PitchKey, Stage.Ferment, "Pitch", celsius is { } cool ? Invariant($"When the wort is at {cool:0.#} °C or a little below, and not before: heat kills yeast.") : "When the wort is cool: heat kills yeast.", items: items);
     }
 
     private IEnumerable<PlannedLine> At(AdditionPoint point) => planned.Lines.Where(line => line.Line.At.Point == point && !line.Line.Amount.IsNothing);
 
     private static StepItem Item(PlannedLine line) => new(
-        Invariant($"line-{line.Number + 1}"), line.Name, line.Line.Amount.Text, line.Hand is { Sheet: { } sheet, Lot: { } lot } ? LotKey.Of(sheet, lot) : null)
+        ItemKey.OfLine(line.Number), line.Name, line.Line.Amount.Text, line.Hand is { Sheet: { } sheet, Lot: { } lot } ? LotKey.Of(sheet, lot) : null)
     {
         Kilograms = line.Kilograms > 0 ? line.Kilograms : null,
     };
@@ -207,7 +229,7 @@ public sealed class BrewSteps(BrewPlan planned, BrewForecast forecast)
         string key = place switch
         {
             { Stage: Stage.Boil or Stage.Stand, Count: { } minutes } => Invariant($"{Names.Of(place.Stage)}-{minutes:0.##}"),
-            { Stage: Stage.Ferment, Count: 0 } => "pitch",
+            { Stage: Stage.Ferment, Count: 0 } => PitchKey,
             { Stage: Stage.Ferment, Count: not null } => "",
             { Stage: Stage.Mash } => "strike",
             _ => "",

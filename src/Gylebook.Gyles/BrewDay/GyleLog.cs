@@ -32,6 +32,15 @@ public sealed class GyleLog
     /// <summary>Timers that nobody has stopped or heard, the next to end first.</summary>
     public IReadOnlyList<RunningTimer> Timers { get; }
 
+    /// <summary>When yeast went in: the pitch is done, or all that goes in there is ticked off; null while it was not.</summary>
+    public DateTimeOffset? Pitched => Steps.FirstOrDefault(step => step.Step.Key == BrewSteps.PitchKey) switch
+    {
+        { State: StepState.Done, At: { } done } => done,
+        { Step.Items: { Count: > 0 } items } pitch when items.All(item => pitch.Ticked.ContainsKey(item.Key)) =>
+            _actions.FindLast(action => action is { Kind: ActionKind.Ticked, Step: BrewSteps.PitchKey })!.At,
+        _ => null,
+    };
+
     /// <summary>Readings that count.</summary>
     public IReadOnlyList<GyleReading> Readings { get; }
 

@@ -23,6 +23,13 @@ public static class GyleDays
         return GyleInputs.Of(plan) is not { } inputs ? [brewDay] : [brewDay, .. new Fermenting(plan, inputs, pitched ?? start).Days().OrderBy(day => day.At)];
     }
 
+    /// <summary>Days from the pitch to packaging; null where the recipe says no rest of its fermentation.</summary>
+    public static double? ToPackage(Recipe recipe)
+    {
+        ArgumentNullException.ThrowIfNull(recipe);
+        return recipe.Ferment.Count > 0 ? recipe.Ferment.Sum(rest => rest.Time.Value.Days) : null;
+    }
+
     private sealed class Fermenting(GylePlan plan, GyleInputs inputs, DateTimeOffset pitched)
     {
         private readonly IReadOnlyList<FrozenCaution> _cautions = FrozenForecast.Of(plan).Cautions;
@@ -45,9 +52,9 @@ public static class GyleDays
                 yield return Day(Invariant($"rest-{i + 1}-ends"), $"{rests[i].Time.Text} at {rests[i].Temperature.Text} are over{then}", ends);
             }
 
-            if (rests.Count > 0)
+            if (ToPackage(inputs.Recipe) is { } packaged)
             {
-                yield return Day("package", $"Package ({inputs.Recipe.Package.In})", ends, new(AdditionPoint.Rack), new(AdditionPoint.Package));
+                yield return Day("package", $"Package ({inputs.Recipe.Package.In})", packaged, new(AdditionPoint.Rack), new(AdditionPoint.Package));
             }
         }
 

@@ -1,5 +1,6 @@
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Forms;
+using Gylebook.Recipes.Kits;
 using Gylebook.Science.Boiling;
 
 namespace Gylebook.Recipes.Interchange;
@@ -41,6 +42,9 @@ internal static class FileWords
 
     internal static readonly WordTable<HopPack> HopPacks = new(
         (HopPack.Open, "open"), (HopPack.SomeAir, "some air"), (HopPack.Airless, "airless"));
+
+    internal static readonly WordTable<VesselKind> VesselKinds = new(
+        (VesselKind.Fermenter, "fermenter"), (VesselKind.Keg, "keg"));
 
     /// <summary>How the form of that kind is written; null for kinds that come in one form only.</summary>
     internal static WordTable<IngredientForm>? FormsOf(IngredientKind kind) => kind switch

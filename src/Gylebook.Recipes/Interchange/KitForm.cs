@@ -56,6 +56,15 @@ internal static class KitForm
         .May("maxVolumes", "made for at most", new BareVolumes(), p => p.MaxVolumes, (p, v) => p with { MaxVolumes = v }, new("volumes of CO2 per volume of beer, as its maker says; never guess"))
         .May("maxPressure", "rated for", Leaves.Of<GaugePressure>(), p => p.MaxPressure, (p, v) => p with { MaxPressure = v }, new("gauge pressure, as its maker says; never guess"));
 
+    private static readonly Form<Vessel> Vessel = new Form<Vessel>(new Vessel("", default, null)) { About = "A fermenter or a keg that has a name." }
+        .Need("name", "name", Leaves.Name, v => v.Name, (v, name) => v with { Name = name }, new("What stands on its lid; no two have the same."))
+        .Need("kind", "kind", Leaves.Word(FileWords.VesselKinds), v => v.Kind, (v, kind) => v with { Kind = kind }, new("A fermenter holds a gyle from cast to package, a keg from then on until it is empty."))
+        .May("holds", "holds, to the brim", Leaves.Of<VolumeAt20C>(), v => v.Holds, (v, holds) => v with { Holds = holds }, new("Nothing is planned by it: a gyle that would not fit is told of."));
+
+    private static readonly Form<Cleaning> Cleaning = new Form<Cleaning>(new Cleaning(null, null)) { About = "Contact times, as the products' own labels say." }
+        .May("cleaner", "cleaner stays on", Leaves.Of<Duration>(), c => c.Cleaner, (c, v) => c with { Cleaner = v }, new("contact time on its label"))
+        .May("sanitiser", "sanitiser stays on", Leaves.Of<Duration>(), c => c.Sanitiser, (c, v) => c with { Sanitiser = v }, new("contact time on its label"));
+
     private static readonly Form<Instruments> Instruments = new Form<Instruments>(new Instruments(null, null, null, null)) { About = "How far they may be off." }
         .May("hydrometer", "hydrometer", Spelled.PlusMinus, i => i.Hydrometer, (i, v) => i with { Hydrometer = v }, new(Placeholder: "± 0.001"))
         .May("volume", "volume marks", Spelled.PlusMinusOf<VolumeAt20C>(), i => i.Volume, (i, v) => i with { Volume = v }, new(Placeholder: "± 0.3 L"))
@@ -82,6 +91,8 @@ internal static class KitForm
             .May("wortCooling", "a closed vessel cools in", Leaves.Of<Duration>(), k => k.WortCooling, (k, v) => k with { WortCooling = v }, new("time to lose 63 % of its warmth over the room, full of hot wort"))
             .Need("fermenter", "fermenter", Fermenter, k => k.Fermenter, (k, v) => k with { Fermenter = v })
             .Need("packages", "packages", new ListForm<PackageKind>(Package) { MatchedBy = ["kind"], ItemSaid = "package" }, k => k.Packages, (k, v) => k with { Packages = v })
+            .MayList("vessels", "vessels", new ListForm<Vessel>(Vessel) { MatchedBy = ["name"], ItemSaid = "vessel" }, k => k.Vessels, (k, v) => k with { Vessels = v }, new("Fermenters and kegs by name, for the calendar of vessels."))
+            .May("cleaning", "cleaning", Cleaning, k => k.Cleaning, (k, v) => k with { Cleaning = v })
             .May("altitude", "height above the sea", Leaves.Of<Length>(), k => k.Altitude, (k, v) => k with { Altitude = v }, new("higher up, wort boils cooler") { IsAlwaysWritten = true })
             .Need("grainTemperature", "grain before mashing", Leaves.Of<Temperature>(), k => k.GrainTemperature, (k, v) => k with { GrainTemperature = v })
             .May("instruments", "instruments", Instruments, k => k.Instruments, (k, v) => k with { Instruments = v }, Shown)

@@ -27,8 +27,10 @@ internal static class LotForms
     public static Form<TSheet> WithLots<TSheet, TFigures>(this Form<TSheet> form, ValueForm<TFigures> assay, AmountForm amount)
         where TSheet : LarderSheet<TFigures>
         where TFigures : class => form
+        .May("pack", "sold in packs of", amount, s => s.Pack, (s, v) => s with { Pack = v }, new("How much is bought at once: a shopping list is rounded up to it."))
         .MayList("lots", "lots", new ListForm<Lot<TFigures>>(Lot(assay, amount)) { MatchedBy = ["lot"], ItemSaid = "lot" }, s => s.Lots, (s, v) => s with { Lots = v }, new("Amounts of it at hand; a recipe's line names one by its `lot`."))
-        .Agree((sheet, at) => Once(sheet.Lots, at));
+        .Agree((sheet, at) => Once(sheet.Lots, at))
+        .Agree(Packed);
 
     private static Form<Lot<TFigures>> Lot<TFigures>(ValueForm<TFigures> assay, AmountForm amount)
         where TFigures : class => new Form<Lot<TFigures>>(new Lot<TFigures> { Name = "" }) { About = "An amount at hand." }
@@ -56,6 +58,14 @@ internal static class LotForms
         if (lot is { Bought: { } got, BestBefore: { } best } && best < got)
         {
             at.Warning("lot.pastBest", "bestBefore", $"{Day(best)}; it was bought later, on {Day(got)}");
+        }
+    }
+
+    private static void Packed(LarderSheet sheet, PartCursor at)
+    {
+        if (sheet.Pack is { IsNothing: true } pack)
+        {
+            at.Error("sheet.pack", "pack", $"{pack.Text}; must be above 0: nobody sells packs of nothing", pack.Text, "above 0");
         }
     }
 

@@ -8,7 +8,12 @@ namespace Gylebook.Recipes.Kits;
 /// <summary>The kit a forecast uses when nobody has described their own: Lantern Shed, <c>samples/kits/lantern-shed.json</c>.</summary>
 public static class BuiltInKit
 {
-    private static readonly Lazy<Kit> Shed = new(() => KitFile.Read(ReferenceData.Text("kits/lantern-shed.json")).Value!);
+    // What is written on the shed's lids and labels is the shed's own.
+    private static readonly Lazy<Kit> Shed = new(() => KitFile.Read(ReferenceData.Text("kits/lantern-shed.json")).Value! with
+    {
+        Vessels = [],
+        Cleaning = null,
+    });
 
     /// <summary>The kit.</summary>
     public static Kit LanternShed => Shed.Value;

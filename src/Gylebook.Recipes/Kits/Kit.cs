@@ -38,6 +38,12 @@ public sealed record Kit
     /// <summary>What the beer can be packaged in.</summary>
     public required IReadOnlyList<PackageKind> Packages { get; init; }
 
+    /// <summary>Fermenters and kegs by name; empty where nobody keeps count of them.</summary>
+    public IReadOnlyList<Vessel> Vessels { get; init; } = [];
+
+    /// <summary>How long cleaner and sanitiser stay on; null when nobody said.</summary>
+    public Cleaning? Cleaning { get; init; }
+
     /// <summary>Height above the sea; null when nobody said.</summary>
     public Entered<Length>? Altitude { get; init; }
 

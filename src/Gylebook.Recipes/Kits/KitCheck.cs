@@ -27,6 +27,9 @@ public static class KitCheck
         Above(kit.RackingLeftBehind, kit.Fermenter.Usable, "racking.leftBehind", "nothing would be left to package", findings);
         Temperatures(kit, findings);
         Packages(kit.Packages, findings);
+        Vessels(kit.Vessels, findings);
+        AboveNought(kit.Cleaning?.Cleaner, "cleaning.cleaner", "0 min", "no label says that it need not stay on", findings);
+        AboveNought(kit.Cleaning?.Sanitiser, "cleaning.sanitiser", "0 min", "no label says that it need not stay on", findings);
         return findings.All;
     }
 
@@ -91,8 +94,8 @@ public static class KitCheck
     private static void Temperatures(Kit kit, FindingList findings)
     {
         Between(kit.GrainTemperature, -30, 60, "grainTemperature", "grain is stored at the temperature of a room", findings);
-        AboveNought(kit.MashCooling, "mashCooling", findings);
-        AboveNought(kit.WortCooling, "wortCooling", findings);
+        AboveNought(kit.MashCooling, "mashCooling", "0 h", "nothing cools at once", findings);
+        AboveNought(kit.WortCooling, "wortCooling", "0 h", "nothing cools at once", findings);
         if (kit.Chiller is { } chiller)
         {
             ChillerCheck.Check(chiller, findings);
@@ -133,6 +136,22 @@ public static class KitCheck
         }
     }
 
+    private static void Vessels(IReadOnlyList<Vessel> vessels, FindingList findings)
+    {
+        foreach ((int i, Vessel vessel) in vessels.Index())
+        {
+            if (vessel.Holds is { } holds && holds.Value.Litres == 0)
+            {
+                findings.Error("vessel.empty", Invariant($"vessels[{i}].holds"), $"{holds}; must be above 0 L", holds.Text, "above 0 L");
+            }
+
+            if (vessel.Name.Length > 0 && vessels.Take(i).Any(before => string.Equals(before.Name, vessel.Name, StringComparison.OrdinalIgnoreCase)))
+            {
+                findings.Error("vessel.twice", Invariant($"vessels[{i}].name"), $"\"{FindingList.Shorten(vessel.Name)}\" names an earlier vessel too; a gyle could not tell them apart", vessel.Name);
+            }
+        }
+    }
+
     private static void Ratings(PackageKind package, string where, FindingList findings)
     {
         if (package.MaxVolumes is { } volumes && volumes.Value.Volumes > MostVolumes)
@@ -156,11 +175,11 @@ public static class KitCheck
         }
     }
 
-    private static void AboveNought(Entered<Duration>? time, string where, FindingList findings)
+    private static void AboveNought(Entered<Duration>? time, string where, string nought, string reason, FindingList findings)
     {
         if (time is { } given && given.Value.Minutes == 0)
         {
-            findings.Error($"kit.{where}", where, $"{given}; must be above 0 h: nothing cools at once", given.Text, "above 0 h");
+            findings.Error($"kit.{where}", where, $"{given}; must be above {nought}: {reason}", given.Text, $"above {nought}");
         }
     }
 

@@ -48,6 +48,9 @@ public abstract record LarderSheet
     /// <summary>What it is called.</summary>
     public required string Name { get; init; }
 
+    /// <summary>How much of it is sold at once; null when nobody said.</summary>
+    public Amount? Pack { get; init; }
+
     /// <summary>The lots of it, in the order of the file.</summary>
     public abstract IReadOnlyList<Lot> EveryLot { get; }
 }

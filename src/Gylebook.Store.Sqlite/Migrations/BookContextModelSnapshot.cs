@@ -725,6 +725,48 @@ namespace Gylebook.Store.Sqlite.Migrations
                     b.ToTable("settings");
                 });
 
+            modelBuilder.Entity("Gylebook.Store.Rows.StayRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("id");
+
+                    b.Property<long>("Checksum")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("checksum");
+
+                    b.Property<int>("FromDay")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("from_day");
+
+                    b.Property<Guid>("GyleId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("gyle_id");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<int?>("UntilDay")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("until_day");
+
+                    b.Property<string>("Vessel")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("vessel");
+
+                    b.HasKey("Id")
+                        .HasName("pk_stays");
+
+                    b.HasIndex("GyleId")
+                        .HasDatabaseName("ix_stays_gyle_id");
+
+                    b.ToTable("stays");
+                });
+
             modelBuilder.Entity("Gylebook.Store.Rows.VersionRow", b =>
                 {
                     b.Property<Guid>("OwnerId")
@@ -968,6 +1010,16 @@ namespace Gylebook.Store.Sqlite.Migrations
                         .HasConstraintName("fk_readings_replaces_id");
                 });
 
+            modelBuilder.Entity("Gylebook.Store.Rows.StayRow", b =>
+                {
+                    b.HasOne("Gylebook.Store.Rows.GyleRow", null)
+                        .WithMany("Stays")
+                        .HasForeignKey("GyleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_stays_gyle_id");
+                });
+
             modelBuilder.Entity("Gylebook.Store.Rows.WaterRow", b =>
                 {
                     b.HasOne("Gylebook.Store.Rows.EditRow", null)
@@ -986,6 +1038,8 @@ namespace Gylebook.Store.Sqlite.Migrations
             modelBuilder.Entity("Gylebook.Store.Rows.GyleRow", b =>
                 {
                     b.Navigation("Portions");
+
+                    b.Navigation("Stays");
                 });
 
             modelBuilder.Entity("Gylebook.Store.Rows.RecipeRow", b =>

@@ -1,4 +1,6 @@
 using Gylebook.Gyles;
+using Gylebook.Gyles.Vessels;
+using Gylebook.Recipes.Kits;
 using Gylebook.Store.Rows;
 using Microsoft.EntityFrameworkCore;
 
@@ -15,7 +17,8 @@ namespace Gylebook.Store;
 /// <param name="Started">When it started; null until then.</param>
 /// <param name="Updated">When it last changed.</param>
 /// <param name="IsDemo">Part of the demo.</param>
-/// <param name="Portions">Liquid by vessel; empty until it starts.</param>
+/// <param name="Portions">Liquid that has readings of its own; empty until it starts.</param>
+/// <param name="Stays">The vessels it has, or is to have.</param>
 public sealed record GyleLine(
     Guid Id,
     string Name,
@@ -27,7 +30,8 @@ public sealed record GyleLine(
     DateTimeOffset? Started,
     DateTimeOffset Updated,
     bool IsDemo,
-    IReadOnlyList<GylePortion> Portions);
+    IReadOnlyList<GylePortion> Portions,
+    IReadOnlyList<VesselStay> Stays);
 
 /// <summary>Liquid of a gyle in one vessel.</summary>
 /// <param name="Id">Which portion.</param>
@@ -35,6 +39,24 @@ public sealed record GyleLine(
 /// <param name="Share">Share of the gyle, 0 to 1.</param>
 /// <param name="FromStage">The stage after which it stands on its own; null for the whole gyle.</param>
 public sealed record GylePortion(long Id, string Name, double Share, string? FromStage);
+
+/// <summary>A gyle that somebody means to brew.</summary>
+/// <param name="RecipeId">Of which recipe.</param>
+/// <param name="Name">What to call it.</param>
+public sealed record GyleWish(Guid RecipeId, string Name)
+{
+    /// <summary>On which kit; null for the built-in one.</summary>
+    public Guid? KitId { get; init; }
+
+    /// <summary>For when; null when unsaid.</summary>
+    public DateTimeOffset? Planned { get; init; }
+
+    /// <summary>Part of the demo.</summary>
+    public bool IsDemo { get; init; }
+
+    /// <summary>The vessels it wants.</summary>
+    public IReadOnlyList<VesselStay> Stays { get; init; } = [];
+}
 
 /// <summary>The gyles of the book.</summary>
 public sealed class BookGyles
@@ -72,24 +94,32 @@ public sealed class BookGyles
         Guid? kitId = null,
         DateTimeOffset? planned = null,
         bool isDemo = false,
-        CancellationToken cancellation = default)
+        CancellationToken cancellation = default) =>
+        (await PlanAsync(new GyleWish(recipeId, name) { KitId = kitId, Planned = planned, IsDemo = isDemo }, cancellation)).Gyle!.Value;
+
+    /// <summary>Means to brew a recipe, in vessels that are free on its days. Nothing is frozen yet.</summary>
+    /// <returns>The gyle; none, and who has its vessels, where others have them. Nothing is in the book then.</returns>
+    public async Task<(Guid? Gyle, IReadOnlyList<VesselClash> Clashes)> PlanAsync(GyleWish wish, CancellationToken cancellation = default)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        ArgumentNullException.ThrowIfNull(wish);
+        ArgumentException.ThrowIfNullOrWhiteSpace(wish.Name);
         DateTimeOffset now = _access.Now;
         var gyle = new GyleRow
         {
             Id = Guid.CreateVersion7(now),
-            Name = name.Trim(),
-            RecipeId = recipeId,
-            KitId = kitId,
-            Status = GyleStatus.Planned,
-            PlannedTicks = planned,
-            UpdatedTicks = now,
-            IsDemo = isDemo,
+            Name = wish.Name.Trim(),
+            RecipeId = wish.RecipeId,
+            IsDemo = wish.IsDemo,
         };
-        await _access.WriteAsync(context => Task.FromResult(context.Gyles.Add(gyle)), cancellation);
-        Tell(gyle.Id);
-        return gyle.Id;
+        return await ArrangeAsync(gyle.Id, wish, context => Task.FromResult(context.Gyles.Add(gyle).Entity), cancellation) is { Count: > 0 } clashes ? (null, clashes) : (gyle.Id, []);
+    }
+
+    /// <summary>Plans a gyle anew that has not started: its name, kit, day and vessels are those of the wish.</summary>
+    /// <returns>Who has the vessels it wants; where anybody has, nothing is changed.</returns>
+    public Task<IReadOnlyList<VesselClash>> ArrangeAsync(Guid gyleId, GyleWish wish, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(wish);
+        return ArrangeAsync(gyleId, wish, context => UnstartedAsync(context, gyleId, cancellation), cancellation);
     }
 
     /// <summary>Starts a planned gyle: cuts the version, freezes the plan, pours the first portion. All of it, or nothing.</summary>
@@ -102,12 +132,7 @@ public sealed class BookGyles
         NumberedVersion version = await _access.WriteAsync(
             async context =>
             {
-                GyleRow gyle = await RowAsync(context, gyleId, cancellation);
-                if (gyle.Status != GyleStatus.Planned)
-                {
-                    throw new ArgumentOutOfRangeException(nameof(gyleId), gyleId, "The gyle has started already.");
-                }
-
+                GyleRow gyle = await UnstartedAsync(context, gyleId, cancellation);
                 NumberedVersion cut = await _versions.CutAsync(context, gyle.RecipeId, CutReason.Gyle, gyle.Name, cancellation);
                 string document = freeze(cut);
                 DocumentText.Check(document, DocumentText.Plan);
@@ -143,25 +168,106 @@ public sealed class BookGyles
             context => context.Plans.Where(p => p.GyleId == gyleId).Select(p => p.Document).SingleOrDefaultAsync(cancellation),
             cancellation);
 
-    /// <summary>Moves a gyle on.</summary>
+    /// <summary>Moves a gyle on. Packaged, it is out of its fermenter; finished or poured away, out of all its vessels.</summary>
     public Task SetStatusAsync(Guid gyleId, GyleStatus status, CancellationToken cancellation = default) =>
-        ChangeAsync(gyleId, gyle => gyle.Status = status, cancellation);
+        ChangeAsync(
+            gyleId,
+            async (context, gyle) =>
+            {
+                gyle.Status = status;
+                if (status == GyleStatus.Packaged)
+                {
+                    await GyleVessels.PackageOnAsync(context, gyleId, _access.Today, cancellation);
+                }
+
+                if (status >= GyleStatus.Packaged)
+                {
+                    await GyleVessels.EmptyAsync(context, gyleId, stay => stay.Kind == VesselKind.Fermenter || status > GyleStatus.Packaged, _access.Today, cancellation);
+                }
+            },
+            cancellation);
+
+    /// <summary>Moves a gyle on, or back, as its log says; its vessels go with it.</summary>
+    /// <param name="gyleId">Which gyle.</param>
+    /// <param name="follow">Where it stands by all that was done, and the day on which it will be packaged; the book is held meanwhile.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    public async Task FollowAsync(
+        Guid gyleId, Func<GyleStatus, IReadOnlyList<BrewAction>, (GyleStatus Status, DateOnly? Packaged)> follow, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(follow);
+        bool isMoved = await _access.WriteAsync(
+            async context =>
+            {
+                GyleRow gyle = await RowAsync(context, gyleId, cancellation);
+                List<ActionRow> rows = await context.Actions.AsNoTracking()
+                    .Where(a => a.PortionId == context.Portions.Where(p => p.GyleId == gyleId).Min(p => p.Id))
+                    .OrderBy(a => a.AtTicks).ThenBy(a => a.Id).ToListAsync(cancellation);
+                (GyleStatus status, DateOnly? packaged) = follow(gyle.Status, rows.ConvertAll(row => BookReadings.Show(row).Entry));
+                if (status == gyle.Status)
+                {
+                    return false;
+                }
+
+                gyle.Status = status;
+                gyle.UpdatedTicks = _access.Now;
+                await GyleVessels.PackageOnAsync(context, gyleId, packaged, cancellation);
+                return true;
+            },
+            cancellation);
+        if (isMoved)
+        {
+            Tell(gyleId);
+        }
+    }
+
+    /// <summary>Who has which vessel from today on, the first first.</summary>
+    public Task<List<VesselHold>> VesselsAsync(CancellationToken cancellation = default) =>
+        _access.ReadAsync(context => GyleVessels.HeldAsync(context, null, _access.Today, cancellation), cancellation);
+
+    /// <summary>A vessel is empty from today on; one that was only planned is given up.</summary>
+    public Task EmptyAsync(Guid gyleId, VesselKind kind, string vessel, CancellationToken cancellation = default) =>
+        ChangeAsync(gyleId, (context, _) => GyleVessels.EmptyAsync(context, gyleId, stay => stay.Kind == kind && stay.Vessel == vessel, _access.Today, cancellation), cancellation);
 
     /// <summary>Puts a gyle into the bin, with its plan and readings; it can come back.</summary>
     public Task DeleteAsync(Guid gyleId, CancellationToken cancellation = default) =>
-        ChangeAsync(gyleId, gyle => gyle.DeletedTicks = _access.Now, cancellation);
+        ChangeAsync(gyleId, (_, gyle) => Task.FromResult(gyle.DeletedTicks = _access.Now), cancellation);
 
     /// <summary>Takes a gyle out of the bin.</summary>
     public Task RestoreAsync(Guid gyleId, CancellationToken cancellation = default) =>
-        ChangeAsync(gyleId, gyle => gyle.DeletedTicks = null, cancellation);
+        ChangeAsync(gyleId, (_, gyle) => Task.FromResult(gyle.DeletedTicks = null), cancellation);
 
-    private async Task ChangeAsync(Guid gyleId, Action<GyleRow> change, CancellationToken cancellation)
+    private async Task<IReadOnlyList<VesselClash>> ArrangeAsync(Guid gyleId, GyleWish wish, Func<BookContext, Task<GyleRow>> which, CancellationToken cancellation)
+    {
+        IReadOnlyList<VesselClash> clashes = await _access.WriteAsync<IReadOnlyList<VesselClash>>(
+            async context =>
+            {
+                List<VesselHold> held = wish.Stays.Count == 0 ? [] : await GyleVessels.HeldAsync(context, gyleId, _access.Today, cancellation);
+                if (VesselClash.Of(wish.Stays, held, _access.Today) is { Count: > 0 } taken)
+                {
+                    return taken;
+                }
+
+                GyleRow gyle = await which(context);
+                (gyle.Name, gyle.KitId, gyle.PlannedTicks, gyle.UpdatedTicks) = (wish.Name.Trim(), wish.KitId, wish.Planned, _access.Now);
+                await GyleVessels.PutAsync(context, gyleId, wish.Stays, cancellation);
+                return [];
+            },
+            cancellation);
+        if (clashes.Count == 0)
+        {
+            Tell(gyleId);
+        }
+
+        return clashes;
+    }
+
+    private async Task ChangeAsync(Guid gyleId, Func<BookContext, GyleRow, Task> change, CancellationToken cancellation)
     {
         await _access.WriteAsync(
             async context =>
             {
                 GyleRow gyle = await RowAsync(context, gyleId, cancellation);
-                change(gyle);
+                await change(context, gyle);
                 gyle.UpdatedTicks = _access.Now;
                 return true;
             },
@@ -183,6 +289,10 @@ public sealed class BookGyles
         await context.Gyles.SingleOrDefaultAsync(g => g.Id == gyleId, cancellation)
         ?? throw new ArgumentOutOfRangeException(nameof(gyleId), gyleId, "No such gyle in the book.");
 
+    private static async Task<GyleRow> UnstartedAsync(BookContext context, Guid gyleId, CancellationToken cancellation) =>
+        await RowAsync(context, gyleId, cancellation) is { Status: GyleStatus.Planned } gyle ? gyle
+        : throw new ArgumentOutOfRangeException(nameof(gyleId), gyleId, "The gyle has started already.");
+
     private Task<List<GyleLine>> LinesAsync(
         Func<IQueryable<GyleRow>, IQueryable<GyleRow>> choose, CancellationToken cancellation) =>
         _access.ReadAsync(
@@ -201,6 +311,10 @@ public sealed class BookGyles
                     g.Portions
                         .OrderBy(p => p.Id)
                         .Select(p => new GylePortion(p.Id, p.Name, p.Share, p.FromStage))
+                        .ToList(),
+                    g.Stays
+                        .OrderBy(s => s.Id)
+                        .Select(s => new VesselStay(s.Kind, s.Vessel, s.FromDay, s.UntilDay))
                         .ToList()))
                 .ToListAsync(cancellation),
             cancellation);

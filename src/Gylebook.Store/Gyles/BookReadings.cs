@@ -176,7 +176,7 @@ public sealed class BookReadings
         ReplacesId = row.ReplacesId,
     });
 
-    private static Logged<BrewAction> Show(ActionRow row) => new(row.Id, row.PortionId, row.RecordedTicks, new BrewAction
+    internal static Logged<BrewAction> Show(ActionRow row) => new(row.Id, row.PortionId, row.RecordedTicks, new BrewAction
     {
         At = row.AtTicks,
         EntryId = row.EntryId,

@@ -1,4 +1,5 @@
 using Gylebook.Gyles;
+using Gylebook.Recipes.Kits;
 
 namespace Gylebook.Store.Rows;
 
@@ -30,6 +31,8 @@ public sealed class GyleRow : ISealedRow
 
     public List<PortionRow> Portions { get; } = [];
 
+    public List<StayRow> Stays { get; } = [];
+
     public long Checksum { get; set; }
 }
 
@@ -60,6 +63,25 @@ public sealed class PortionRow : ISealedRow
 
     /// <summary>The stage after which it stands on its own; null for the whole gyle.</summary>
     public string? FromStage { get; set; }
+
+    public long Checksum { get; set; }
+}
+
+/// <summary>Days for which a gyle has a vessel, as planned.</summary>
+public sealed class StayRow : ISealedRow
+{
+    public long Id { get; set; }
+
+    public Guid GyleId { get; set; }
+
+    public VesselKind Kind { get; set; }
+
+    /// <summary>By its name: a kit may be described anew, and the lid still says it.</summary>
+    public required string Vessel { get; set; }
+
+    public DateOnly FromDay { get; set; }
+
+    public DateOnly? UntilDay { get; set; }
 
     public long Checksum { get; set; }
 }

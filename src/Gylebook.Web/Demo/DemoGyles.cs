@@ -5,6 +5,7 @@ using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Days;
 using Gylebook.Gyles.Plans;
+using Gylebook.Gyles.Vessels;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Science.Fermenting.Kinetics;
 using Gylebook.Store;
@@ -28,28 +29,33 @@ internal static class DemoGyles
     public static async Task BrewAsync(Book book, TimeProvider clock, CancellationToken cancellation)
     {
         GyleDesk desk = new(book, clock);
-        if (await FindAsync(book, Planned, cancellation) is { } next)
-        {
-            await book.Gyles.PlanAsync(next, $"{Planned}, next", null, clock.GetUtcNow().AddDays(4), isDemo: true, cancellation);
-        }
-
-        if (await FindAsync(book, OnBrewDay, cancellation) is { } recipe
-            && await desk.StartAsync(recipe, name: $"{OnBrewDay}, today", isDemo: true, cancellation: cancellation) is ({ } line, _)
-            && await desk.OpenAsync(line.Id, cancellation) is { } gyle)
-        {
-            await BrewHalfAsync(desk, gyle, clock.GetUtcNow(), cancellation);
-        }
-
-        if (await OpenAsync(book, desk, InFermenter, $"{InFermenter}, nine days ago", cancellation) is { } fermenting)
+        if (await OpenAsync(book, desk, InFermenter, $"{InFermenter}, nine days ago", new("Left", null), cancellation) is { } fermenting)
         {
             await BrewWholeAsync(desk, fermenting, clock.GetUtcNow().AddDays(-9.3), cancellation);
             await FermentAsync(desk, (await desk.OpenAsync(fermenting.Line.Id, cancellation))!, [1, 2, 2.9, 5, 7, 8, 9], cancellation);
         }
+
+        if (await FindAsync(book, Planned, cancellation) is { } next)
+        {
+            await desk.PlanAsync(Order(next, $"{Planned}, next", new("Left", null)), DateOnly.FromDateTime(clock.GetLocalNow().DateTime).AddDays(8), cancellation);
+        }
+
+        if (await FindAsync(book, OnBrewDay, cancellation) is { } recipe
+            && await desk.StartAsync(Order(recipe, $"{OnBrewDay}, today", new("Right", "Robin")), cancellation: cancellation) is ({ } line, _)
+            && await desk.OpenAsync(line.Id, cancellation) is { } gyle)
+        {
+            await BrewHalfAsync(desk, gyle, clock.GetUtcNow(), cancellation);
+        }
     }
 
-    private static async Task<OpenGyle?> OpenAsync(Book book, GyleDesk desk, string recipe, string name, CancellationToken cancellation) =>
-        await FindAsync(book, recipe, cancellation) is { } id && await desk.StartAsync(id, name: name, isDemo: true, cancellation: cancellation) is ({ } line, _)
+    private static async Task<OpenGyle?> OpenAsync(Book book, GyleDesk desk, string recipe, string name, VesselPlan vessels, CancellationToken cancellation) =>
+        await FindAsync(book, recipe, cancellation) is { } id && await desk.StartAsync(Order(id, name, vessels), cancellation: cancellation) is ({ } line, _)
             ? await desk.OpenAsync(line.Id, cancellation) : null;
+
+    private static GyleOrder Order(Guid recipe, string name, VesselPlan vessels) => new(recipe)
+    {
+        Name = name, Vessels = vessels, IsDemo = true,
+    };
 
     private static async Task<Guid?> FindAsync(Book book, string name, CancellationToken cancellation) =>
         (await book.Files.FindAsync(name, "recipe", cancellation)).Select(file => (Guid?)file.Id).FirstOrDefault();

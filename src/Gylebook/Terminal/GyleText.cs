@@ -2,7 +2,10 @@ using System.Globalization;
 using Gylebook.Forecast.Json;
 using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
+using Gylebook.Gyles.Shopping;
+using Gylebook.Gyles.Vessels;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Kits;
 using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
 
@@ -16,7 +19,7 @@ internal static class GyleText
 
     /// <summary>A gyle in a line.</summary>
     public static string Line(GyleLine gyle) =>
-        $"{gyle.Name}: {Word(gyle.Status)}{(gyle.Started is { } started ? $" since {When(started)}" : gyle.Planned is { } planned ? $", planned for {When(planned)}" : "")}{(gyle.IsDemo ? ", invented for the demo" : "")}";
+        $"{gyle.Name}: {Word(gyle.Status)}{(gyle.Started is { } started ? $" since {When(started)}" : gyle.Planned is { } planned ? $" for {planned.ToLocalTime().ToString("d MMM yyyy", CultureInfo.InvariantCulture)}" : "")}{(gyle.Stays.Count > 0 ? $", in {string.Join(" and ", gyle.Stays.Select(stay => stay.Vessel))}" : "")}{(gyle.IsDemo ? ", invented for the demo" : "")}";
 
     /// <summary>A gyle in a few keys.</summary>
     public static void Write(JsonPen pen, GyleLine gyle)
@@ -26,8 +29,51 @@ internal static class GyleText
         pen.Text("status", Word(gyle.Status));
         pen.Text("planned", Stamp(gyle.Planned));
         pen.Text("started", Stamp(gyle.Started));
+        WriteVessels(pen, gyle);
         pen.Flag("isDemo", gyle.IsDemo);
     }
+
+    /// <summary>Its vessels, each in a line.</summary>
+    public static IEnumerable<string> Vessels(GyleLine gyle) => gyle.Stays.Select(stay => $"{(stay.Kind == VesselKind.Keg ? "Keg" : "Fermenter")} {stay.Vessel}, {VesselDays.Words(stay)}.");
+
+    /// <summary>Its vessels as JSON.</summary>
+    public static void WriteVessels(JsonPen pen, GyleLine gyle) => pen.List("vessels", gyle.Stays, stay =>
+    {
+        pen.Text("kind", stay.Kind.ToString().ToLowerInvariant());
+        pen.Text("name", stay.Vessel);
+        pen.Text("from", Day(stay.From));
+        pen.Text("until", stay.Until is { } until ? Day(until) : null);
+    });
+
+    /// <summary>What has to be bought, each thing in a line; then what the larder does not know.</summary>
+    public static IEnumerable<string> Shopping(ShoppingList list)
+    {
+        foreach (ShoppingItem item in list.ToBuy)
+        {
+            string packs = item is { Packs: { } count, PackKilograms: { } pack } ? Invariant($"{count} × {Weight(pack)}") : Weight(item.ToBuyKilograms!.Value);
+            string cost = item.Cost is { } price ? Invariant($", about {price.Value:0.00} {price.Currency}") : "";
+            yield return $"Buy {packs} of {item.What}: {Weight(item.WantedKilograms!.Value)} are wanted, {Weight(item.AtHandKilograms!.Value)} at hand{cost}.";
+        }
+
+        if (list.Unknown.Any())
+        {
+            yield return $"Look whether you have: {string.Join(", ", list.Unknown.Select(item => $"{item.Wanted} {item.What}"))}.";
+        }
+    }
+
+    /// <summary>All that is wanted as JSON, and what of it has to be bought.</summary>
+    public static void WriteShopping(JsonPen pen, ShoppingList list) => pen.List("shopping", list.Items, item =>
+    {
+        pen.Text("what", item.What);
+        pen.Text("wanted", item.Wanted);
+        pen.Number("wantedKg", item.WantedKilograms, 5);
+        pen.Number("atHandKg", item.AtHandKilograms, 5);
+        pen.Number("toBuyKg", item.ToBuyKilograms, 5);
+        pen.Number("packs", item.Packs, 0);
+        pen.Number("packKg", item.PackKilograms, 5);
+        pen.Number("cost", (double?)item.Cost?.Value, 2);
+        pen.Text("currency", item.Cost?.Currency);
+    });
 
     /// <summary>Steps, as a brewer reads them off a terminal.</summary>
     public static IEnumerable<string> Steps(OpenGyle gyle)
@@ -124,6 +170,10 @@ internal static class GyleText
     }
 
     private static string Told(double value, StepAim aim) => value.ToString(Invariant($"F{aim.Decimals}"), CultureInfo.InvariantCulture);
+
+    private static string Weight(double kilograms) => kilograms < 1 ? Invariant($"{kilograms * 1000:0.#} g") : Invariant($"{kilograms:0.00} kg");
+
+    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static string When(DateTimeOffset instant) => instant.ToLocalTime().ToString("d MMM yyyy HH:mm", CultureInfo.InvariantCulture);
 

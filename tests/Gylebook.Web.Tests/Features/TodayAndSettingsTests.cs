@@ -1,9 +1,13 @@
 using Gylebook.Recipes.Forms;
 using Bunit;
+using Gylebook.Gyles;
+using Gylebook.Gyles.BrewDay;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Store;
+using Gylebook.Web.Demo;
+using Gylebook.Web.Features.Gyles;
 using Gylebook.Web.Features.Settings;
 using Gylebook.Web.Features.Today;
 using Gylebook.Web.Layout;
@@ -19,6 +23,7 @@ public sealed class TodayAndSettingsTests : GylebookTestContext
     [Fact]
     public void An_empty_book_says_what_to_do()
     {
+        SetRendererInfo(new("Server", true));
         IRenderedComponent<TodayPage> page = RenderMetric<TodayPage>();
         Assert.Contains("There is no recipe in the book yet.", page.Markup, StringComparison.Ordinal);
         Assert.Contains("Your book has no kit yet", page.Markup, StringComparison.Ordinal);
@@ -27,6 +32,7 @@ public sealed class TodayAndSettingsTests : GylebookTestContext
     [Fact]
     public async Task A_new_recipe_is_a_sheet_that_reads_and_its_page_opens()
     {
+        SetRendererInfo(new("Server", true));
         IRenderedComponent<TodayPage> page = RenderMetric<TodayPage>();
         page.Find("button.big").Click();
         RecipeLine made = Assert.Single(await Book.Recipes.ListAsync(cancellation: Cancellation));
@@ -35,6 +41,31 @@ public sealed class TodayAndSettingsTests : GylebookTestContext
         Reading<Recipe> reading = RecipeFile.Read(draft.Document);
         Assert.NotNull(reading.Value);
         Assert.DoesNotContain(reading.Findings, finding => finding.Severity == Severity.Error);
+    }
+
+    [Fact]
+    public async Task What_wants_a_hand_is_told_the_next_first_and_follows_the_taps()
+    {
+        await LanternShed.MoveInAsync(Book, Cancellation);
+        await LanternShed.BrewAsync(Book, Clock, Cancellation);
+        SetRendererInfo(new("Server", true));
+        IRenderedComponent<TodayPage> page = RenderMetric<TodayPage>();
+        Assert.Equal(["Chestnut Mild, today: to the boil", "Brew Plain Bitter, next"], page.FindAll(".hands h2").Select(title => title.TextContent));
+        Assert.Equal(["Now", "Wednesday"], page.FindAll(".hands .w").Select(when => when.FirstChild!.TextContent));
+        Assert.Contains("One on brew day, one planned.", page.Find(".lead").TextContent, StringComparison.Ordinal);
+        Assert.Contains("In Right.", page.FindAll(".hands p")[1].TextContent, StringComparison.Ordinal);
+        Assert.Contains("Chestnut Mild, today", page.FindAll("#vessel-calendar ~ table tbody tr")[0].TextContent, StringComparison.Ordinal);
+
+        // A clock begins on a phone; then yeast goes in, and the days of the fermenter are what comes next.
+        GyleLine line = (await Book.Gyles.ListAsync(Cancellation)).Single(gyle => gyle.Status == GyleStatus.Brewing);
+        OpenGyle gyle = (await Gyles.OpenAsync(line.Id, Cancellation))!;
+        await Gyles.DoAsync(gyle, [Tap(ActionKind.Timed, "to-boil") with { Until = Clock.GetUtcNow().AddMinutes(20) }], Cancellation);
+        page.WaitForAssertion(() => Assert.Contains("until 09:50", page.Find(".hands .clock").TextContent, StringComparison.Ordinal));
+        await Gyles.DoAsync(gyle, [Tap(ActionKind.Done, "pitch")], Cancellation);
+        page.WaitForAssertion(() => Assert.Contains("One fermenting, one planned.", page.Find(".lead").TextContent, StringComparison.Ordinal));
+        Assert.DoesNotContain("Now", page.FindAll(".hands .w").Select(when => when.FirstChild!.TextContent));
+
+        BrewAction Tap(ActionKind kind, string step) => new() { At = Clock.GetUtcNow(), EntryId = Guid.CreateVersion7(), What = "", Kind = kind, Step = step };
     }
 
     [Fact]

@@ -2,7 +2,9 @@ using Gylebook.Forecast.Report;
 using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Cellar;
+using Gylebook.Gyles.Days;
 using Gylebook.Gyles.Plans;
+using Gylebook.Gyles.Vessels;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
@@ -20,54 +22,76 @@ namespace Gylebook.Web.Features.Gyles;
 /// <param name="clock">The time.</param>
 public sealed class GyleDesk(Book book, TimeProvider clock)
 {
-    /// <summary>What a gyle of a recipe would be brewed from, and its plan as it would be frozen; null when there is no such recipe.</summary>
-    /// <param name="recipeId">Which recipe of the book.</param>
-    /// <param name="kitId">On which kit of the book; null for the one in use.</param>
-    /// <param name="name">What to call it; null for the recipe's name and the day.</param>
-    /// <param name="isDemo">Part of the demo, which is not to keep a first start waiting: its bands are of fewer draws.</param>
+    /// <summary>What a gyle would be brewed from today, and its plan as it would be frozen; null when there is no such recipe, or the planned gyle has started.</summary>
+    public async Task<GyleToBe?> PrepareAsync(GyleOrder order, CancellationToken cancellation = default) =>
+        (await LayOutAsync(order, Today, cancellation))?.Reckoned();
+
+    /// <summary>The same without its plan: what it takes is known at once.</summary>
+    public Task<GyleToBe?> SketchAsync(GyleOrder order, CancellationToken cancellation = default) => LayOutAsync(order, Today, cancellation);
+
+    /// <summary>What a gyle of a recipe of the book would be brewed from today.</summary>
+    public Task<GyleToBe?> PrepareAsync(Guid recipeId, CancellationToken cancellation = default) => PrepareAsync(new GyleOrder(recipeId), cancellation);
+
+    /// <summary>Means to brew on a day: nothing is frozen yet. A gyle that is planned already is planned anew.</summary>
+    /// <param name="order">What is asked for.</param>
+    /// <param name="day">On which day.</param>
     /// <param name="cancellation">Stops waiting.</param>
-    public async Task<GyleToBe?> PrepareAsync(
-        Guid recipeId, Guid? kitId = null, string? name = null, bool isDemo = false, CancellationToken cancellation = default)
+    /// <returns>The gyle; none, and why, where it cannot be. Nothing is changed in the book then.</returns>
+    public async Task<(GyleLine? Gyle, IReadOnlyList<Finding> Findings)> PlanAsync(GyleOrder order, DateOnly day, CancellationToken cancellation = default)
     {
-        if (await book.Files.FindAsync("recipe", recipeId, cancellation) is not { } file)
+        if (await LayOutAsync(order, day, cancellation) is not { } gyle)
         {
-            return null;
+            return (null, [Gone]);
         }
 
-        string called = await FreeNameAsync(name ?? Invariant($"{file.Name}, {clock.GetLocalNow():d MMMM yyyy}"), cancellation);
-        (Guid? kept, Kit kit) = await KitAsync(kitId, cancellation);
-        (string? waterText, WaterPlan? water) = await WaterAsync(recipeId, cancellation);
-        return GyleToBe.Of(called, file.Text, kept, kit, waterText, water, await OwnLarder.OfAsync(book, cancellation), clock.GetUtcNow(),
-            isDemo ? GyleInputs.LiveDraws : GyleInputs.PlanDraws);
+        List<Finding> findings = [.. gyle.Unread];
+        if (day < Today)
+        {
+            findings.Add(new("gyle.past", Severity.Error, "day", $"{VesselDays.Day(day)}; must be today, {VesselDays.Day(Today)}, or later", VesselDays.Day(day), VesselDays.Day(Today)));
+        }
+
+        return (await KeptAsync(gyle, day, NoonOf(day), findings, cancellation) is { } id ? await book.Gyles.FindAsync(id, cancellation) : null, findings);
     }
 
-    /// <summary>Starts a gyle of a recipe: cuts a version, freezes the plan.</summary>
-    /// <param name="recipeId">Which recipe of the book.</param>
-    /// <param name="kitId">On which kit of the book; null for the one in use.</param>
-    /// <param name="name">What to call it; null for the recipe's name and the day.</param>
-    /// <param name="isDemo">Part of the demo.</param>
+    /// <summary>Starts a gyle: cuts a version, freezes the plan.</summary>
+    /// <param name="order">What is asked for.</param>
+    /// <param name="seen">What somebody has looked at: its plan is frozen where nothing has changed since of which it was made. Null to reckon it here.</param>
     /// <param name="cancellation">Stops waiting.</param>
-    /// <returns>The gyle; none, and why, where the recipe cannot be brewed as it is. Nothing is in the book then.</returns>
-    public async Task<(GyleLine? Gyle, IReadOnlyList<Finding> Findings)> StartAsync(
-        Guid recipeId, Guid? kitId = null, string? name = null, bool isDemo = false, CancellationToken cancellation = default)
+    /// <returns>The gyle; none, and why, where the recipe cannot be brewed as it is, or others have its vessels. Nothing is in the book then.</returns>
+    public async Task<(GyleLine? Gyle, IReadOnlyList<Finding> Findings)> StartAsync(GyleOrder order, GyleToBe? seen = null, CancellationToken cancellation = default)
     {
-        GyleToBe gyle = await PrepareAsync(recipeId, kitId, name, isDemo, cancellation) ?? throw new ArgumentOutOfRangeException(nameof(recipeId), recipeId, "No such recipe in the book.");
-        if (gyle.Plan is not { } plan)
+        if ((await LayOutAsync(order, Today, cancellation))?.Reckoned(seen) is not { } gyle)
         {
-            return (null, gyle.Findings);
+            return (null, [Gone]);
         }
 
-        Guid id = await book.Gyles.PlanAsync(recipeId, gyle.Name, gyle.KitId, isDemo: isDemo, cancellation: cancellation);
+        List<Finding> findings = [.. gyle.Findings];
+        if (gyle.Plan is not { } plan || await KeptAsync(gyle, Today, gyle.Planned?.Planned, findings, cancellation) is not { } id)
+        {
+            return (null, findings);
+        }
+
         await book.Gyles.StartAsync(id, version => GylePlanFile.Write(PlanOf(version.Document) with { RecipeVersion = version.Number }), cancellation);
-        return (await book.Gyles.FindAsync(id, cancellation), gyle.Findings);
+        return (await book.Gyles.FindAsync(id, cancellation), findings);
 
         // Somebody may have typed in another tab meanwhile.
         GylePlan PlanOf(string text) => text == gyle.RecipeText ? plan
-            : gyle.With(text).Plan ?? throw new InvalidOperationException("The recipe was changed while the gyle started, and cannot be brewed as it is now.");
+            : (gyle with { RecipeText = text }).Reckoned().Plan ?? throw new InvalidOperationException("The recipe was changed while the gyle started, and cannot be brewed as it is now.");
     }
 
     /// <summary>What devices sent while they swam in a gyle.</summary>
     public Task<IReadOnlyList<DeviceReadings>> DevicesAsync(OpenGyle gyle, CancellationToken cancellation = default) => Task.FromResult<IReadOnlyList<DeviceReadings>>([]);
+
+    /// <summary>Starts a gyle of a recipe of the book.</summary>
+    /// <param name="recipeId">Which recipe.</param>
+    /// <param name="name">What to call it; null for the recipe's name and the day.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    public Task<(GyleLine? Gyle, IReadOnlyList<Finding> Findings)> StartAsync(Guid recipeId, string? name = null, CancellationToken cancellation = default) =>
+        StartAsync(new GyleOrder(recipeId) { Name = name }, cancellation: cancellation);
+
+    /// <summary>The gyles that are planned of a recipe, the next first.</summary>
+    public async Task<IReadOnlyList<GyleLine>> PlannedAsync(Guid recipeId, CancellationToken cancellation = default) =>
+        [.. (await book.Gyles.ListAsync(cancellation)).Where(gyle => gyle.RecipeId == recipeId && gyle.Status == GyleStatus.Planned).OrderBy(gyle => gyle.Planned ?? DateTimeOffset.MaxValue)];
 
     /// <summary>How much of each lot went into gyles, kg, by <c>sheet/lot</c>.</summary>
     public Task<Dictionary<string, double>> UsedOfLotsAsync(CancellationToken cancellation = default) => book.Readings.UsedOfLotsAsync(cancellation);
@@ -106,7 +130,21 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
     public async Task<int> DoAsync(OpenGyle gyle, IReadOnlyCollection<BrewAction> actions, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(gyle);
-        return await book.Readings.AddAsync(gyle.Whole, actions, cancellation);
+        int added = await book.Readings.AddAsync(gyle.Whole, actions, cancellation);
+
+        // Also where all were in the book already: a start that was cut short is made up for by whoever sends them again.
+        if (actions.Any(GyleProgress.MayMove))
+        {
+            await book.Gyles.FollowAsync(gyle.Line.Id, Follow, cancellation);
+        }
+
+        return added;
+
+        (GyleStatus Status, DateOnly? Packaged) Follow(GyleStatus status, IReadOnlyList<BrewAction> log)
+        {
+            GyleLog now = new(gyle.Plan.Steps, log, []);
+            return (GyleProgress.Of(status, now), GyleInputs.Of(gyle.Plan)?.Recipe is { } recipe ? PackagedOn(recipe, now.Pitched ?? gyle.Start) : null);
+        }
     }
 
     /// <summary>A reading as the log keeps it: as it was typed, and its numbers beside it.</summary>
@@ -145,8 +183,72 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
         };
     }
 
-    private async Task<string> FreeNameAsync(string wanted, CancellationToken cancellation) =>
-        FreeName.Of(wanted, (await book.Gyles.ListAsync(cancellation)).Select(gyle => gyle.Name));
+    private static Finding Gone { get; } = new("gyle.gone", Severity.Error, "gyle", "there is no such recipe in the book, or the planned gyle has started already");
+
+    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    private DateOnly DayOf(DateTimeOffset moment) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, clock.LocalTimeZone).DateTime);
+
+    /// <summary>A day as the moment by which the book keeps it: its noon, so that it is that day in the next time zones, too.</summary>
+    private DateTimeOffset NoonOf(DateOnly day)
+    {
+        DateTime noon = day.ToDateTime(new TimeOnly(12, 0));
+        return new DateTimeOffset(noon, clock.LocalTimeZone.GetUtcOffset(noon));
+    }
+
+    private DateOnly? PackagedOn(Recipe recipe, DateTimeOffset pitched) => GyleDays.ToPackage(recipe) is { } days ? DayOf(pitched.AddDays(days)) : null;
+
+    private async Task<GyleToBe?> LayOutAsync(GyleOrder order, DateOnly day, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(order);
+        GyleLine? planned = order.GyleId is { } id ? await book.Gyles.FindAsync(id, cancellation) : null;
+        if (await book.Files.FindAsync("recipe", order.RecipeId, cancellation) is not { } file
+            || (order.GyleId is not null && planned is not { Status: GyleStatus.Planned }) || (planned is not null && planned.RecipeId != order.RecipeId))
+        {
+            return null;
+        }
+
+        (Guid? kept, Kit kit) = await KitAsync(order.KitId ?? planned?.KitId, cancellation);
+        (string? waterText, WaterPlan? water) = await WaterAsync(order.RecipeId, cancellation);
+        return new GyleToBe
+        {
+            Order = order, Planned = planned, Name = await NameAsync(order, planned, file.Name, day, cancellation), RecipeText = file.Text, KitId = kept, Kit = kit,
+            Larder = await OwnLarder.OfAsync(book, cancellation), WaterText = waterText, Water = water, Now = clock.GetUtcNow(),
+        };
+    }
+
+    /// <summary>A name that no other gyle has. What was called by the day for which it was planned is called by the day on which it is brewed.</summary>
+    private async Task<string> NameAsync(GyleOrder order, GyleLine? planned, string recipe, DateOnly day, CancellationToken cancellation)
+    {
+        bool isOwn = planned is not null && !(planned.Planned is { } was && planned.Name.StartsWith(ByDay(DayOf(was)), StringComparison.Ordinal));
+        return FreeName.Of(order.Name ?? (isOwn ? planned!.Name : ByDay(day)), (await book.Gyles.ListAsync(cancellation)).Where(gyle => gyle.Id != planned?.Id).Select(gyle => gyle.Name));
+
+        string ByDay(DateOnly on) => $"{recipe}, {VesselDays.Day(on)}";
+    }
+
+    /// <summary>Keeps a gyle as planned, with its vessels; null, and why, where that cannot be.</summary>
+    private async Task<Guid?> KeptAsync(GyleToBe gyle, DateOnly day, DateTimeOffset? planned, List<Finding> findings, CancellationToken cancellation)
+    {
+        if (gyle.Recipe is not { } recipe)
+        {
+            return null;
+        }
+
+        VesselPlan vessels = gyle.Vessels.In(gyle.Kit, recipe, findings);
+        if (findings.Any(finding => finding.Code.StartsWith("vessel.", StringComparison.Ordinal) || finding.Code == "gyle.past"))
+        {
+            return null;
+        }
+
+        GyleWish wish = new(gyle.Order.RecipeId, gyle.Name)
+        {
+            KitId = gyle.KitId, Planned = planned, IsDemo = gyle.Order.IsDemo, Stays = [.. vessels.Stays(day, PackagedOn(recipe, NoonOf(day)))],
+        };
+        (Guid? id, IReadOnlyList<VesselClash> clashes) = gyle.Planned is { Id: var known }
+            ? (known, await book.Gyles.ArrangeAsync(known, wish, cancellation)) : await book.Gyles.PlanAsync(wish, cancellation);
+        findings.AddRange(clashes.Select(clash => new Finding("vessel.taken", Severity.Error, clash.Wanted.Kind == VesselKind.Keg ? "keg" : "fermenter", clash.Sentence, clash.Wanted.Vessel)));
+        return clashes.Count > 0 ? null : id;
+    }
 
     private async Task<(Guid? Id, Kit Kit)> KitAsync(Guid? id, CancellationToken cancellation)
     {
@@ -173,7 +275,7 @@ public sealed record OpenGyle(GyleLine Line, GylePlan Plan, GyleLog Log)
     public DateTimeOffset Start => Line.Started ?? Plan.Frozen;
 
     /// <summary>When yeast was pitched; null while it was not.</summary>
-    public DateTimeOffset? Pitched => Log.Steps.FirstOrDefault(now => now is { Step.Key: "pitch", State: StepState.Done })?.At;
+    public DateTimeOffset? Pitched => Log.Pitched;
 
     /// <summary>When the beer was packaged; null while it was not.</summary>
     public DateTimeOffset? Packaged => Log.Actions.FirstOrDefault(action => action.Kind == ActionKind.Packaged)?.At;

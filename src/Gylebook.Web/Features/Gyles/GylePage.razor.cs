@@ -66,7 +66,7 @@ public sealed partial class GylePage
         _gyle = await Desk.OpenAsync(Id);
         _planned = _gyle is null && await Book.Gyles.FindAsync(Id) is { Status: GyleStatus.Planned } line ? line : null;
         _live = _gyle?.Moved();
-        _recipe = _gyle is { } open && await Book.Recipes.FindAsync(open.Line.RecipeId) is { } recipe ? recipe.Name : _recipe;
+        _recipe = (_gyle?.Line ?? _planned) is { } its && await Book.Recipes.FindAsync(its.RecipeId) is { } recipe ? recipe.Name : _recipe;
         _numbers = _gyle is { } gyle ? GyleNumber.Of(gyle.Plan, _live, Shown) : [];
         _isLoaded = true;
     }

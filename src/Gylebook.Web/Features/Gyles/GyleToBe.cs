@@ -1,5 +1,8 @@
+using Gylebook.Forecast.Report;
 using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Plans;
+using Gylebook.Gyles.Shopping;
+using Gylebook.Gyles.Vessels;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Forms;
 using Gylebook.Recipes.Interchange;
@@ -7,12 +10,19 @@ using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Larders;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Recipes.Lots;
+using Gylebook.Store;
 
 namespace Gylebook.Web.Features.Gyles;
 
 /// <summary>A gyle before it starts: what it would be brewed from, and its plan as it would be frozen.</summary>
 public sealed record GyleToBe
 {
+    /// <summary>What was asked for.</summary>
+    public required GyleOrder Order { get; init; }
+
+    /// <summary>The planned gyle that it is; null for a new one.</summary>
+    public required GyleLine? Planned { get; init; }
+
     /// <summary>What it would be called.</summary>
     public required string Name { get; init; }
 
@@ -34,36 +44,53 @@ public sealed record GyleToBe
     /// <summary>The water plan; null without one.</summary>
     public required WaterPlan? Water { get; init; }
 
-    /// <summary>Draws behind the bands of its plan.</summary>
-    public int Draws { get; init; } = GyleInputs.PlanDraws;
-
     /// <summary>When it would be frozen.</summary>
     public required DateTimeOffset Now { get; init; }
 
-    /// <summary>The plan; null where the recipe cannot be brewed as it is.</summary>
+    /// <summary>Draws behind the bands of its plan.</summary>
+    public int Draws => Order.IsDemo ? GyleInputs.LiveDraws : GyleInputs.PlanDraws;
+
+    /// <summary>The recipe; null where it cannot be read.</summary>
+    public Recipe? Recipe => Read.Value;
+
+    /// <summary>The plan; null before it was reckoned, and where the recipe cannot be brewed as it is.</summary>
     public GylePlan? Plan { get; private init; }
+
+    /// <summary>Why the recipe cannot be read; empty where it can.</summary>
+    public IReadOnlyList<Finding> Unread => Read is { Value: null, Findings: var why } ? why : [];
+
+    /// <summary>The vessels it is to stand in.</summary>
+    public VesselPlan Vessels => Order.Vessels ?? new(
+        Planned?.Stays.FirstOrDefault(stay => stay.Kind == VesselKind.Fermenter)?.Vessel, Planned?.Stays.FirstOrDefault(stay => stay.Kind == VesselKind.Keg)?.Vessel);
 
     /// <summary>What is wrong or doubtful.</summary>
     public IReadOnlyList<Finding> Findings { get; private init; } = [];
 
-    internal static GyleToBe Of(string name, string recipe, Guid? kitId, Kit kit, string? waterText, WaterPlan? water, Larder larder, DateTimeOffset now, int draws) =>
-        new GyleToBe { Name = name, RecipeText = recipe, KitId = kitId, Kit = kit, WaterText = waterText, Water = water, Larder = larder, Now = now, Draws = draws }.With(recipe);
+    /// <summary>Minutes that somebody knows: heating, rests, boil, stand, chilling, cleaning. Weighing and lifting come on top.</summary>
+    public double Minutes => (Plan?.Steps ?? []).Sum(step => step.Minutes ?? 0);
 
-    /// <summary>The same from another text of the recipe.</summary>
-    internal GyleToBe With(string text)
+    private Reading<Recipe> Read => RecipeFile.Read(RecipeText);
+
+    /// <summary>The same with its plan; that of an earlier look where nothing has changed of which it was made.</summary>
+    public GyleToBe Reckoned(GyleToBe? before = null)
     {
-        Reading<Recipe> read = RecipeFile.Read(text);
+        Reading<Recipe> read = Read;
         if (read.Value is not { } recipe)
         {
-            return this with { RecipeText = text, Plan = null, Findings = read.Findings };
+            return this with { Plan = null, Findings = read.Findings };
         }
 
-        GyleFiles files = new(text, KitFile.Write(Kit), WaterText, [.. recipe.Ingredients.Select(line => Larder.Sheet(line.Kind, line.Of)).OfType<LarderSheet>().Distinct().Select(LarderFile.Write)]);
+        if (before is { Plan: { } known } && IsOfTheSame(before))
+        {
+            return this with { Plan = known with { Frozen = Now }, Findings = before.Findings };
+        }
+
+        GyleFiles files = new(RecipeText, KitFile.Write(Kit), WaterText, [.. recipe.Ingredients.Select(line => Larder.Sheet(line.Kind, line.Of)).OfType<LarderSheet>().Distinct().Select(LarderFile.Write)]);
         (GylePlan? plan, IReadOnlyList<Finding> findings) = new GyleInputs(recipe, Kit, Larder, Water).Freeze(Name, 0, Now, files, Draws);
-        return this with { RecipeText = text, Plan = plan, Findings = findings };
+        return this with { Plan = plan, Findings = findings };
     }
 
-    /// <summary>All that is weighed, in the order of the day, and what the larder has of it.</summary>
+    /// <summary>All that is weighed on brew day, in its order, and what the larder has of it.</summary>
     /// <param name="used">How much of each lot went into gyles already, kg.</param>
     public IReadOnlyList<ToWeigh> Weighing(IReadOnlyDictionary<string, double> used)
     {
@@ -71,8 +98,23 @@ public sealed record GyleToBe
         return [.. (Plan?.Steps ?? []).SelectMany(step => step.Items.Select(item => new ToWeigh(step.Title, item, LotOf(item), item.Lot is { } lot ? used.GetValueOrDefault(lot) : 0)))];
     }
 
-    /// <summary>Minutes that somebody knows: heating, rests, boil, stand, chilling. Weighing, lifting and cleaning come on top.</summary>
-    public double Minutes => (Plan?.Steps ?? []).Sum(step => step.Minutes ?? 0);
+    /// <summary>All that it takes, from the mash to the package, and what of it has to be bought.</summary>
+    /// <param name="used">How much of each lot went into gyles already, kg.</param>
+    public ShoppingList Shopping(IReadOnlyDictionary<string, double> used) =>
+        Recipe is { } recipe ? ShoppingList.Of(Forecaster.Plan(recipe, Kit, Larder, Water).Brew, Plan?.Steps ?? [], used) : new ShoppingList([]);
+
+    /// <summary>A vessel that would not hold what is cast, in a sentence; null where it would, or nobody knows.</summary>
+    public string? TooSmall(VesselPlan vessels)
+    {
+        ArgumentNullException.ThrowIfNull(vessels);
+        Vessel? vessel = Kit.Vessels.FirstOrDefault(vessel => vessel.Kind == VesselKind.Fermenter && vessel.Name == vessels.Fermenter);
+        double? litres = Plan?.Steps.FirstOrDefault(step => step.Key == "cast")?.Aims.FirstOrDefault(aim => aim.Unit.StartsWith('L'))?.Likely;
+        return vessel?.Holds is { } holds && litres > holds.Value.Litres ? Invariant($"{vessel.Name} holds {holds.Text}, and {litres:0.0} L are cast") : null;
+    }
+
+    private bool IsOfTheSame(GyleToBe other) =>
+        other.Name == Name && other.Draws == Draws && other.RecipeText == RecipeText && other.WaterText == WaterText && KitFile.Write(other.Kit) == KitFile.Write(Kit)
+        && other.Larder.Sheets.Select(LarderFile.Write).SequenceEqual(Larder.Sheets.Select(LarderFile.Write));
 
     private Lot? LotOf(StepItem item) => Larder.Sheets.SelectMany(sheet => sheet.EveryLot.Where(lot => LotKey.Of(sheet, lot) == item.Lot)).FirstOrDefault();
 }
@@ -86,7 +128,4 @@ public sealed record ToWeigh(string Step, StepItem Item, Lot? Lot, double UsedKi
 {
     /// <summary>What is left of the lot, kg; null where nobody wrote down how much was bought, or it is no weight.</summary>
     public double? LeftKilograms => Lot?.Amount?.Mass is { } bought ? Math.Max(0, bought.Value.Kilograms - UsedKilograms) : null;
-
-    /// <summary>How much has to be bought, kg; 0 where the lot has enough; null where nobody knows.</summary>
-    public double? ToBuyKilograms => LeftKilograms is { } left && Item.Kilograms is { } wanted ? Math.Max(0, wanted - left) : null;
 }

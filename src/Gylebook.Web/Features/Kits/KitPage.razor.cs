@@ -11,7 +11,7 @@ namespace Gylebook.Web.Features.Kits;
 public sealed partial class KitPage
 {
     private static readonly string[] Parts =
-        ["name", "kettle", "conversion", "grainTemperature", "bag", "tun", "chiller", "fermenter", "racking", "packages", "altitude", "mashCooling", "wortCooling", "instruments"];
+        ["name", "kettle", "conversion", "grainTemperature", "bag", "tun", "chiller", "fermenter", "racking", "packages", "vessels", "cleaning", "altitude", "mashCooling", "wortCooling", "instruments"];
 
     /// <inheritdoc/>
     protected override BookSheets<KitRow> Sheets => Book.Kits;

@@ -1,5 +1,4 @@
 using Gylebook.Gyles;
-using Gylebook.Gyles.BrewDay;
 using Gylebook.Pictures;
 using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
@@ -12,12 +11,14 @@ namespace Gylebook.Web.Features.Today;
 /// <summary>What there is, and the way to begin.</summary>
 public sealed partial class TodayPage
 {
-    private const int MostRecipes = 6;
+    private const int MostRecipes = 6, MostGyles = 6;
 
     private IReadOnlyList<RecipeLine> _recipes = [];
-    private List<IGrouping<GyleStatus, GyleLine>> _gyles = [];
-    private readonly Dictionary<Guid, string> _hands = [];
+    private readonly CancellationTokenSource _left = new();
+    private List<GyleLine> _gyles = [];
+    private IReadOnlyList<Hand> _hands = [];
     private KitInUse? _kit;
+    private int _looked;
 
     /// <summary>The book.</summary>
     [Inject]
@@ -43,32 +44,44 @@ public sealed partial class TodayPage
     {
         get
         {
-            int fermenting = _gyles.Where(state => state.Key == GyleStatus.Fermenting).Sum(state => state.Count());
-            return fermenting == 0 ? "Nothing is fermenting." : fermenting == 1 ? "One gyle is fermenting." : $"{Shown.Number(fermenting, 0)} gyles are fermenting.";
+            string[] said =
+            [
+                .. new[] { (GyleStatus.Brewing, "on brew day"), (GyleStatus.Fermenting, "fermenting"), (GyleStatus.Planned, "planned") }
+                    .Select(state => (Count: _gyles.Count(gyle => gyle.Status == state.Item1), Words: state.Item2))
+                    .Where(state => state.Count > 0).Select(state => $"{(state.Count == 1 ? "one" : Shown.Number(state.Count, 0))} {state.Words}"),
+            ];
+            return said.Length == 0 ? "Nothing is fermenting." : $"{Gylebook.Forecast.Words.Sentence(string.Join(", ", said))}.";
         }
     }
 
     /// <inheritdoc/>
-    protected override Task OnInitializedAsync() => LoadAsync();
+    public void Dispose()
+    {
+        _left.Cancel();
+        _left.Dispose();
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnInitializedAsync()
+    {
+        // What is tapped at the kettle is here within a second.
+        IAsyncEnumerable<BookChange>? changes = RendererInfo.IsInteractive ? Book.Changes.WatchAllAsync(_left.Token) : null;
+        await LoadAsync();
+        _ = changes?.HearAsync(change => change.Noun == BookNoun.Gyle, _ => InvokeAsync(async () =>
+        {
+            await LoadAsync();
+            StateHasChanged();
+        }));
+    }
 
     private async Task LoadAsync()
     {
         _recipes = (await Book.Recipes.SearchAsync(null, MostRecipes)).First;
-        _gyles = [.. (await Book.Gyles.ListAsync()).GroupBy(gyle => gyle.Status).OrderBy(state => state.Key)];
+        _gyles = await Book.Gyles.ListAsync();
         _kit = await KitInUse.FindAsync(Book);
-        foreach (GyleLine gyle in _gyles.Where(state => state.Key == GyleStatus.Brewing).SelectMany(state => state))
-        {
-            if (await Desk.OpenAsync(gyle.Id) is { } open)
-            {
-                _hands[gyle.Id] = HandOf(open.Log);
-            }
-        }
+        _hands = await Hand.AllAsync(_gyles, Desk, Clock);
+        _looked++;
     }
-
-    /// <summary>What wants a hand on brew day: the clock that ends next, or the step that is next.</summary>
-    private string HandOf(GyleLog log) =>
-        log.Timers is [{ } timer, ..] ? $"{timer.Title}, until {Instants.Clock(timer.Until, Clock)}"
-        : log.Current is { } step ? $"Next: {step.Step.Title}" : "Brew day is done";
 
     private async Task NewRecipeAsync()
     {

@@ -1,6 +1,7 @@
 using System.Text;
 using Gylebook.Pictures;
 using Gylebook.Pictures.Sheets;
+using Gylebook.Web.Hosting.Entry;
 using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -15,8 +16,8 @@ internal static class BrewSheetPages
     /// <summary>Answers the addresses of <see cref="PageUrls.GyleSheet"/>, and the style sheet they share.</summary>
     public static void Map(WebApplication site)
     {
-        site.MapGet("/gyles/{id:guid}/sheet", GiveAsync);
-        site.MapGet($"/{StyleName}", () => Results.Text(BrewSheetHtml.StyleSheet, "text/css", Encoding.UTF8));
+        site.MapGet("/gyles/{id:guid}/sheet", GiveAsync).RequireAuthorization(Who.OnBrewDay);
+        site.MapGet($"/{StyleName}", () => Results.Text(BrewSheetHtml.StyleSheet, "text/css", Encoding.UTF8)).RequireAuthorization(Who.OnBrewDay);
     }
 
     private static async Task<IResult> GiveAsync(Guid id, HttpRequest request, GyleDesk desk, ReaderChoice usual, CancellationToken cancellation)

@@ -44,7 +44,7 @@ internal sealed class PrintedGyle(OpenGyle gyle, Shown shown)
         [.. step.Cautions.Select(caution => Caution(new(caution.Code, caution.Severity, "", caution.Message)))]);
 
     /// <summary>What was weighed in a recipe's unit, in the reader's; doses of salt and acid are grams and millilitres everywhere.</summary>
-    private string AmountOf(StepItem item) => item.Key.StartsWith("line-", StringComparison.Ordinal) && UnitTable.TryParse(item.Amount, out Entered<Mass> mass, out _)
+    private string AmountOf(StepItem item) => ItemKey.IsLine(item.Key) && UnitTable.TryParse(item.Amount, out Entered<Mass> mass, out _)
         ? shown.Kilograms(mass.Value.Kilograms) : ToldText.Of(item.Amount, shown.Units);
 
     private BrewSheetBlank Blank(BrewStep step, StepReading reading) => reading.What switch

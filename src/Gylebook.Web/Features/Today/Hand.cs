@@ -1,0 +1,96 @@
+using System.Globalization;
+using Gylebook.Gyles;
+using Gylebook.Gyles.BrewDay;
+using Gylebook.Gyles.Days;
+using Gylebook.Gyles.Shopping;
+using Gylebook.Store;
+using Gylebook.Web.Features.Gyles;
+using Gylebook.Web.Reading;
+
+namespace Gylebook.Web.Features.Today;
+
+/// <summary>Something that wants a hand: the step of a brew day, a day of fermentation, a brew that is planned.</summary>
+/// <param name="At">When.</param>
+/// <param name="When">The same in a word or two: "Now", "Tomorrow", "Saturday".</param>
+/// <param name="Title">What.</param>
+/// <param name="Says">More about it.</param>
+/// <param name="Does">What its button says.</param>
+/// <param name="Url">Where that leads.</param>
+public sealed record Hand(DateTimeOffset At, string When, string Title, string Says, string Does, string Url)
+{
+    /// <summary>Days ahead for which a weekday says it all.</summary>
+    private const int Weekdays = 6;
+
+    /// <summary>Whether it is brew day.</summary>
+    public bool IsNow { get; init; }
+
+    /// <summary>Clocks that run, the next to end first.</summary>
+    public IReadOnlyList<RunningTimer> Timers { get; init; } = [];
+
+    /// <summary>Part of the demo.</summary>
+    public bool IsDemo { get; init; }
+
+    /// <summary>All that wants a hand, the next first.</summary>
+    /// <param name="gyles">The gyles of the book.</param>
+    /// <param name="desk">Opens them.</param>
+    /// <param name="clock">The time.</param>
+    public static async Task<IReadOnlyList<Hand>> AllAsync(IReadOnlyList<GyleLine> gyles, GyleDesk desk, TimeProvider clock)
+    {
+        List<Hand> hands = [];
+        foreach (GyleLine gyle in gyles)
+        {
+            Hand? hand = gyle.Status switch
+            {
+                GyleStatus.Planned => await PlannedAsync(gyle, desk, clock),
+                GyleStatus.Brewing => await desk.OpenAsync(gyle.Id) is { } open ? Brewing(open, clock) : null,
+                GyleStatus.Fermenting => await desk.OpenAsync(gyle.Id) is { } open ? Fermenting(open, clock) : null,
+                _ => null,
+            };
+            if (hand is not null)
+            {
+                hands.Add(hand with { IsDemo = gyle.IsDemo });
+            }
+        }
+
+        return [.. hands.OrderByDescending(hand => hand.IsNow).ThenBy(hand => hand.At)];
+    }
+
+    private static Hand Brewing(OpenGyle gyle, TimeProvider clock)
+    {
+        int all = gyle.Log.Steps.Count, done = gyle.Log.Steps.Count(step => step.State != StepState.Open);
+        string begun = $"begun at {Instants.Clock(gyle.Start, clock)}", url = PageUrls.BrewDay(gyle.Line.Id);
+        return gyle.Log.Current is { } next
+            ? new(clock.GetUtcNow(), "Now", $"{gyle.Line.Name}: {next.Step.Title.ToLowerInvariant()}", Invariant($"{next.Step.Say} Step {done + 1} of {all}, {begun}."), "Go on brewing", url) { IsNow = true, Timers = gyle.Log.Timers }
+            : new(clock.GetUtcNow(), "Now", $"{gyle.Line.Name}: brew day is done", $"Every step is done or left out, and nothing says that yeast went in; {begun}.", "Brew day", url) { IsNow = true, Timers = gyle.Log.Timers };
+    }
+
+    /// <summary>The next of its days; the last of them when all are past, for a beer waits until somebody packages it.</summary>
+    private static Hand? Fermenting(OpenGyle gyle, TimeProvider clock)
+    {
+        DateTimeOffset midnight = clock.GetLocalNow().Subtract(clock.GetLocalNow().TimeOfDay);
+        GyleDay[] days = [.. GyleDays.Of(gyle.Plan, gyle.Start, gyle.Pitched).Where(day => day.AfterPitch is not null)];
+        return (days.FirstOrDefault(day => day.At >= midnight) ?? days.LastOrDefault()) is not { } next ? null
+            : new(next.At, Words(next.At, clock), $"{gyle.Line.Name}: {next.Title.ToLowerInvariant()}", next.Items.Count > 0 ? next.Sentence : "By the plan; the gravity has the last word.", "Open it", PageUrls.Gyle(gyle.Line.Id));
+    }
+
+    private static async Task<Hand> PlannedAsync(GyleLine gyle, GyleDesk desk, TimeProvider clock)
+    {
+        string stands = gyle.Stays.Count > 0 ? $"In {string.Join(" and ", gyle.Stays.Select(stay => stay.Vessel))}. " : "";
+        ShoppingList? list = (await desk.SketchAsync(new GyleOrder(gyle.RecipeId) { GyleId = gyle.Id }))?.Shopping(await desk.UsedOfLotsAsync());
+        string buy = list?.ToBuy.ToArray() is { Length: > 0 } missing ? $"To buy: {string.Join(", ", missing.Select(item => item.What))}." : "";
+        return new(gyle.Planned ?? DateTimeOffset.MaxValue, gyle.Planned is { } day ? Words(day, clock) : "Some day", $"Brew {gyle.Name}", $"{stands}{buy}", "What it takes", PageUrls.StartGyle(gyle.RecipeId, gyle.Id));
+    }
+
+    private static string Words(DateTimeOffset at, TimeProvider clock)
+    {
+        DateTime day = TimeZoneInfo.ConvertTime(at, clock.LocalTimeZone).Date;
+        return (day - clock.GetLocalNow().Date).Days switch
+        {
+            < 0 => $"Since {day.ToString("d MMMM", CultureInfo.InvariantCulture)}",
+            0 => "Today",
+            1 => "Tomorrow",
+            <= Weekdays => day.ToString("dddd", CultureInfo.InvariantCulture),
+            _ => day.ToString("d MMMM", CultureInfo.InvariantCulture),
+        };
+    }
+}

@@ -1,0 +1,63 @@
+using Gylebook.Gyles.BrewDay;
+
+namespace Gylebook.Gyles.Tests;
+
+/// <summary>How far a gyle is by its log: the pitch is what counts.</summary>
+public sealed class GyleProgressTests
+{
+    private static readonly DateTimeOffset Start = new(2026, 12, 1, 9, 0, 0, TimeSpan.Zero);
+
+    private static readonly BrewStep[] Steps =
+    [
+        new() { Key = "cast", Stage = "cast", Title = "Cast", Say = "" },
+        new() { Key = BrewSteps.PitchKey, Stage = "ferment", Title = "Pitch", Say = "", Items = [new("line-6", "English ale", "11 g"), new("line-7", "Nutrient", "2 g")] },
+    ];
+
+    [Fact]
+    public void It_ferments_once_the_pitch_is_done_and_with_that_undone_is_on_brew_day_again()
+    {
+        BrewAction done = Do(1, ActionKind.Done, BrewSteps.PitchKey);
+        Assert.Equal((GyleStatus.Brewing, null), After(Do(0, ActionKind.Done, "cast")));
+        Assert.Equal((GyleStatus.Fermenting, done.At), After(done));
+        BrewAction undone = Do(2, ActionKind.Undone) with { Undoes = done.EntryId };
+        Assert.Equal((GyleStatus.Brewing, null), After(done, undone));
+        Assert.Equal((GyleStatus.Fermenting, done.At), After(done, undone, Do(3, ActionKind.Undone) with { Undoes = undone.EntryId }));
+        Assert.Equal((GyleStatus.Brewing, null), After(done, Do(4, ActionKind.Reopened, BrewSteps.PitchKey)));
+        Assert.Equal((GyleStatus.Brewing, null), After(Do(1, ActionKind.Skipped, BrewSteps.PitchKey)));
+    }
+
+    [Fact]
+    public void All_that_is_pitched_ticked_off_is_a_pitch_too()
+    {
+        BrewAction nutrient = Do(1, ActionKind.Ticked, BrewSteps.PitchKey) with { Item = "line-7" }, yeast = Do(2, ActionKind.Ticked, BrewSteps.PitchKey) with { Item = "line-6" };
+        Assert.Equal((GyleStatus.Brewing, null), After(nutrient));
+        Assert.Equal((GyleStatus.Fermenting, yeast.At), After(nutrient, yeast));
+        Assert.Equal((GyleStatus.Brewing, null), After(nutrient, yeast, Do(3, ActionKind.Undone) with { Undoes = nutrient.EntryId }));
+    }
+
+    [Theory]
+    [InlineData(GyleStatus.Planned)]
+    [InlineData(GyleStatus.Packaged)]
+    [InlineData(GyleStatus.Finished)]
+    [InlineData(GyleStatus.Abandoned)]
+    public void What_comes_before_and_after_is_not_moved_by_it(GyleStatus status)
+    {
+        Assert.Equal(status, GyleProgress.Of(status, new GyleLog(Steps, [], [])));
+        Assert.Equal(status, GyleProgress.Of(status, new GyleLog(Steps, [Do(1, ActionKind.Done, BrewSteps.PitchKey)], [])));
+    }
+
+    private static (GyleStatus Status, DateTimeOffset? Pitched) After(params BrewAction[] actions)
+    {
+        GyleLog log = new(Steps, actions, []);
+        return (GyleProgress.Of(GyleStatus.Fermenting, log), log.Pitched);
+    }
+
+    private static BrewAction Do(int hours, ActionKind kind, string? step = null) => new()
+    {
+        At = Start.AddHours(hours),
+        EntryId = Guid.NewGuid(),
+        Kind = kind,
+        Step = step,
+        What = "",
+    };
+}
