@@ -76,6 +76,9 @@ public static class PageUrls
     /// <summary>A gyle on its way into bottles or a keg.</summary>
     public static string Package(Guid id) => $"{Gyle(id)}/package";
 
+    /// <summary>A gyle's bottle labels as a sheet to print.</summary>
+    public static string Labels(Guid id) => $"{Gyle(id)}/labels";
+
     /// <summary>A gyle in the glass: tasted, and held against its plan.</summary>
     public static string Glass(Guid id) => $"{Gyle(id)}/glass";
 

@@ -152,6 +152,9 @@ public sealed class ActionRow : ISealedRow
 
     public Guid? Undoes { get; set; }
 
+    /// <summary>As JSON of the form its kind has.</summary>
+    public string? Detail { get; set; }
+
     public double? MassKg { get; set; }
 
     public double? VolumeL { get; set; }

@@ -1,6 +1,7 @@
 using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
 using Gylebook.Web.Features.Gyles.Cellar;
+using Gylebook.Web.Features.Gyles.Packaging;
 using Gylebook.Web.Features.Gyles.Calendars;
 using Gylebook.Web.Features.Gyles.Printing;
 using Gylebook.Web.Features.Recipes.Printing;
@@ -92,6 +93,7 @@ public static class WebBook
         services.AddSingleton(BandDraws.Usual);
         services.AddScoped<GyleDesk>();
         services.AddScoped<CellarDesk>();
+        services.AddScoped<PackageDesk>();
         services.AddHostedService<SlowSweep>();
         services.AddRazorComponents().AddInteractiveServerComponents(circuits =>
         {
@@ -122,6 +124,7 @@ public static class WebBook
         SheetPages.Map(site);
         BrewApi.Map(site);
         BrewSheetPages.Map(site);
+        LabelPages.Map(site);
         CalendarDownloads.Map(site);
         site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null)
             .Add(Circuits);

@@ -1,0 +1,56 @@
+using System.Globalization;
+using Gylebook.Engine.Readouts;
+using Gylebook.Forecast.Report;
+using Gylebook.Forecast.Report.Labels;
+using Gylebook.Gyles.Packaging;
+using Gylebook.Recipes.Ingredients;
+
+namespace Gylebook.Web.Features.Gyles.Packaging;
+
+/// <summary>What stands on a bottle of a gyle.</summary>
+/// <param name="Name">The beer's.</param>
+/// <param name="Strength">Alcohol by volume as its band allows it to be told.</param>
+/// <param name="Contains">Allergens in it, as the EU's and the US list say; empty for none known.</param>
+/// <param name="MayContain">Those that a packet only warns of.</param>
+/// <param name="Ingredients">All that went in and may be tasted or eaten, the most first.</param>
+/// <param name="Litres">In one bottle; null where packages differ.</param>
+/// <param name="Packaged">The day.</param>
+/// <param name="BestBefore">Till when it is best, and why.</param>
+public sealed record LabelText(
+    string Name, string Strength, string Contains, string MayContain, string Ingredients, double? Litres, DateTimeOffset Packaged, (DateTimeOffset Day, string Why) BestBefore)
+{
+    private const int Months = 6, StrongMonths = 12, HoppedMonths = 3;
+    private const double Strong = 7.5, Hopped = 50;
+
+    /// <summary>The label of a gyle.</summary>
+    public static LabelText Of(OpenPackage of, PackageQuestion? asked, PackagePlan? plan, DateTimeOffset now)
+    {
+        ArgumentNullException.ThrowIfNull(of);
+        AllergenOutlook allergens = of.Live.Allergens;
+        DateTimeOffset day = of.Gyle.Packaged ?? now;
+        double[] each = [.. (asked?.Fills ?? []).Select(fill => fill.LitresEach).Distinct()];
+        string[] gone = [.. of.Inputs.Recipe.Ingredients.Where(line => line.Kind is not (IngredientKind.Salt or IngredientKind.Acid)).OrderByDescending(line => line.Amount.Mass?.Value.Kilograms ?? 0).Select(line => line.Of)];
+        string[] primed = plan?.PrimingGrams > 0 ? [asked!.Priming!.Name] : [];
+        return new(
+            of.Inputs.Recipe.Name, StrengthOf(of.Live), string.Join(", ", allergens.Eu.Union(allergens.Us)), string.Join(", ", allergens.MayContainEu.Union(allergens.MayContainUs)),
+            string.Join(", ", new[] { "water" }.Concat(gone).Concat(primed).Distinct()), each.Length == 1 ? each[0] : null, day, BestBeforeOf(of.Live, day));
+    }
+
+    /// <summary>No finer than the band: half a per cent where it is wide. The EU allows 0.5 % vol either way, 1.0 with whole fruit in it (Reg. 1169/2011, Annex XII).</summary>
+    private static string StrengthOf(BrewForecast live)
+    {
+        Band? band = live.Headline.FirstOrDefault(headline => headline.Name == "alcoholByVolume")?.Band;
+        return band is null ? "strength unknown"
+            : band.High - band.Low <= 0.5 ? string.Create(CultureInfo.InvariantCulture, $"{band.Likely:0.0} % vol")
+            : string.Create(CultureInfo.InvariantCulture, $"about {Math.Round(band.Likely * 2) / 2:0.0} % vol ({band.Low:0.0} to {band.High:0.0})");
+    }
+
+    /// <summary>Common practice, no source: six months; a year where alcohol keeps it; three months where hops are what it is drunk for.</summary>
+    private static (DateTimeOffset, string) BestBeforeOf(BrewForecast live, DateTimeOffset day)
+    {
+        double Likely(string name) => live.Headline.FirstOrDefault(headline => headline.Name == name)?.Band?.Likely ?? 0;
+        return Likely("alcoholByVolume") >= Strong ? (day.AddMonths(StrongMonths), "strong beer keeps for a year, cold and dark")
+            : Likely("bitterness") >= Hopped ? (day.AddMonths(HoppedMonths), "the hops fade first")
+            : (day.AddMonths(Months), "it does not spoil after that, it grows stale");
+    }
+}
