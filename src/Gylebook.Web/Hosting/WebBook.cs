@@ -1,6 +1,7 @@
 using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
 using Gylebook.Web.Features.Gyles.Cellar;
+using Gylebook.Web.Features.Gyles.Glass;
 using Gylebook.Web.Features.Gyles.Packaging;
 using Gylebook.Web.Features.Gyles.Calendars;
 using Gylebook.Web.Features.Gyles.Printing;
@@ -94,6 +95,7 @@ public static class WebBook
         services.AddScoped<GyleDesk>();
         services.AddScoped<CellarDesk>();
         services.AddScoped<PackageDesk>();
+        services.AddScoped<GlassDesk>();
         services.AddHostedService<SlowSweep>();
         services.AddRazorComponents().AddInteractiveServerComponents(circuits =>
         {

@@ -1,0 +1,130 @@
+using Gylebook.Forecast.Learning;
+using Gylebook.Forecast.Report;
+using Gylebook.Gyles;
+using Gylebook.Gyles.BrewDay;
+using Gylebook.Gyles.Packaging;
+using Gylebook.Gyles.Plans;
+using Gylebook.Gyles.Tasting;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Kits;
+using Gylebook.Recipes.Readings;
+using Gylebook.Store;
+
+namespace Gylebook.Web.Features.Gyles.Glass;
+
+/// <summary>A gyle in the glass: tasted, poured, held against its plan, and what it taught.</summary>
+/// <param name="Gyle">The gyle.</param>
+/// <param name="Held">Its plan beside what was measured.</param>
+/// <param name="Tasted">What tasters said, with the entry of the log.</param>
+/// <param name="Compared">What was asked of panels, with the entry.</param>
+/// <param name="Filled">Litres that were filled.</param>
+/// <param name="Poured">Litres that left the packages.</param>
+public sealed record OpenGlass(
+    OpenGyle Gyle, IReadOnlyList<HeldNumber> Held, IReadOnlyList<(Guid Entry, DateTimeOffset At, Tasted Said)> Tasted, IReadOnlyList<(Guid Entry, DateTimeOffset At, Compared Asked)> Compared, double Filled, double Poured)
+{
+    /// <summary>Litres that should be left.</summary>
+    public double Left => Math.Max(0, Filled - Poured);
+
+    /// <summary>Whether somebody said that nothing is left.</summary>
+    public bool IsEmpty => Gyle.Log.Actions.Any(action => action is { Kind: ActionKind.Poured, Item: GyleProgress.Emptied });
+}
+
+/// <summary>Tasting, pouring and learning, as pages and terminal work with them.</summary>
+/// <param name="book">The book.</param>
+/// <param name="desk">The gyles.</param>
+/// <param name="clock">The time.</param>
+public sealed class GlassDesk(Book book, GyleDesk desk, TimeProvider clock)
+{
+    /// <summary>The gyle in the glass.</summary>
+    public static async Task<OpenGlass> OpenAsync(OpenGyle gyle, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(gyle);
+        BrewForecast? live = await Task.Run(gyle.Moved, cancellation);
+        return new OpenGlass(
+            gyle, HeldNumber.Of(gyle.Plan, gyle.Log, live?.AfterReadings),
+            [.. Entries(gyle, ActionKind.Tasted).Select(action => (action.EntryId!.Value, action.At, Said: Tasted.Read(action.Detail))).Where(one => one.Said is not null).Select(one => (one.Value, one.At, one.Said!))],
+            [.. Entries(gyle, ActionKind.Compared).Select(action => (action.EntryId!.Value, action.At, Asked: Compared.Read(action.Detail))).Where(one => one.Asked is not null).Select(one => (one.Value, one.At, one.Asked!))],
+            Entries(gyle, ActionKind.Packaged).SelectMany(action => PackagedDetail.Read(action.Detail) ?? []).Sum(one => one.Litres),
+            Entries(gyle, ActionKind.Poured).Sum(action => action.Volume?.Litres ?? 0));
+    }
+
+    /// <summary>Writes down what a taster said.</summary>
+    public Task<int> TasteAsync(OpenGyle gyle, Tasted said, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(said);
+        return WriteAsync(gyle, ActionKind.Tasted, said.Notes.Length > 0 ? $"{said.Taster}: {said.Notes}" : $"{said.Taster} tasted", said.Write(), cancellation);
+    }
+
+    /// <summary>Writes down what a panel answered.</summary>
+    /// <exception cref="ArgumentException">It cannot be so.</exception>
+    public Task<int> CompareAsync(OpenGyle gyle, Compared asked, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(asked);
+        return asked.Wrong is { } wrong ? throw new ArgumentException(wrong, nameof(asked))
+            : WriteAsync(gyle, ActionKind.Compared, Invariant($"{asked.Name}: {asked.Right} of {asked.Tasters} right"), asked.Write(), cancellation);
+    }
+
+    /// <summary>What this gyle and those brewed before on the same kit teach it.</summary>
+    /// <returns>Null where the book has no kit of its own for the gyle.</returns>
+    public async Task<KitLearning?> TaughtAsync(OpenGyle gyle, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(gyle);
+        if (await KitAsync(gyle, cancellation) is not var (_, kit))
+        {
+            return null;
+        }
+
+        List<FinishedGyle> finished = [];
+        foreach (GyleLine line in (await book.Gyles.ListAsync(cancellation)).Where(line => line.KitId == gyle.Line.KitId && (line.Id == gyle.Line.Id || line.Status >= GyleStatus.Packaged)).OrderBy(line => line.Started))
+        {
+            if (await desk.OpenAsync(line.Id, cancellation) is { Taken.Count: > 0 } other && GyleInputs.Of(other.Plan) is { } inputs)
+            {
+                finished.Add(new FinishedGyle(inputs.Recipe, new BrewReadings { Name = line.Name, Readings = other.Taken }, inputs.Larder));
+            }
+        }
+
+        return finished.Count == 0 ? null : await Task.Run(() => KitLearning.Of(kit, finished, kit.Name), cancellation);
+    }
+
+    /// <summary>Takes a figure into the kit of the book, or leaves it; both are written into the gyle's log.</summary>
+    /// <returns>Whether the kit has it now.</returns>
+    public async Task<bool> TakeAsync(OpenGyle gyle, KitLearning learning, string figure, bool isTaken, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(gyle);
+        ArgumentNullException.ThrowIfNull(learning);
+        if (isTaken)
+        {
+            if (gyle.Line.KitId is not { } id || await book.Kits.Drafts.FindAsync(id, cancellation) is not { } draft)
+            {
+                return false;
+            }
+
+            string text = KitFile.Write(learning.Accepted([figure], DateOnly.FromDateTime(clock.GetLocalNow().DateTime)));
+            if (await book.Kits.Drafts.SaveAsync(id, draft.Revision, text, $"took {figure} from {gyle.Line.Name}", "glass", cancellation) is not DraftSave.Saved)
+            {
+                return false;
+            }
+        }
+
+        await WriteAsync(gyle, ActionKind.Taught, isTaken ? $"{figure} taken into the kit" : $"{figure} left as it was", null, cancellation);
+        return isTaken;
+    }
+
+    /// <summary>Keeps the recipe as it is now as its next version, with why.</summary>
+    public Task<NumberedVersion> NextVersionAsync(OpenGyle gyle, string why, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(gyle);
+        return book.Versions.KeepAsync(gyle.Line.RecipeId, $"after {gyle.Line.Name}: {why.Trim()}", cancellation);
+    }
+
+    private async Task<(Guid Id, Kit Kit)?> KitAsync(OpenGyle gyle, CancellationToken cancellation) =>
+        gyle.Line.KitId is { } id && await book.Kits.FindAsync(id, cancellation) is { } sheet && KitFile.Read(sheet.Document).Value is { } kit ? (id, kit) : null;
+
+    private static IEnumerable<BrewAction> Entries(OpenGyle gyle, ActionKind kind) => gyle.Log.Actions.Where(action => action.Kind == kind && action.EntryId is not null);
+
+    private Task<int> WriteAsync(OpenGyle gyle, ActionKind kind, string what, string? detail, CancellationToken cancellation)
+    {
+        DateTimeOffset now = clock.GetUtcNow();
+        return desk.DoAsync(gyle, [new BrewAction { At = now, EntryId = Guid.CreateVersion7(now), Kind = kind, Stage = "pour", What = what, Detail = detail }], cancellation);
+    }
+}
