@@ -14,7 +14,7 @@ namespace Gylebook.Web.Features.Larders;
 /// <summary>One sheet of the larder with its lots, edited in place and saved as one goes.</summary>
 public sealed partial class LarderSheetPage
 {
-    private static readonly string[] Above = ["format", "name"];
+    private static readonly string[] Above = ["format", "name", "pack"];
 
     /// <inheritdoc/>
     protected override BookSheets<LarderSheetRow> Sheets => Book.Larder;
