@@ -32,6 +32,9 @@ public static class PageUrls
     /// <summary>Units, theme, demo.</summary>
     public const string Settings = "settings";
 
+    /// <summary>Floats and whatever else sends readings.</summary>
+    public const string Devices = "settings/devices";
+
     /// <summary>One of them as its file, as the book has it.</summary>
     /// <param name="kind">One of <see cref="Gylebook.Store.BookFiles.Kinds"/>.</param>
     /// <param name="id">Which one.</param>

@@ -9,6 +9,7 @@ using Gylebook.Recipes.Liquors;
 using Gylebook.Recipes.Readings;
 using Gylebook.Science.Quantities;
 using Gylebook.Store;
+using Gylebook.Web.Features.Gyles.Cellar;
 using Gylebook.Web.Features.Kits;
 using Gylebook.Web.Features.Larders;
 
@@ -96,6 +97,13 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
     {
         ArgumentNullException.ThrowIfNull(gyle);
         return book.Readings.AddAsync(gyle.Whole, readings, cancellation);
+    }
+
+    /// <summary>Takes a table of readings into a portion, as what a device of that name said.</summary>
+    public Task<TableReport> TakeTableAsync(GylePortion into, string name, string text, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(into);
+        return TableIntake.TakeAsync(book, into.Id, name, text, clock, cancellation);
     }
 
     /// <summary>Puts actions into a gyle's log.</summary>
