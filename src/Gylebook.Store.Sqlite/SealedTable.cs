@@ -15,6 +15,8 @@ internal sealed record SealedTable(string Name, string Sum, string Words, string
     private const string OfGyle = """ (SELECT '"' || g.name || '"' FROM gyles g WHERE g.id = t.gyle_id) """;
     private const string OfPortion = """ (SELECT '"' || g.name || '"' FROM gyles g JOIN portions p ON p.gyle_id = g.id WHERE p.id = t.portion_id) """;
 
+    private const string OfDevice = """ (SELECT '"' || d.name || '"' FROM devices d WHERE d.id = t.device_id) """;
+
     /// <exception cref="ArgumentOutOfRangeException">A new table that has no words here yet.</exception>
     public static SealedTable Of(string table, IEnumerable<string> columns)
     {
@@ -34,6 +36,8 @@ internal sealed record SealedTable(string Name, string Sum, string Words, string
             "stays" => ("Days of a vessel of the gyle", OfGyle, null),
             "readings" => ("A reading of the gyle", OfPortion, null),
             "actions" => ("An action of the gyle", OfPortion, null),
+            "devices" => ("The device", Itself, null),
+            "device_places" => ("A place of the device", OfDevice, null),
             "settings" => ("The setting", """ '"' || t.key || '"' """, null),
             _ => ((string, string, string?)?)null,
         } ?? throw new ArgumentOutOfRangeException(nameof(table), table, "Nobody has said how a row of this table is called.");

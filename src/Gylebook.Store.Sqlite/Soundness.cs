@@ -37,6 +37,11 @@ internal static class Soundness
                 yield return IsSound(connection, table, row) ? null : Describe(connection, table, row);
             }
         }
+
+        foreach (DamagedPlace? place in SensorSoundness.Look(connection))
+        {
+            yield return place;
+        }
     }
 
     private static bool IsSound(SqliteConnection connection, SealedTable table, long row) =>
@@ -106,7 +111,7 @@ internal static class Soundness
     }
 
     /// <summary>Null where the file is too damaged to answer: its pages, or the names of its tables and columns.</summary>
-    private static T? Read<T>(Func<T> read)
+    internal static T? Read<T>(Func<T> read)
         where T : class?
     {
         try

@@ -30,6 +30,8 @@ public sealed class Book : IAsyncDisposable
         Larder = new BookLarder(access);
         Gyles = new BookGyles(access, Versions);
         Readings = new BookReadings(access);
+        Devices = new BookDevices(access);
+        Sensors = new BookSensors(access, Devices, Readings);
         Settings = new BookSettings(access);
         Demo = new BookDemo(access);
         Files = new BookFiles(this);
@@ -72,6 +74,12 @@ public sealed class Book : IAsyncDisposable
 
     /// <summary>What was measured and done, by portion.</summary>
     public BookReadings Readings { get; }
+
+    /// <summary>Floats and other things that send readings by themselves.</summary>
+    public BookDevices Devices { get; }
+
+    /// <summary>What they sent.</summary>
+    public BookSensors Sensors { get; }
 
     /// <summary>What the book remembers about itself and its brewer.</summary>
     public BookSettings Settings { get; }

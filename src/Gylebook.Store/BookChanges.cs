@@ -14,6 +14,7 @@ public enum BookNoun
     Water,
     Larder,
     Setting,
+    Device,
 }
 
 /// <summary>Something in the book changed, and is on disk.</summary>

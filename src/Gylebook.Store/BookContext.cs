@@ -9,7 +9,7 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
 {
     /// <summary>Rows that are written once: the database itself refuses to change or delete them.</summary>
     public static IReadOnlyList<string> AppendOnlyTables { get; } =
-        ["edits", "versions", "plans", "readings", "actions"];
+        ["edits", "versions", "plans", "readings", "actions", "sensor_rows"];
 
     public DbSet<RecipeRow> Recipes => Set<RecipeRow>();
 
@@ -38,6 +38,12 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
     public DbSet<ReadingRow> Readings => Set<ReadingRow>();
 
     public DbSet<ActionRow> Actions => Set<ActionRow>();
+
+    public DbSet<DeviceRow> Devices => Set<DeviceRow>();
+
+    public DbSet<DevicePlaceRow> DevicePlaces => Set<DevicePlaceRow>();
+
+    public DbSet<SensorRow> SensorRows => Set<SensorRow>();
 
     public DbSet<SettingRow> Settings => Set<SettingRow>();
 
@@ -69,6 +75,7 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
         MapLog(modelBuilder);
         MapSheets(modelBuilder);
         MapGyles(modelBuilder);
+        MapDevices(modelBuilder);
         SnakeCase.Apply(modelBuilder);
     }
 
@@ -175,6 +182,30 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
 
     /// <summary>A day as its number since 1 January of year 1: sorts, compares and never meets a time zone.</summary>
     private sealed class DayNumber() : ValueConverter<DateOnly, int>(day => day.DayNumber, number => DateOnly.FromDayNumber(number));
+
+    private static void MapDevices(ModelBuilder model)
+    {
+        model.Entity<DeviceRow>(device =>
+        {
+            device.Property(d => d.Kind).HasConversion<string>();
+            device.HasIndex(d => d.TokenHash).IsUnique().HasFilter("token_hash IS NOT NULL");
+        });
+        model.Entity<DevicePlaceRow>(place =>
+        {
+            place.HasIndex(p => p.PortionId);
+            place.HasIndex(p => new { p.DeviceId, p.FromTicks });
+            place.HasIndex(p => p.DeviceId).IsUnique().HasFilter("until_ticks IS NULL");
+            place.HasOne<DeviceRow>().WithMany().HasForeignKey(p => p.DeviceId).OnDelete(DeleteBehavior.Restrict);
+            place.HasOne<PortionRow>().WithMany().HasForeignKey(p => p.PortionId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<SensorRow>(row =>
+        {
+            // The row is its key's own leaf (WITHOUT ROWID): the migration says so by hand.
+            row.HasKey(r => new { r.DeviceId, r.AtTicks, r.SentKey });
+            row.HasIndex(r => new { r.DeviceId, r.SentId }).IsUnique().HasFilter("sent_id IS NOT NULL");
+            row.HasOne<DeviceRow>().WithMany().HasForeignKey(r => r.DeviceId).OnDelete(DeleteBehavior.Restrict);
+        });
+    }
 
     /// <summary>An instant as whole UTC ticks: sorts, compares and never meets a time zone.</summary>
     private sealed class UtcTicks() : ValueConverter<DateTimeOffset, long>(

@@ -35,6 +35,9 @@ public static class PageUrls
     /// <summary>In the query of the way to begin: which planned gyle it is.</summary>
     public const string PlannedGyle = "gyle";
 
+    /// <summary>Floats and whatever else sends readings.</summary>
+    public const string Devices = "settings/devices";
+
     /// <summary>One of them as its file, as the book has it.</summary>
     /// <param name="kind">One of <see cref="Gylebook.Store.BookFiles.Kinds"/>.</param>
     /// <param name="id">Which one.</param>

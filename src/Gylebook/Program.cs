@@ -1,6 +1,7 @@
 using System.Text;
 using Gylebook.Terminal;
 using Gylebook.Verbs;
+using Gylebook.Verbs.Devices;
 using Gylebook.Verbs.Gyles;
 using Spectre.Console.Cli;
 
@@ -104,6 +105,23 @@ app.Configure(verbs =>
             .WithDescription("Writes into the log what was done, ticks a step or something that went in, or takes an entry back.")
             .WithExample("gyle", "do", "\"Bitter, the first\"", "\"stirred twice\"", "--step", "strike");
     });
+    verbs.AddBranch("device", device =>
+    {
+        device.SetDescription("Adds floats and other things that send readings, tells their last word, and says which gyle they are in.");
+        device.AddCommand<DeviceAddVerb>("add")
+            .WithDescription("Adds a device, and tells its token: this once.")
+            .WithExample("device", "add", "\"red float\"", "--gyle", "\"Bitter, the first\"");
+        device.AddCommand<DeviceListVerb>("list")
+            .WithDescription("Tells the devices of the book, where they are, and what they said last.");
+        device.AddCommand<DeviceMoveVerb>("move")
+            .WithDescription("Puts a device into a gyle, or takes it out.")
+            .WithExample("device", "move", "\"red float\"", "--gyle", "\"Bitter, the first\"")
+            .WithExample("device", "move", "\"red float\"", "--out");
+    });
+    verbs.AddCommand<SimulateSensorVerb>("simulate-sensor")
+        .WithDescription("Sends the readings of a float that there is not to a book, or prints them as a table: for trying out.")
+        .WithExample("simulate-sensor", "--token", "TOKEN")
+        .WithExample("simulate-sensor", "--csv", "--count", "200", "--seed", "monday");
     verbs.AddCommand<BackupVerb>("backup")
         .WithDescription("Copies the book into a file of its own, also while it is open, and checks the copy.")
         .WithExample("backup", "my-book-march.sqlite");

@@ -28,6 +28,7 @@ public sealed class EveryPageTests(ChromiumFixture chromium)
         { "larder", "/larder", null },
         { "larder-sheet", "/larder", "North Field pale" },
         { "settings", "/settings", null },
+        { "devices", "/settings/devices", null },
         { "no-such-page", "/no-such-page", null },
     };
 

@@ -1,5 +1,6 @@
 using System.Text;
 using Gylebook.Gyles;
+using Gylebook.Gyles.Cellar;
 using Gylebook.Store.Sqlite;
 using Microsoft.Data.Sqlite;
 
@@ -162,6 +163,9 @@ public sealed class DamageTests : IDisposable
         (_, long portion) = await Bench.StartedAsync(book);
         await book.Readings.AddAsync(portion, [new GyleReading { At = _bench.Clock.Now, Ph = 5.4 }], Bench.Cancellation);
         await book.Readings.AddAsync(portion, [new Gyles.BrewAction { At = _bench.Clock.Now, What = "stirred" }], Bench.Cancellation);
+        long device = await book.Devices.AddAsync("Float", DeviceKind.Floating, "hash", Bench.Cancellation);
+        await book.Devices.MoveAsync(device, portion, cancellation: Bench.Cancellation);
+        await book.Sensors.AppendAsync([new SensorBatch(device, [.. new MadeUpFloat { Seed = "damage", From = _bench.Clock.Now }.Readings(1200)])], Bench.Cancellation);
     }
 
     /// <summary>Letters that no packing makes much shorter.</summary>

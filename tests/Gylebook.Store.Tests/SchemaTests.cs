@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Gylebook.Gyles;
+using Gylebook.Gyles.Cellar;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata;
@@ -43,7 +44,7 @@ public sealed partial class SchemaTests : IDisposable
     [Fact]
     public void Instants_are_whole_ticks_and_quantities_are_reals_that_name_their_unit()
     {
-        string[] unitless = ["share", "ph"];
+        string[] unitless = ["share", "ph", "slope"];
         using BookContext rows = _bench.Rows();
         IEnumerable<IProperty> columns = rows.Model.GetEntityTypes().SelectMany(entity => entity.GetProperties());
 
@@ -59,7 +60,7 @@ public sealed partial class SchemaTests : IDisposable
             else if (type == typeof(double) && !unitless.Contains(name))
             {
                 Assert.Equal("REAL", column.GetColumnType());
-                Assert.Matches("_(l|sg|c|kg|bar)$", name);
+                Assert.Matches("_(l|sg|c|kg|bar|v)$", name);
             }
         });
     }
@@ -74,6 +75,8 @@ public sealed partial class SchemaTests : IDisposable
         await book.Drafts.SaveAsync(recipe, 1, Bench.Recipe("Edited"), "Name", "tab", Bench.Cancellation);
         await book.Readings.AddAsync(portion, [new GyleReading { At = _bench.Clock.Now }], Bench.Cancellation);
         await book.Readings.AddAsync(portion, [new BrewAction { At = _bench.Clock.Now, What = "stirred" }], Bench.Cancellation);
+        long device = await book.Devices.AddAsync("Float", DeviceKind.Floating, null, Bench.Cancellation);
+        await book.Sensors.AppendAsync([new SensorBatch(device, [new SensorReading(_bench.Clock.Now, _bench.Clock.Now) { BatteryVolts = 4 }])], Bench.Cancellation);
         string column = (string)_bench.Sql($"SELECT name FROM pragma_table_info('{table}') LIMIT 1")!;
 
         var update = Assert.Throws<SqliteException>(() => _bench.Sql($"UPDATE {table} SET {column} = {column}"));

@@ -3,6 +3,7 @@ using Bunit;
 using Gylebook.Pictures;
 using Gylebook.Store;
 using Gylebook.Store.Sqlite;
+using Gylebook.Web.Features.Devices;
 using Gylebook.Web.Features.Gyles;
 using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Layout;
@@ -56,6 +57,7 @@ public abstract class GylebookTestContext : BunitContext, IAsyncLifetime
         Services.AddSingleton(new ReaderChoice(ReaderUnits.Metric, Themes.System));
         Services.AddSingleton<Reader>();
         Services.AddSingleton(new GyleDesk(Book, Clock));
+        Services.AddSingleton(new DeviceDesk(Book));
     }
 
     /// <summary>The same book through another door, as another program would open it: it tells our tabs nothing.</summary>

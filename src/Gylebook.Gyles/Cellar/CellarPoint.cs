@@ -12,7 +12,7 @@ public enum CellarSource
 
 /// <summary>What is odd about a point. Nothing is left out for it: who draws marks it, who fits passes it over.</summary>
 [Flags]
-public enum CellarFlags
+public enum Oddities
 {
     /// <summary>Nothing.</summary>
     None = 0,
@@ -58,8 +58,8 @@ public sealed record CellarPoint(DateTimeOffset At, CellarSource Source, string 
     public double GravitySd { get; init; }
 
     /// <summary>What is odd about it.</summary>
-    public CellarFlags Flags { get; init; }
+    public Oddities Flags { get; init; }
 
     /// <summary>Whether a fit may trust its gravity.</summary>
-    public bool IsGoodGravity => GravitySg is not null && (Flags & ~(CellarFlags.AfterSilence | CellarFlags.TemperatureSpike)) == 0;
+    public bool IsGoodGravity => GravitySg is not null && (Flags & ~(Oddities.AfterSilence | Oddities.TemperatureSpike)) == 0;
 }

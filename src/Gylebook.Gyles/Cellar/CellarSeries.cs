@@ -48,7 +48,7 @@ public sealed record CellarSeries
     public int Read { get; init; }
 
     /// <summary>How many of them are odd, by what is odd.</summary>
-    public IReadOnlyDictionary<CellarFlags, int> Odd { get; init; } = new Dictionary<CellarFlags, int>();
+    public IReadOnlyDictionary<Oddities, int> Odd { get; init; } = new Dictionary<Oddities, int>();
 
     /// <summary>The series.</summary>
     /// <param name="devices">What devices sent.</param>
@@ -87,7 +87,7 @@ public sealed record CellarSeries
             Clocks = [.. shifted.Where(one => one.Shift != TimeSpan.Zero).Select(one => new ClockShift(one.Device.Name, one.Shift))],
             IsSampled = devices.Any(device => device.IsSampled),
             Read = sent.Sum(points => points.Length),
-            Odd = Enum.GetValues<CellarFlags>().Where(flag => flag != 0)
+            Odd = Enum.GetValues<Oddities>().Where(flag => flag != 0)
                 .Select(flag => (flag, Count: sent.Sum(points => points.Count(point => point.Flags.HasFlag(flag)))))
                 .Where(odd => odd.Count > 0).ToDictionary(odd => odd.flag, odd => odd.Count),
         };

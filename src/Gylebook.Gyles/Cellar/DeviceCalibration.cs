@@ -5,7 +5,31 @@ namespace Gylebook.Gyles.Cellar;
 /// <summary>A device's gravity beside that of a hydrometer in the same beer at the same time.</summary>
 /// <param name="Device">What the device showed, SG.</param>
 /// <param name="Hydrometer">What the hydrometer showed, corrected for its temperature, SG.</param>
-public readonly record struct CalibrationPoint(double Device, double Hydrometer);
+public readonly record struct CalibrationPoint(double Device, double Hydrometer)
+{
+    /// <summary>How far from a hydrometer's reading in time a device's still belongs to it: what falls in that time is less than either shows. Judged, no source.</summary>
+    public static TimeSpan Beside { get; } = TimeSpan.FromHours(1);
+
+    /// <summary>Points for each hydrometer reading that a device spoke beside: the middle of what it said within an hour.</summary>
+    /// <param name="typed">Readings by hand, corrected for their temperature; those of other instruments are passed over.</param>
+    /// <param name="sent">What the device said.</param>
+    public static IReadOnlyList<CalibrationPoint> Of(IEnumerable<CellarPoint> typed, IReadOnlyList<SensorReading> sent)
+    {
+        ArgumentNullException.ThrowIfNull(typed);
+        ArgumentNullException.ThrowIfNull(sent);
+        List<CalibrationPoint> points = [];
+        foreach (CellarPoint hand in typed.Where(point => point is { Source: CellarSource.Hand, IsGoodGravity: true } && point.Instrument.StartsWith("hydrometer", StringComparison.Ordinal)))
+        {
+            double[] beside = [.. sent.Where(reading => reading.Gravity is not null && (reading.At - hand.At).Duration() <= Beside).Select(reading => reading.Gravity!.Value.Ratio)];
+            if (beside.Length > 0)
+            {
+                points.Add(new(DeviceClock.Median(beside), hand.GravitySg!.Value));
+            }
+        }
+
+        return points;
+    }
+}
 
 /// <summary>How a device's values are brought to what is so: a straight line for gravity, an offset for temperature.</summary>
 /// <remarks>

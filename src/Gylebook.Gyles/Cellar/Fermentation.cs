@@ -162,7 +162,7 @@ public sealed record Fermentation
         private TemperatureCourse Temperatures()
         {
             List<(double Hours, double Celsius)> read = [.. series.Points
-                .Where(point => point.TemperatureC is not null && !point.Flags.HasFlag(CellarFlags.TemperatureSpike) && Hours(point.At) >= 0)
+                .Where(point => point.TemperatureC is not null && !point.Flags.HasFlag(Oddities.TemperatureSpike) && Hours(point.At) >= 0)
                 .GroupBy(point => (int)(Hours(point.At) / Math.Max(1, Hours(now) / MostTemperatures)))
                 .Select(together => (Hours(together.First().At), Math.Clamp(together.Average(point => point.TemperatureC!.Value), TemperatureCourse.LeastCelsius, TemperatureCourse.MostCelsius)))];
             double since = read.Count > 0 ? read[^1].Hours : -1;

@@ -40,8 +40,8 @@ public static class SeriesFlags
     public static void MarkSpikes(CellarPoint[] points)
     {
         ArgumentNullException.ThrowIfNull(points);
-        MarkSpikes(points, point => point.GravitySg, LeastSpikeSg, CellarFlags.Spike);
-        MarkSpikes(points, point => point.TemperatureC, LeastSpikeKelvin, CellarFlags.TemperatureSpike);
+        MarkSpikes(points, point => point.GravitySg, LeastSpikeSg, Oddities.Spike);
+        MarkSpikes(points, point => point.TemperatureC, LeastSpikeKelvin, Oddities.TemperatureSpike);
     }
 
     /// <summary>Marks runs of one and the same gravity while the temperature, or somebody else's gravity, moved.</summary>
@@ -65,7 +65,7 @@ public static class SeriesFlags
             {
                 foreach (int i in read[from..to])
                 {
-                    points[i] = points[i] with { Flags = points[i].Flags | CellarFlags.Stuck };
+                    points[i] = points[i] with { Flags = points[i].Flags | Oddities.Stuck };
                 }
             }
         }
@@ -81,9 +81,9 @@ public static class SeriesFlags
         for (int i = 0; i < points.Length; i++)
         {
             DateTimeOffset at = points[i].At;
-            CellarFlags wrong = (at < span.Pitched ? CellarFlags.BeforePitch : 0)
-                | (at > span.Packaged ? CellarFlags.AfterPackage : 0)
-                | (at > now + DeviceClock.Allowed ? CellarFlags.InFuture : 0);
+            Oddities wrong = (at < span.Pitched ? Oddities.BeforePitch : 0)
+                | (at > span.Packaged ? Oddities.AfterPackage : 0)
+                | (at > now + DeviceClock.Allowed ? Oddities.InFuture : 0);
             points[i] = wrong == 0 ? points[i] : points[i] with { Flags = points[i].Flags | wrong };
         }
     }
@@ -104,7 +104,7 @@ public static class SeriesFlags
         {
             if (points[i].At - points[i - 1].At > least)
             {
-                points[i] = points[i] with { Flags = points[i].Flags | CellarFlags.AfterSilence };
+                points[i] = points[i] with { Flags = points[i].Flags | Oddities.AfterSilence };
                 silences.Add(new(points[i].Instrument, points[i - 1].At, points[i].At));
             }
         }
@@ -136,17 +136,17 @@ public static class SeriesFlags
         (double coldest, double warmest) = (double.MaxValue, double.MinValue);
         foreach (CellarPoint point in run)
         {
-            if (point.TemperatureC is { } celsius && !point.Flags.HasFlag(CellarFlags.TemperatureSpike))
+            if (point.TemperatureC is { } celsius && !point.Flags.HasFlag(Oddities.TemperatureSpike))
             {
                 (coldest, warmest) = (Math.Min(coldest, celsius), Math.Max(warmest, celsius));
             }
         }
 
-        double[] said = [.. others.Where(other => other.At >= from && other.At <= to && other.GravitySg is not null && !other.Flags.HasFlag(CellarFlags.Spike)).Select(other => other.GravitySg!.Value)];
+        double[] said = [.. others.Where(other => other.At >= from && other.At <= to && other.GravitySg is not null && !other.Flags.HasFlag(Oddities.Spike)).Select(other => other.GravitySg!.Value)];
         return warmest - coldest >= MovedKelvin || (said.Length > 1 && said.Max() - said.Min() >= MovedSg);
     }
 
-    private static void MarkSpikes(CellarPoint[] points, Func<CellarPoint, double?> value, double least, CellarFlags flag)
+    private static void MarkSpikes(CellarPoint[] points, Func<CellarPoint, double?> value, double least, Oddities flag)
     {
         int[] read = [.. Enumerable.Range(0, points.Length).Where(i => value(points[i]) is not null)];
         double[] values = [.. read.Select(i => value(points[i])!.Value)];

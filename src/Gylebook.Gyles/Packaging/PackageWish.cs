@@ -87,7 +87,7 @@ public sealed record PackageWish
 
     private static double Warmest(GyleInputs inputs, Fermentation? fermentation)
     {
-        double[] read = [.. (fermentation?.Series.Points ?? []).Where(point => point.TemperatureC is not null && !point.Flags.HasFlag(CellarFlags.TemperatureSpike)).Select(point => point.TemperatureC!.Value)];
+        double[] read = [.. (fermentation?.Series.Points ?? []).Where(point => point.TemperatureC is not null && !point.Flags.HasFlag(Oddities.TemperatureSpike)).Select(point => point.TemperatureC!.Value)];
         double[] planned = [.. inputs.Recipe.Ferment.Select(rest => rest.Temperature.Value.Celsius)];
         double[] all = read.Length > 0 ? read : planned;
         return all.Length > 0 ? all.Max() : 20;

@@ -116,6 +116,106 @@ namespace Gylebook.Store.Sqlite.Migrations
                     b.ToTable("actions");
                 });
 
+            modelBuilder.Entity("Gylebook.Store.Rows.DevicePlaceRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("id");
+
+                    b.Property<long>("Checksum")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("checksum");
+
+                    b.Property<long>("DeviceId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("device_id");
+
+                    b.Property<long>("FromTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("from_ticks");
+
+                    b.Property<long>("PortionId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("portion_id");
+
+                    b.Property<long?>("UntilTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("until_ticks");
+
+                    b.HasKey("Id")
+                        .HasName("pk_device_places");
+
+                    b.HasIndex("DeviceId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_device_places_device_id")
+                        .HasFilter("until_ticks IS NULL");
+
+                    b.HasIndex("PortionId")
+                        .HasDatabaseName("ix_device_places_portion_id");
+
+                    b.HasIndex("DeviceId", "FromTicks")
+                        .HasDatabaseName("ix_device_places_device_id_from_ticks");
+
+                    b.ToTable("device_places");
+                });
+
+            modelBuilder.Entity("Gylebook.Store.Rows.DeviceRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("id");
+
+                    b.Property<long>("Checksum")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("checksum");
+
+                    b.Property<long>("CreatedTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("created_ticks");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.Property<double>("OffsetC")
+                        .HasColumnType("REAL")
+                        .HasColumnName("offset_c");
+
+                    b.Property<double>("OffsetSg")
+                        .HasColumnType("REAL")
+                        .HasColumnName("offset_sg");
+
+                    b.Property<long?>("RetiredTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("retired_ticks");
+
+                    b.Property<double>("Slope")
+                        .HasColumnType("REAL")
+                        .HasColumnName("slope");
+
+                    b.Property<string>("TokenHash")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("token_hash");
+
+                    b.HasKey("Id")
+                        .HasName("pk_devices");
+
+                    b.HasIndex("TokenHash")
+                        .IsUnique()
+                        .HasDatabaseName("ix_devices_token_hash")
+                        .HasFilter("token_hash IS NOT NULL");
+
+                    b.ToTable("devices");
+                });
+
             modelBuilder.Entity("Gylebook.Store.Rows.DraftRow", b =>
                 {
                     b.Property<Guid>("RecipeId")
@@ -700,6 +800,59 @@ namespace Gylebook.Store.Sqlite.Migrations
                     b.ToTable("recipes");
                 });
 
+            modelBuilder.Entity("Gylebook.Store.Rows.SensorRow", b =>
+                {
+                    b.Property<long>("DeviceId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("device_id");
+
+                    b.Property<long>("AtTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at_ticks");
+
+                    b.Property<long>("SentKey")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("sent_key");
+
+                    b.Property<long>("ArrivedTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("arrived_ticks");
+
+                    b.Property<double?>("BatteryV")
+                        .HasColumnType("REAL")
+                        .HasColumnName("battery_v");
+
+                    b.Property<long>("Checksum")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("checksum");
+
+                    b.Property<double?>("GravitySg")
+                        .HasColumnType("REAL")
+                        .HasColumnName("gravity_sg");
+
+                    b.Property<double?>("PressureBar")
+                        .HasColumnType("REAL")
+                        .HasColumnName("pressure_bar");
+
+                    b.Property<long?>("SentId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("sent_id");
+
+                    b.Property<double?>("TemperatureC")
+                        .HasColumnType("REAL")
+                        .HasColumnName("temperature_c");
+
+                    b.HasKey("DeviceId", "AtTicks", "SentKey")
+                        .HasName("pk_sensor_rows");
+
+                    b.HasIndex("DeviceId", "SentId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_sensor_rows_device_id_sent_id")
+                        .HasFilter("sent_id IS NOT NULL");
+
+                    b.ToTable("sensor_rows");
+                });
+
             modelBuilder.Entity("Gylebook.Store.Rows.SettingRow", b =>
                 {
                     b.Property<string>("Key")
@@ -892,6 +1045,23 @@ namespace Gylebook.Store.Sqlite.Migrations
                         .HasConstraintName("fk_actions_replaces_id");
                 });
 
+            modelBuilder.Entity("Gylebook.Store.Rows.DevicePlaceRow", b =>
+                {
+                    b.HasOne("Gylebook.Store.Rows.DeviceRow", null)
+                        .WithMany()
+                        .HasForeignKey("DeviceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_device_places_device_id");
+
+                    b.HasOne("Gylebook.Store.Rows.PortionRow", null)
+                        .WithMany()
+                        .HasForeignKey("PortionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_device_places_portion_id");
+                });
+
             modelBuilder.Entity("Gylebook.Store.Rows.DraftRow", b =>
                 {
                     b.HasOne("Gylebook.Store.Rows.EditRow", null)
@@ -1018,6 +1188,16 @@ namespace Gylebook.Store.Sqlite.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_stays_gyle_id");
+                });
+
+            modelBuilder.Entity("Gylebook.Store.Rows.SensorRow", b =>
+                {
+                    b.HasOne("Gylebook.Store.Rows.DeviceRow", null)
+                        .WithMany()
+                        .HasForeignKey("DeviceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_sensor_rows_device_id");
                 });
 
             modelBuilder.Entity("Gylebook.Store.Rows.WaterRow", b =>

@@ -1,4 +1,5 @@
 using Gylebook.Store;
+using Gylebook.Web.Features.Devices;
 using Gylebook.Web.Features.Gyles;
 using Gylebook.Web.Features.Gyles.Cellar;
 using Gylebook.Web.Features.Gyles.Glass;
@@ -13,6 +14,7 @@ using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
@@ -96,6 +98,7 @@ public static class WebBook
         services.AddScoped<CellarDesk>();
         services.AddScoped<PackageDesk>();
         services.AddScoped<GlassDesk>();
+        IntakeApi.Services(services);
         services.AddHostedService<SlowSweep>();
         services.AddRazorComponents().AddInteractiveServerComponents(circuits =>
         {
@@ -110,10 +113,10 @@ public static class WebBook
         // Asked for each request: the addresses are known for certain only when the site has started.
         site.Use((context, next) => Doorstep.Ask(context, door, IsForThisMachineOnly(site), next));
         site.UseWhen(
-            context => context.Request.Path.StartsWithSegments("/api"),
+            context => IsForPrograms(context.Request),
             api => api.UseExceptionHandler().UseStatusCodePages());
         site.UseWhen(
-            context => !context.Request.Path.StartsWithSegments("/api"),
+            context => !IsForPrograms(context.Request),
             pages => pages.UseExceptionHandler("/error", createScopeForErrors: true)
                 .UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true));
         // After the two above, so that a path they rewrite finds its page.
@@ -125,12 +128,16 @@ public static class WebBook
         FileDownloads.Map(site);
         SheetPages.Map(site);
         BrewApi.Map(site);
+        IntakeApi.Map(site);
         BrewSheetPages.Map(site);
         LabelPages.Map(site);
         CalendarDownloads.Map(site);
         site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null)
             .Add(Circuits);
     }
+
+    /// <summary>Whether a program asks, which wants a fault as JSON and no page.</summary>
+    private static bool IsForPrograms(HttpRequest request) => request.Path.StartsWithSegments("/api") || request.Path.StartsWithSegments(IntakeApi.Path);
 
     /// <summary>A page that is open holds a connection, a helper's too: which pages those are, the pages themselves say.</summary>
     private static void Circuits(EndpointBuilder built)

@@ -33,8 +33,8 @@ public sealed class CellarSeriesTests
         }
 
         CellarPoint[] points = [.. Of(spiky, most: 100_000).Points];
-        Assert.Equal(at, points.Index().Where(point => point.Item.Flags.HasFlag(CellarFlags.Spike)).Select(point => point.Index));
-        Assert.All(points.Where(point => point.Flags.HasFlag(CellarFlags.Spike)), point => Assert.False(point.IsGoodGravity));
+        Assert.Equal(at, points.Index().Where(point => point.Item.Flags.HasFlag(Oddities.Spike)).Select(point => point.Index));
+        Assert.All(points.Where(point => point.Flags.HasFlag(Oddities.Spike)), point => Assert.False(point.IsGoodGravity));
     }
 
     [Fact]
@@ -46,7 +46,7 @@ public sealed class CellarSeriesTests
             stepped[i] = stepped[i] with { Gravity = SpecificGravity.FromRatio(stepped[i].Gravity!.Value.Ratio - 0.02) };
         }
 
-        Assert.DoesNotContain(CellarFlags.Spike, Of(stepped).Odd.Keys);
+        Assert.DoesNotContain(Oddities.Spike, Of(stepped).Odd.Keys);
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public sealed class CellarSeriesTests
         // By chance the last ones before may show the very same value.
         int moving = Array.FindLastIndex(hung, reading => reading.Gravity != hung[^1].Gravity) + 1;
         Assert.InRange(moving, (30 * 4) - 2, 30 * 4);
-        Assert.All(points.Index(), point => Assert.Equal(point.Index >= moving, point.Item.Flags.HasFlag(CellarFlags.Stuck)));
+        Assert.All(points.Index(), point => Assert.Equal(point.Index >= moving, point.Item.Flags.HasFlag(Oddities.Stuck)));
 
         SensorReading[] coarse = [.. Enumerable.Range(0, 200).Select(i => At(15 * i, 1.011, 18 + (0.1 * (i % 2))))];
         Assert.Empty(Of(coarse).Odd);
@@ -70,7 +70,7 @@ public sealed class CellarSeriesTests
         SensorReading[] still = [.. Enumerable.Range(0, 200).Select(i => At(15 * i, 1.048, null))];
         Assert.Empty(Of(still).Odd);
         GyleReading[] hand = [Hand(2, 1.047), Hand(40, 1.030)];
-        Assert.Equal(200, Of(still, hand).Odd[CellarFlags.Stuck]);
+        Assert.Equal(200, Of(still, hand).Odd[Oddities.Stuck]);
     }
 
     [Fact]
@@ -78,7 +78,7 @@ public sealed class CellarSeriesTests
     {
         SensorReading[] readings = [At(-90, 1.05, 20), At(60, 1.05, 20), At(60 * 24 * 8, 1.011, 20), At(60 * 24 * 60, 1.011, 20)];
         CellarPoint[] points = [.. CellarSeries.Of([new("float", DeviceCalibration.None, readings)], [], new(Pitch, Pitch.AddDays(7)), Pitch.AddDays(20)).Points];
-        Assert.Equal([CellarFlags.BeforePitch, CellarFlags.None, CellarFlags.AfterPackage, CellarFlags.AfterPackage | CellarFlags.InFuture], points.Select(point => point.Flags & ~CellarFlags.AfterSilence));
+        Assert.Equal([Oddities.BeforePitch, Oddities.None, Oddities.AfterPackage, Oddities.AfterPackage | Oddities.InFuture], points.Select(point => point.Flags & ~Oddities.AfterSilence));
     }
 
     [Fact]
@@ -88,7 +88,7 @@ public sealed class CellarSeriesTests
         CellarSeries series = Of(readings, now: Pitch.AddDays(120));
         Silence silence = Assert.Single(series.Silences);
         Assert.Equal((Pitch.AddMinutes(15 * 19), Pitch.AddMinutes(15 * 20).AddDays(90)), (silence.From, silence.To));
-        Assert.Equal(CellarFlags.AfterSilence, series.Points[20].Flags);
+        Assert.Equal(Oddities.AfterSilence, series.Points[20].Flags);
         Assert.True(series.Points[20].IsGoodGravity);
         Assert.Equal(readings[^1].At, Assert.Single(series.SilentNow).From);
         Assert.Empty(Of(readings[..20], now: readings[19].At.AddMinutes(30)).SilentNow);

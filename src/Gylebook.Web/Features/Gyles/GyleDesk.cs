@@ -12,6 +12,7 @@ using Gylebook.Recipes.Liquors;
 using Gylebook.Recipes.Readings;
 using Gylebook.Science.Quantities;
 using Gylebook.Store;
+using Gylebook.Web.Features.Gyles.Cellar;
 using Gylebook.Web.Features.Kits;
 using Gylebook.Web.Features.Larders;
 
@@ -79,9 +80,6 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
             : (gyle with { RecipeText = text }).Reckoned().Plan ?? throw new InvalidOperationException("The recipe was changed while the gyle started, and cannot be brewed as it is now.");
     }
 
-    /// <summary>What devices sent while they swam in a gyle.</summary>
-    public Task<IReadOnlyList<DeviceReadings>> DevicesAsync(OpenGyle gyle, CancellationToken cancellation = default) => Task.FromResult<IReadOnlyList<DeviceReadings>>([]);
-
     /// <summary>Starts a gyle of a recipe of the book.</summary>
     /// <param name="recipeId">Which recipe.</param>
     /// <param name="name">What to call it; null for the recipe's name and the day.</param>
@@ -124,6 +122,13 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
     {
         ArgumentNullException.ThrowIfNull(gyle);
         return book.Readings.AddAsync(gyle.Whole, readings, cancellation);
+    }
+
+    /// <summary>Takes a table of readings into a portion, as what a device of that name said.</summary>
+    public Task<TableReport> TakeTableAsync(GylePortion into, string name, string text, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(into);
+        return TableIntake.TakeAsync(book, into.Id, name, text, clock, cancellation);
     }
 
     /// <summary>Puts actions into a gyle's log.</summary>

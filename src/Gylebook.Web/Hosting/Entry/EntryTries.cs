@@ -43,7 +43,7 @@ internal static class EntryTries
         RateLimitPartition.GetFixedWindowLimiter(who, _ => new FixedWindowRateLimiterOptions { PermitLimit = tries, Window = Window });
 
     /// <summary>One caller is an address of IPv4, or all 2^64 of an IPv6 network, which one machine may have.</summary>
-    private static string Caller(IPAddress? address)
+    internal static string Caller(IPAddress? address)
     {
         address = address is { IsIPv4MappedToIPv6: true } ? address.MapToIPv4() : address;
         return address is { AddressFamily: AddressFamily.InterNetworkV6 }

@@ -13,7 +13,7 @@ using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs.Gyles;
 
-/// <summary>gylebook gyle read GYLE PLACE [--gravity G] [--volume V] [--ph P] [--temperature T] [--instrument I] [--checked] [--sure] … [--book FILE] [--json]</summary>
+/// <summary>gylebook gyle read GYLE PLACE [--gravity G] [--volume V] [--ph P] [--temperature T] [--instrument I] [--checked] [--sure] … [--csv FILE] [--book FILE] [--json]</summary>
 internal sealed class GyleReadVerb : GyleVerb<GyleReadVerb.Settings>
 {
     /// <summary>What it takes.</summary>
@@ -49,6 +49,11 @@ internal sealed class GyleReadVerb : GyleVerb<GyleReadVerb.Settings>
         [Description("With what; the usual one when unsaid.")]
         public string? Instrument { get; init; }
 
+        /// <summary>A table of readings.</summary>
+        [CommandOption("--csv <FILE>")]
+        [Description("At ferment: a table of readings, its columns named time, gravity, temperature, with their units. Each is taken once.")]
+        public string? Csv { get; init; }
+
         /// <summary>Which of several.</summary>
         [CommandOption("--called <NAME>")]
         [Description("Which of several instruments of that kind.")]
@@ -83,8 +88,15 @@ internal sealed class GyleReadVerb : GyleVerb<GyleReadVerb.Settings>
         protected override IReadOnlyList<(string Name, string Wants, string? Value)> Valued =>
         [
             ("--gravity", "a gravity", Gravity), ("--volume", "a volume", Volume), ("--ph", "a pH", Ph), ("--temperature", "a temperature", Temperature),
-            ("--instrument", "a name", Instrument), ("--called", "a name", Called), ("--sample", "a word", Sample), ("--portion", "a name", Portion),
+            ("--instrument", "a name", Instrument), ("--csv", "a file", Csv), ("--called", "a name", Called), ("--sample", "a word", Sample), ("--portion", "a name", Portion),
         ];
+
+        /// <inheritdoc/>
+        public override ValidationResult Validate() =>
+            base.Validate() is { Successful: false } lacking ? lacking
+            : Csv is not null && Place != ReadingsFile.Word(ReadingPoint.Ferment) ? ValidationResult.Error($"Option '--csv' is for readings at ferment, not at {Place}.")
+            : Csv is not null && (Gravity ?? Volume ?? Ph ?? Temperature ?? Instrument ?? Sample) is not null ? ValidationResult.Error("Option '--csv' stands without a gravity, volume, pH, temperature, instrument or sample: the table has them.")
+            : ValidationResult.Success();
 
         /// <summary>One entry of a readings file for each number that was read; a temperature alone is one itself.</summary>
         internal IEnumerable<JsonObject> Entries()
@@ -120,6 +132,11 @@ internal sealed class GyleReadVerb : GyleVerb<GyleReadVerb.Settings>
     /// <inheritdoc/>
     protected override async Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, Settings settings, CancellationToken cancellation)
     {
+        if (settings.Csv is { } table)
+        {
+            return await CsvTable.TakeAsync(desk, settings, gyle, table, cancellation);
+        }
+
         List<TakenReading> taken = [];
         List<Finding> wrong = [];
         foreach (JsonObject entry in settings.Entries())

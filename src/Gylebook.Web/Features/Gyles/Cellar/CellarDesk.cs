@@ -5,14 +5,15 @@ using Gylebook.Gyles.Plans;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Readings;
-using Gylebook.Science.Quantities;
+using Gylebook.Store;
 
 namespace Gylebook.Web.Features.Gyles.Cellar;
 
 /// <summary>A gyle in the fermenter, as pages and terminal work with it.</summary>
+/// <param name="book">The book.</param>
 /// <param name="desk">The gyles.</param>
 /// <param name="clock">The time.</param>
-public sealed class CellarDesk(GyleDesk desk, TimeProvider clock)
+public sealed class CellarDesk(Book book, GyleDesk desk, TimeProvider clock)
 {
     /// <summary>The fermentation as it stands; null before the pitch, and where this program can no longer read the plan.</summary>
     /// <param name="gyle">The gyle.</param>
@@ -27,12 +28,11 @@ public sealed class CellarDesk(GyleDesk desk, TimeProvider clock)
         }
 
         DateTimeOffset now = clock.GetUtcNow();
-        IReadOnlyList<DeviceReadings> devices = await desk.DevicesAsync(gyle, cancellation);
+        GyleReading[] own = [.. gyle.Log.Readings.Where(reading => portion is null || SettledReadings.PortionOf(reading) is not { } of || of == portion)];
+        CellarSeries series = CellarSeries.Of(await book.Sensors.SentAsync([gyle.Whole], cancellation), own, new CellarSpan(pitched, gyle.Packaged), now);
         return await Task.Run(
             () =>
             {
-                GyleReading[] own = [.. gyle.Log.Readings.Where(reading => portion is null || SettledReadings.PortionOf(reading) is not { } of || of == portion)];
-                CellarSeries series = CellarSeries.Of(devices, own, new CellarSpan(pitched, gyle.Packaged), now);
                 return GyleInputs.Of(gyle.Plan)?.Forecast(gyle.Plan.Seed, SettledReadings.BeforePitch(gyle.Log)) is { } forecast
                     ? Fermentation.Of(gyle.Plan, gyle.Log, forecast, series, pitched, now) : null;
             },

@@ -32,7 +32,7 @@ internal static class CourseShown
             Planned = [.. of.Planned.Hours.Select((hours, place) => (hours / HoursADay, of.Shown(of.Planned, place).Middle))],
             Read = [.. Gravities(of, CellarSource.Hand).Select(point => Mark(of, point))],
             Sent = [.. Gravities(of, CellarSource.Device).GroupBy(point => point.Instrument).Select(IReadOnlyList<CourseMark> (own) => [.. own.Select(point => Mark(of, point))])],
-            Warmth = [.. of.Series.Points.Where(point => point.TemperatureC is not null && !point.Flags.HasFlag(CellarFlags.TemperatureSpike) && Day(of, point.At) is >= 0 and var day && day <= days).Select(point => (Day(of, point.At), point.TemperatureC!.Value))],
+            Warmth = [.. of.Series.Points.Where(point => point.TemperatureC is not null && !point.Flags.HasFlag(Oddities.TemperatureSpike) && Day(of, point.At) is >= 0 and var day && day <= days).Select(point => (Day(of, point.At), point.TemperatureC!.Value))],
             Done = done is not null && between is not null && double.IsFinite(of.Fan.DoneHours.Middle)
                 ? (new(0, of.Fan.DoneHours.Low / HoursADay, of.Fan.DoneHours.Middle / HoursADay, Math.Min(days, of.Fan.DoneHours.High / HoursADay)), done, between) : null,
         };
@@ -63,10 +63,10 @@ internal static class CourseShown
     }
 
     /// <summary>What is odd about a point, in words; empty for nothing.</summary>
-    public static string Odd(CellarFlags flags) => string.Join(", ", new[]
+    public static string Odd(Oddities flags) => string.Join(", ", new[]
     {
-        (CellarFlags.Stuck, "it has not moved while all else did"), (CellarFlags.Spike, "far from its neighbours"), (CellarFlags.TemperatureSpike, "its warmth is far from its neighbours'"),
-        (CellarFlags.BeforePitch, "before the pitch"), (CellarFlags.AfterPackage, "after packaging"), (CellarFlags.InFuture, "its clock is ahead"), (CellarFlags.AfterSilence, "after a silence"),
+        (Oddities.Stuck, "it has not moved while all else did"), (Oddities.Spike, "far from its neighbours"), (Oddities.TemperatureSpike, "its warmth is far from its neighbours'"),
+        (Oddities.BeforePitch, "before the pitch"), (Oddities.AfterPackage, "after packaging"), (Oddities.InFuture, "its clock is ahead"), (Oddities.AfterSilence, "after a silence"),
     }.Where(known => flags.HasFlag(known.Item1)).Select(known => known.Item2));
 
     private static string By(CellarPoint point) => point.Source == CellarSource.Hand ? Names.GetValueOrDefault(point.Instrument, point.Instrument) : point.Instrument;

@@ -147,7 +147,7 @@ public sealed partial class FermenterPage
 
     private IEnumerable<string> Said(Fermentation of)
     {
-        foreach ((CellarFlags flag, int count) in of.Series.Odd)
+        foreach ((Oddities flag, int count) in of.Series.Odd)
         {
             yield return Invariant($"{count} of what devices sent: {CourseShown.Odd(flag)}; not counted where a gravity cannot be trusted.");
         }
