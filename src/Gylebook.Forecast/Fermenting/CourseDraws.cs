@@ -12,9 +12,9 @@ namespace Gylebook.Forecast.Fermenting;
 /// </remarks>
 internal sealed class CourseDraws
 {
-    private const int Pace = 2, Lag = 3, Tail = 4, Warmer = 5, Glucose = 6, Maltotriose = 7, Offset = 8;
+    private const int Pace = 2, Lag = 3, Tail = 4, Warmer = 5, Glucose = 6, Maltotriose = 7, MaltotriosePace = 8, Pitched = 9, Offset = 10;
 
-    private static readonly string[] Names = ["start", "end", "pace", "lag", "tail", "warmer", "glucose", "maltotriose", "offset"];
+    private static readonly string[] Names = ["start", "end", "pace", "lag", "tail", "warmer", "glucose", "maltotriose", "maltotriosePace", "pitched", "offset"];
 
     private readonly CoursePrior _prior;
     private readonly Distribution _lag;
@@ -64,7 +64,8 @@ internal sealed class CourseDraws
             LagHours = Drawn(_lag, Columns[Lag][draw]),
             Tail = Drawn(CourseWidths.Tail, Columns[Tail][draw]),
             WarmerBy = Drawn(CourseWidths.Warmer, Columns[Warmer][draw]),
-            MillionCells = _prior.MillionCells,
+            MaltotriosePace = Drawn(CourseWidths.MaltotriosePace, Columns[MaltotriosePace][draw]),
+            MillionCells = _prior.MillionCells * Drawn(CourseWidths.Pitched, Columns[Pitched][draw]),
             Sugars = usual with
             {
                 Glucose = usual.Glucose * Drawn(CourseWidths.Glucose, Columns[Glucose][draw]),

@@ -20,7 +20,7 @@ public sealed record CourseFan
     /// <summary>Share of the draws that are done in sixty days.</summary>
     public required double DoneShare { get; init; }
 
-    /// <summary>How far each reading lies from the middle of the fan, in standard deviations of its own and the fan's.</summary>
+    /// <summary>How far each reading lies from the middle of the fan, in its own standard deviations, the curves' misfit counted.</summary>
     public required IReadOnlyList<double> Off { get; init; }
 
     /// <summary>Whether the published course would not follow the readings, and a plain S-shaped curve was laid through them.</summary>

@@ -9,7 +9,7 @@ namespace Gylebook.Forecast.Fermenting;
 /// <remarks>
 /// <para>Draws of <see cref="FermentationCurve"/> are brought to the readings in four steps of an ensemble smoother (<see cref="Assimilation"/>). The error of a
 /// reading is its own, and the curve's misfit to foreign courses as often as other readings stand within half a day: what is wrong with the shape is
-/// wrong for all of them. Then each reading is held against the fan; one that lies off by more than two deviations is taken with the variance
+/// wrong for all of them. Then each reading is held against the middle of the fan; one that lies off by more than two of its own deviations is taken with the variance
 /// R(4 + z²)/5, and all is done again from the start.</para>
 /// <para>Source: Emerick and Reynolds 2013, as in <see cref="Assimilation"/>; Student's t with four degrees of freedom as in
 /// <c>docs/science/uncertainty.md</c>; half a day is judged.</para>
@@ -20,7 +20,7 @@ namespace Gylebook.Forecast.Fermenting;
 public static class CourseForecast
 {
     private const double Together = 12, Freedom = 4, AsItIs = 2, Settled = 0.02, NotFollowed = 2.5;
-    private const int MostRounds = 4, LeastForLogistic = 4;
+    private const int MostRounds = 6, LeastForLogistic = 4;
 
     /// <summary>Forecasts.</summary>
     /// <param name="prior">What was known before.</param>
@@ -41,7 +41,7 @@ public static class CourseForecast
         double[] off = [];
         for (int round = 0; round < MostRounds && read.Length > 0; round++)
         {
-            after = Moved(before, prior, read, [.. variances.Zip(weights, (variance, weight) => variance / weight)], Invariant($"{seed} {round}"));
+            after = Moved(before, prior, read, [.. variances.Zip(weights, (variance, weight) => variance / weight)], seed);
             off = Off(after, prior, read, variances);
             if (!Weighed(off, weights))
             {
@@ -120,12 +120,7 @@ public static class CourseForecast
 
     private static double[] Off(CourseDraws draws, CoursePrior prior, CourseReading[] read, double[] variances) =>
     [
-        .. Shown(draws, prior, read).Select((column, i) =>
-        {
-            Quantiles band = Quantiles.Of(column);
-            double deviation = band.Width / (2 * StandardNormal.Quantile(1 - Quantiles.Tail));
-            return (read[i].Gravity - band.Middle) / Math.Sqrt(variances[i] + (deviation * deviation));
-        }),
+        .. Shown(draws, prior, read).Select((column, i) => (read[i].Gravity - Quantiles.Of(column).Middle) / Math.Sqrt(variances[i])),
     ];
 
     /// <summary>New weights of the readings; whether one moved.</summary>

@@ -20,6 +20,12 @@ public static class CourseWidths
     /// <summary>Of the tail.</summary>
     public static Distribution Tail { get; } = Read("tail");
 
+    /// <summary>Of the pace on maltotriose, besides.</summary>
+    public static Distribution MaltotriosePace { get; } = Read("maltotriosePace");
+
+    /// <summary>Of the yeast that works, as a factor of the cells pitched.</summary>
+    public static Distribution Pitched { get; } = Read("pitched");
+
     /// <summary>Of the beer's own temperature above the one told, K.</summary>
     public static Distribution Warmer { get; } = Read("warmer");
 

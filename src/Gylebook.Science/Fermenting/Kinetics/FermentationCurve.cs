@@ -7,11 +7,12 @@ namespace Gylebook.Science.Fermenting.Kinetics;
 /// <remarks>
 /// <para>SG(t) = SGₑ + (SG₀ − SGₑ)·m(t)/m(0), m the mass of glucose, maltose and maltotriose left.</para>
 /// <para>Symbols: SG₀, SGₑ gravity at pitching and at the end. The sugar that must ferment between the two is Balling's, split by shares; the yeast takes it
-/// up as in <see cref="GrowthModel"/>, crowding counted, with four things of our own: <em>pace</em> k multiplies every V; <em>lag</em> L (h): of the
-/// yeast 1 − e^(−t/L) is awake, as the lag of <c>andres-toro-1998</c> and the delay of 1994 have it; <em>tail</em> s multiplies K_M and K_N, V made smaller so
-/// that the pace at the start is kept: 1 is the papers' curve, which slows as sugar gets scarce, towards 0 it is a straight fall to the end, as in
-/// <c>andres-toro-1998</c>; and pitched cells stand for the model's moles in proportion.</para>
-/// <para>Source: <c>growth-model</c>; the four are ours (judged), so that one family of curves holds published models that contradict each other.</para>
+/// up as in <see cref="GrowthModel"/>, crowding counted, with five things of our own. <em>Pace</em> k multiplies every V; the <em>pace on maltotriose</em> q
+/// multiplies V_N besides; <em>lag</em> L (h): of the yeast 1 − e^(−t/L) is awake, as the lag of <c>andres-toro-1998</c> and the delay of 1994 have it;
+/// <em>tail</em> s multiplies K_M and K_N, V made smaller so that the pace at the start is kept: 1 is the papers' curve, which slows as sugar gets
+/// scarce, towards 0 it is a straight fall to the end, as in <c>andres-toro-1998</c>; and pitched cells stand for the model's moles in proportion:
+/// fewer cells at a higher pace make the curve steeper later on.</para>
+/// <para>Source: <c>growth-model</c>; the five are ours (judged), so that one family of curves holds published models that contradict each other.</para>
 /// <para>Valid for: 8 to 16 °C; beyond, the papers' constants are carried on and <see cref="IsWithinPublishedRange"/> says so. Worts of 1.020 to 1.120.</para>
 /// <para>Accuracy: as a forecast, poor: nobody's yeast is the papers'. It is a shape to be fitted to readings; how far that goes is in
 /// <c>docs/science/fermentation-course.md</c>. A straight line between sugar and gravity is within 0.3 points of Balling's. Steps are kept to
@@ -43,6 +44,9 @@ public readonly record struct FermentationCurve
 
     /// <summary>s, above 0 and up to 1: how much of the papers' slow end there is.</summary>
     public double Tail { get; init; } = 1;
+
+    /// <summary>q, a factor of V_N alone; 1 is the papers' yeast, which is slow with maltotriose.</summary>
+    public double MaltotriosePace { get; init; } = 1;
 
     /// <summary>Kelvins that the beer is warmer than its course says.</summary>
     public double WarmerBy { get; init; }
@@ -128,6 +132,7 @@ public readonly record struct FermentationCurve
             LagHours = LagHours,
             WarmerBy = WarmerBy,
             Tail = Tail,
+            MaltotriosePace = MaltotriosePace,
             Offered = (start.Maltose, start.Maltotriose),
         }).Ready();
     }

@@ -38,6 +38,9 @@ internal struct GrowthRates : IRates
     /// <summary>Kelvins that the beer is warmer than the course says.</summary>
     public double WarmerBy { get; init; }
 
+    /// <summary>A factor of V_N alone.</summary>
+    public double MaltotriosePace { get; init; } = 1;
+
     /// <summary>What is left of K_M and K_N, the pace at the start kept; 1 for all.</summary>
     public double Tail { get; init; } = 1;
 
@@ -75,11 +78,11 @@ internal struct GrowthRates : IRates
     private readonly double Celsius(double planned) =>
         Math.Clamp(planned + WarmerBy, TemperatureCourse.LeastCelsius, TemperatureCourse.MostCelsius);
 
-    private readonly UptakeConstants Shortened(in UptakeConstants c) => Tail == 1 ? c : c with
+    private readonly UptakeConstants Shortened(in UptakeConstants c) => c with
     {
         Maltose = c.Maltose * ((Tail * c.HalfMaltose) + Offered.Maltose) / (c.HalfMaltose + Offered.Maltose),
         HalfMaltose = Tail * c.HalfMaltose,
-        Maltotriose = c.Maltotriose * ((Tail * c.HalfMaltotriose) + Offered.Maltotriose) / (c.HalfMaltotriose + Offered.Maltotriose),
+        Maltotriose = MaltotriosePace * c.Maltotriose * ((Tail * c.HalfMaltotriose) + Offered.Maltotriose) / (c.HalfMaltotriose + Offered.Maltotriose),
         HalfMaltotriose = Tail * c.HalfMaltotriose,
     };
 }
