@@ -52,6 +52,25 @@ public static class PackageCarbonation
         return gas / GramsPerGram(sugar);
     }
 
+    /// <summary>Food or syrup that brings beer to the volumes wanted, g, by the sugars that ferment in it. Below nought where the beer holds more already.</summary>
+    /// <param name="sugars">Its sugars, each as a share of its mass; their sum above 0 and at most 1.</param>
+    /// <param name="beerLitres">Beer, L.</param>
+    /// <param name="wantedVolumes">Volumes wanted in the glass.</param>
+    /// <param name="residualVolumes">Volumes in the beer now.</param>
+    public static double FoodGrams(
+        IReadOnlyList<(PrimingSugar Sugar, double Share)> sugars, double beerLitres, double wantedVolumes, double residualVolumes)
+    {
+        double whole = 0, gas = 0;
+        foreach ((PrimingSugar sugar, double share) in sugars)
+        {
+            whole += Argument.MustBeWithin(share, 0, 1);
+            gas += share * GramsPerGram(sugar);
+        }
+
+        Argument.MustBeWithin(whole, double.Epsilon, 1, nameof(sugars));
+        return PrimingGrams(PrimingSugar.Sucrose, beerLitres, wantedVolumes, residualVolumes) * FromDisaccharide / gas;
+    }
+
     /// <summary>Volumes that sugar adds.</summary>
     public static double VolumesFrom(PrimingSugar sugar, double sugarGrams, double beerLitres)
     {

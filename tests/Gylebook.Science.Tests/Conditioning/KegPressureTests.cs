@@ -1,6 +1,7 @@
 using CsCheck;
 using Gylebook.Science.Boiling;
 using Gylebook.Science.Conditioning;
+using Gylebook.Tests.Shared;
 
 namespace Gylebook.Science.Tests.Conditioning;
 
@@ -11,29 +12,21 @@ public class KegPressureTests
     // The worst distance of the fit from the 292 points of the chart, and half of the chart's last digit.
     private const double WorstOfTheFit = 0.052 + 0.005;
 
-    // BrewingTechniques 2(1), Table I (the ASBC chart), from 5 psi up in steps of 1; an excerpt of the points fitted to.
-    public static TheoryData<double, double, double[]> Chart => new()
-    {
-        { 30, 5, [2.23, 2.36, 2.48, 2.60, 2.70, 2.82, 2.93, 3.02] },
-        { 32, 5, [2.15, 2.27, 2.38, 2.48, 2.59, 2.70, 2.80, 2.90, 3.00, 3.11, 3.21] },
-        { 34, 5, [2.06, 2.18, 2.28, 2.38, 2.48, 2.58, 2.69, 2.79, 2.90, 3.00, 3.09, 3.19] },
-        { 38, 5, [1.90, 2.00, 2.10, 2.20, 2.29, 2.38, 2.48, 2.57, 2.66, 2.75, 2.85, 2.94] },
-        { 42, 5, [1.75, 1.85, 1.94, 2.02, 2.12, 2.21, 2.30, 2.39, 2.48, 2.56, 2.65, 2.74] },
-        { 46, 5, [1.62, 1.71, 1.80, 1.88, 1.96, 2.04, 2.13, 2.22, 2.30, 2.38, 2.47, 2.55] },
-        { 30, 1, [1.82] },
-        { 33, 2, [1.81] },
-        { 44, 23, [3.24] },
-    };
+    // BrewingTechniques 2(1), Table I (the ASBC chart); an excerpt of the points fitted to.
+    public static IEnumerable<object[]> Chart => RepositoryFile.Numbers("data/conditioning/carbonation-chart.csv", "fahrenheit", "psi", "volumes");
 
     [Theory]
     [MemberData(nameof(Chart))]
-    public void The_chart_is_met_as_well_as_the_fit_says(double fahrenheit, double firstPsi, double[] volumes)
+    public void The_chart_is_met_as_well_as_the_fit_says(double fahrenheit, double psi, double volumes) =>
+        Assert.Equal(volumes, KegPressure.VolumesAt(psi * KegPressure.BarPerPsi, Celsius(fahrenheit), SeaLevel), tolerance: WorstOfTheFit);
+
+    // The way back: 0.057 volumes over the 0.08 to 0.11 that a psi holds.
+    [Theory]
+    [MemberData(nameof(Chart))]
+    public void The_chart_is_met_from_volumes_too(double fahrenheit, double psi, double volumes)
     {
-        for (int i = 0; i < volumes.Length; i++)
-        {
-            double bar = (firstPsi + i) * KegPressure.BarPerPsi;
-            Assert.Equal(volumes[i], KegPressure.VolumesAt(bar, Celsius(fahrenheit), SeaLevel), tolerance: WorstOfTheFit);
-        }
+        double perPsi = KegPressure.VolumesPerBar(Celsius(fahrenheit)) * KegPressure.BarPerPsi;
+        Assert.Equal(psi, Psi(volumes, fahrenheit), tolerance: WorstOfTheFit / perPsi);
     }
 
     // A brewery's selection chart for 2.5 volumes at sea level, psi by °F, one decimal. The fit's worst 0.057 volumes over

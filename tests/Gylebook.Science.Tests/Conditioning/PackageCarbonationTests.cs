@@ -80,4 +80,18 @@ public class PackageCarbonationTests
         Assert.Throws<ArgumentOutOfRangeException>(() => PackageCarbonation.PrimingGrams(PrimingSugar.Sucrose, 20, double.NaN, 1));
         Assert.Throws<ArgumentOutOfRangeException>(() => PackageCarbonation.VolumesFrom(PrimingSugar.Sucrose, 5, 0));
     }
+
+    // A food of a third glucose, a third fructose, and a syrup that is all sucrose: stoichiometry by hand, 2·44.0095/180.156 = 0.48857.
+    [Fact]
+    public void A_food_primes_by_the_sugars_in_it()
+    {
+        double sugar = PackageCarbonation.PrimingGrams(PrimingSugar.Glucose, 20, 2.4, 0.86);
+        double food = PackageCarbonation.FoodGrams([(PrimingSugar.Glucose, 1.0 / 3), (PrimingSugar.Fructose, 1.0 / 3)], 20, 2.4, 0.86);
+        Assert.Equal(sugar * 1.5, food, 1e-9);
+        Assert.Equal(
+            PackageCarbonation.PrimingGrams(PrimingSugar.Sucrose, 20, 2.4, 0.86),
+            PackageCarbonation.FoodGrams([(PrimingSugar.Sucrose, 1)], 20, 2.4, 0.86), 1e-9);
+        Assert.Throws<ArgumentOutOfRangeException>(() => PackageCarbonation.FoodGrams([], 20, 2.4, 0.86));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PackageCarbonation.FoodGrams([(PrimingSugar.Sucrose, 0.8), (PrimingSugar.Glucose, 0.4)], 20, 2.4, 0.86));
+    }
 }
