@@ -39,6 +39,11 @@ app.Configure(verbs =>
     verbs.AddCommand<PitchVerb>("pitch")
         .WithDescription("Says how much yeast a recipe wants, how much it pitches, and which starter makes up for it.")
         .WithExample("pitch", "samples/recipes/plain-bitter.json", "--starter", "\"2 L\"", "--json");
+    verbs.AddCommand<CarbonateVerb>("carbonate")
+        .WithDescription("Says how much gas a keg takes up under a pressure, which pressure keeps it, or what a short burst does.")
+        .WithExample("carbonate", "--temperature", "\"38 F\"", "--pressure", "\"12 psi\"")
+        .WithExample("carbonate", "--temperature", "\"4 °C\"", "--volumes", "2.5", "--altitude", "\"1600 m\"")
+        .WithExample("carbonate", "--temperature", "\"38 F\"", "--burst", "\"40 psi\"", "--hours", "12", "--into", "\"19 L\"");
     verbs.AddCommand<DraftVerb>("draft")
         .WithDescription("Makes a first recipe from a wish: strength, colour, bitterness, litres, and a food if you have one in mind.")
         .WithExample("draft", "--alcohol", "\"5 %\"", "--colour", "\"20 EBC\"", "--bitterness", "\"30 IBU\"", "--litres", "\"20 L\"", "--out", "my-first-beer.json")

@@ -12,28 +12,28 @@ internal sealed class AcidQuestion
 {
     private const double LowestPh = 4.5;
     private const double HighestPh = 11;
-    private readonly List<Finding> _findings = [];
+    private readonly OptionReader _options = new();
 
     private AcidQuestion(WaterAcidVerb.Settings asked)
     {
-        double alkalinity = Quantity<Equivalents>("--alkalinity", asked.Alkalinity)?.MilliequivalentsPerLitre ?? 0;
+        double alkalinity = _options.Quantity<Equivalents>("--alkalinity", asked.Alkalinity)?.MilliequivalentsPerLitre ?? 0;
         Ph = PhOf("--ph", asked.Ph);
         To = PhOf("--to", asked.To);
-        Litres = Quantity<VolumeAt20C>("--volume", asked.Volume)?.Litres ?? 0;
-        Celsius = asked.Temperature is null ? 20 : Quantity<Temperature>("--temperature", asked.Temperature)?.Celsius ?? 20;
-        Within("--temperature", Celsius, 0, 90, "°C");
-        Within("--alkalinity", alkalinity, 0, 100, "mEq/L");
+        Litres = _options.Quantity<VolumeAt20C>("--volume", asked.Volume)?.Litres ?? 0;
+        Celsius = asked.Temperature is null ? 20 : _options.Quantity<Temperature>("--temperature", asked.Temperature)?.Celsius ?? 20;
+        _options.Within("--temperature", Celsius, 0, 90, "°C");
+        _options.Within("--alkalinity", alkalinity, 0, 100, "mEq/L");
         IsOpen = asked.Open;
         double? density = asked.Density is { } typed ? ShelfWords.Density(typed) : null;
         if (asked.Density is not null && density is null)
         {
-            Wrong("acid.density", "--density", $"{CommandLine.OneLine(asked.Density)}; must be {ShelfWords.DensityForm}", asked.Density);
+            _options.Wrong("acid.density", "--density", $"{CommandLine.OneLine(asked.Density)}; must be {ShelfWords.DensityForm}", asked.Density);
         }
 
         Acid = ShelfWords.Sold(asked.Acid, density);
         if (Acid is null)
         {
-            Wrong("acid.unknown", "--acid", ShelfWords.UnknownAcid(CommandLine.OneLine(asked.Acid)), asked.Acid);
+            _options.Wrong("acid.unknown", "--acid", ShelfWords.UnknownAcid(CommandLine.OneLine(asked.Acid)), asked.Acid);
         }
 
         Ions = new IonProfile(
@@ -42,7 +42,7 @@ internal sealed class AcidQuestion
             Milligrams("--sulfate", asked.Sulphate), Milligrams("--chloride", asked.Chloride));
     }
 
-    public IReadOnlyList<Finding> Findings => _findings;
+    public IReadOnlyList<Finding> Findings => _options.Findings;
 
     public double Ph { get; }
 
@@ -65,43 +65,20 @@ internal sealed class AcidQuestion
     {
         if (!double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double ph))
         {
-            Wrong("ph.wrong", option, Invariant($"{CommandLine.OneLine(text)}; a pH is a number from {LowestPh} to {HighestPh}"), text);
+            _options.Wrong("ph.wrong", option, Invariant($"{CommandLine.OneLine(text)}; a pH is a number from {LowestPh} to {HighestPh}"), text);
             return 7;
         }
 
-        Within(option, ph, LowestPh, HighestPh, "");
+        _options.Within(option, ph, LowestPh, HighestPh, "");
         return ph;
     }
 
     private double Milligrams(string option, string? text)
     {
-        double milligrams = text is null ? 0 : Quantity<Concentration>(option, text)?.MilligramsPerLitre ?? 0;
-        Within(option, milligrams, 0, 5000, "mg/L");
+        double milligrams = text is null ? 0 : _options.Quantity<Concentration>(option, text)?.MilligramsPerLitre ?? 0;
+        _options.Within(option, milligrams, 0, 5000, "mg/L");
         return Math.Min(milligrams, 5000);
     }
-
-    private T? Quantity<T>(string option, string text)
-        where T : struct, IQuantity<T>
-    {
-        if (UnitTable.TryParse<T>(text == CommandLine.MissingValue ? "" : text, out Entered<T> entered, out string problem))
-        {
-            return entered.Value;
-        }
-
-        Wrong("quantity.wrong", option, problem.TrimEnd('.'), text);
-        return null;
-    }
-
-    private void Within(string option, double value, double low, double high, string unit)
-    {
-        if (!(value >= low && value <= high))
-        {
-            Wrong("number.range", option, Invariant($"{value:0.###} {unit}; must be from {low} to {high} {unit}").TrimEnd(), null);
-        }
-    }
-
-    private void Wrong(string code, string option, string message, string? value) =>
-        _findings.Add(new(code, Severity.Error, option, message, value));
 }
 
 /// <summary>How much acid.</summary>

@@ -6,7 +6,7 @@ namespace Gylebook.Tests.Shared;
 /// <summary>A schema in <c>docs/schema/</c>, as an independent library reads it.</summary>
 internal static class PublishedSchema
 {
-    private static readonly Dictionary<string, JsonSchema> Read = new[] { "recipe", "kit", "food", "forecast", "label", "water", "malt", "hop", "yeast", "shelf", "liquor", "acid", "readings", "learned" }
+    private static readonly Dictionary<string, JsonSchema> Read = new[] { "recipe", "kit", "food", "forecast", "label", "water", "malt", "hop", "yeast", "shelf", "liquor", "acid", "carbonation", "readings", "learned" }
         .ToDictionary(form => form, form => JsonSchema.FromText(File.ReadAllText(RepositoryFile.PathOf($"docs/schema/{form}.schema.json"))));
 
     /// <summary>What the schema has against a file; empty when nothing.</summary>
