@@ -67,7 +67,7 @@ public sealed class CarbonateTests
     [InlineData("--temperature|38 F|--burst|40 psi|--hours|9999", "--hours: 9999 h; must be from 0 to 720 h")]
     [InlineData("--temperature|38 F|--burst|40 psi|--hours|12|--into|0 L", "--into: 0 L; must be from 0.1 to 1000 L")]
     [InlineData("--temperature|38 F|--pressure|12 psi|--hours|12", "--hours: belongs to --burst")]
-    [InlineData("--temperature|38 F|--pressure|12 psi|--altitude|9 km", "--altitude: 9 km")]
+    [InlineData("--temperature|38 F|--pressure|12 psi|--altitude|9 km", "--altitude: 9000 m; must be from -400 to 5000 m")]
     public void What_is_wrong_names_option_value_and_limit(string asked, string told)
     {
         Ran ran = GylebookProgram.Run(["carbonate", .. asked.Split('|')]);

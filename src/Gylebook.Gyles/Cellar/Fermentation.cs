@@ -204,7 +204,7 @@ public sealed record Fermentation
             return [.. Enumerable.Range(0, Times).Select(i => last * i / (Times - 1))];
         }
 
-        private static double Mean(IReadOnlyList<double> values) => values.Count == 0 ? 0 : values.Average();
+        private static double Mean(double[] values) => values.Length == 0 ? 0 : values.Average();
     }
 }
 

@@ -1,12 +1,10 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles.Cellar;
 using Gylebook.Gyles.Plans;
 using Gylebook.Recipes.Ingredients;
-using Gylebook.Recipes.Kits;
 using Gylebook.Science.Boiling;
 using Gylebook.Science.Conditioning;
 

@@ -155,12 +155,32 @@ public static class LeastSquares
         return Array.TrueForAll(next, double.IsFinite) ? next : now;
     }
 
-    /// <summary>Lower root of the inverse of a symmetric matrix that is positive; not a number where it is not.</summary>
+    /// <summary>Lower root of the inverse of a symmetric matrix that is positive, by Cholesky; not a number where it is not.</summary>
     private static double[,] InverseRoot(double[,] matrix)
     {
         int count = matrix.GetLength(0);
+        double[,] inverse = Inverse(matrix), root = new double[count, count];
+        for (int row = 0; row < count; row++)
+        {
+            for (int column = 0; column <= row; column++)
+            {
+                double sum = inverse[row, column];
+                for (int k = 0; k < column; k++)
+                {
+                    sum -= root[row, k] * root[column, k];
+                }
 
-        // Inverse by Gauss and Jordan, then Cholesky's root of it.
+                root[row, column] = column == row ? Math.Sqrt(sum) : sum / root[column, column];
+            }
+        }
+
+        return root;
+    }
+
+    /// <summary>By Gauss and Jordan; a positive matrix needs no exchange of rows.</summary>
+    private static double[,] Inverse(double[,] matrix)
+    {
+        int count = matrix.GetLength(0);
         double[,] work = (double[,])matrix.Clone(), inverse = new double[count, count];
         for (int i = 0; i < count; i++)
         {
@@ -184,20 +204,6 @@ public static class LeastSquares
                     work[row, k] -= times * work[pivot, k];
                     inverse[row, k] -= times * inverse[pivot, k];
                 }
-            }
-        }
-
-        for (int row = 0; row < count; row++)
-        {
-            for (int column = 0; column < count; column++)
-            {
-                double sum = column <= row ? inverse[row, column] : 0;
-                for (int k = 0; k < column && column <= row; k++)
-                {
-                    sum -= inverse[row, k] * inverse[column, k];
-                }
-
-                inverse[row, column] = column > row ? 0 : column == row ? Math.Sqrt(sum) : sum / inverse[column, column];
             }
         }
 

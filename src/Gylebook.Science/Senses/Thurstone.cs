@@ -10,7 +10,7 @@ namespace Gylebook.Science.Senses;
 /// <para>Symbols: d the difference, d′; Φ, φ the standard normal distribution and its density.</para>
 /// <para>Source: <c>bi-ennis-1999</c>; the background of <c>christensen-2020</c> was read.</para>
 /// <para>Valid for: senses whose noise is normal and the same for both beers. d of about 1 is just felt by half of those asked which is stronger.</para>
-/// <para>Accuracy: 1e-8, by Simpson's rule.</para>
+/// <para>Accuracy: 1e-8, by the rule of parabolas.</para>
 /// <para>Notes: the same difference is found far more often when people know what to look for: at d = 1 a paired comparison needs 26 tasters where a triangle needs
 /// 215.</para>
 /// </remarks>
@@ -31,10 +31,10 @@ public static class Thurstone
         double two = StandardNormal.ShareBelow(d / Math.Sqrt(2)), six = StandardNormal.ShareBelow(d / Math.Sqrt(6));
         return test switch
         {
-            TasteTest.Triangle => Simpson(0, Reach, x => 2 * Density(x) * OddOne(x * Math.Sqrt(3), d * Math.Sqrt(2.0 / 3))),
+            TasteTest.Triangle => Integral(0, Reach, x => 2 * Density(x) * OddOne(x * Math.Sqrt(3), d * Math.Sqrt(2.0 / 3))),
             TasteTest.DuoTrio => 1 - two - six + (2 * two * six),
             TasteTest.Paired or TasteTest.PairedEitherWay => two,
-            TasteTest.ThreeAlternatives => Simpson(d - Reach, d + Reach, x => Density(x - d) * StandardNormal.ShareBelow(x) * StandardNormal.ShareBelow(x)),
+            TasteTest.ThreeAlternatives => Integral(d - Reach, d + Reach, x => Density(x - d) * StandardNormal.ShareBelow(x) * StandardNormal.ShareBelow(x)),
             _ => throw new ArgumentOutOfRangeException(nameof(test), test, "test must be one of the named tests."),
         };
     }
@@ -54,7 +54,7 @@ public static class Thurstone
 
     private static double Density(double x) => Math.Exp(-x * x / 2) / Math.Sqrt(2 * Math.PI);
 
-    private static double Simpson(double from, double to, Func<double, double> curve)
+    private static double Integral(double from, double to, Func<double, double> curve)
     {
         double step = (to - from) / Pieces, sum = curve(from) + curve(to);
         for (int i = 1; i < Pieces; i++)

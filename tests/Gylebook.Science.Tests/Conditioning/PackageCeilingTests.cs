@@ -9,7 +9,7 @@ public class PackageCeilingTests
     {
         Assert.Equal(8, PackageCeiling.All.Count);
         Assert.All(PackageCeiling.All, kind => Assert.True(kind.HighVolumes is null || kind.LowVolumes <= kind.HighVolumes));
-        PackageCeiling swing = PackageCeiling.All.Single(kind => kind.Id == "swing-top");
+        PackageCeiling swing = PackageCeiling.All.Single(kind => kind.Id == "swing-top-bottle");
         Assert.True(swing.Holds(3.5));
         Assert.False(swing.Holds(3.6));
         Assert.False(PackageCeiling.All.Single(kind => kind.Id == "wine").Holds(0.8));
