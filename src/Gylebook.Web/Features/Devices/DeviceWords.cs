@@ -14,7 +14,7 @@ internal static class DeviceWords
 {
     /// <summary>Sorts that can be added, and what they are called.</summary>
     public static IReadOnlyList<(DeviceKind Kind, string Words)> Kinds { get; } =
-        [(DeviceKind.Floating, "a float that tells the gravity"), (DeviceKind.Thermometer, "a thermometer"), (DeviceKind.Other, "something else that sends")];
+        [(DeviceKind.Floating, "a float"), (DeviceKind.Thermometer, "a thermometer"), (DeviceKind.Other, "something else")];
 
     /// <summary>What a device said last, calibrated, in the reader's units: "1.0482, 19.5 °C, battery 3.9 V".</summary>
     public static string Of(SensorReading last, DeviceCalibration calibration, Shown shown) => string.Join(", ", new[]
