@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles.Cellar;
 using Gylebook.Gyles.Plans;

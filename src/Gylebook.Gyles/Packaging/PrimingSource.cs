@@ -1,4 +1,3 @@
-using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Larders;
 using Gylebook.Science.Conditioning;
