@@ -28,6 +28,8 @@ internal sealed class CourseInk
 {
     private const double Top = 14, Warm = 64, Letters = 12.5, Layers = 5, KelvinLeast = 4;
     private const string Wort = "var(--wort, #d8a13a)", Soft = "var(--copper-soft, #ecd3c3)", Edge = "var(--edge, #8d8474)";
+    private const double MostNamed = 16;
+    private static readonly int[] DaySteps = [1, 2, 3, 5, 7, 14];
     private static readonly double[] Steps = [0.002, 0.005, 0.01, 0.02, 0.05];
 
     private readonly CoursePicture _picture;
@@ -93,7 +95,7 @@ internal sealed class CourseInk
             _pen.Text(_picture.Shown.Gravity(gravity).Replace(Shown.Space + "°P", "", StringComparison.Ordinal), null, ("x", _frame.Left - 7), ("y", Y(gravity) + 4), ("text-anchor", "end"), ("fill", Ink.Faint));
         }
 
-        int step = new[] { 1, 2, 3, 5, 7, 14 }.First(days => days >= _frame.DayStep && (_picture.Days / days <= 16 || days == 14));
+        int step = DaySteps.First(days => days >= _frame.DayStep && (_picture.Days / days <= MostNamed || days == DaySteps[^1]));
         for (int day = 0; day <= _picture.Days; day += step)
         {
             _pen.Text(day == 0 ? "day 0" : Invariant($"{day}"), null, ("x", X(day)), ("y", _frame.Height + 17), ("text-anchor", day == 0 ? "start" : "middle"), ("fill", Ink.Faint));

@@ -32,6 +32,10 @@ namespace Gylebook.Store.Sqlite.Migrations
                         .HasColumnType("INTEGER")
                         .HasColumnName("checksum");
 
+                    b.Property<string>("Detail")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("detail");
+
                     b.Property<Guid?>("EntryId")
                         .HasColumnType("TEXT")
                         .HasColumnName("entry_id");
@@ -1180,16 +1184,6 @@ namespace Gylebook.Store.Sqlite.Migrations
                         .HasConstraintName("fk_readings_replaces_id");
                 });
 
-            modelBuilder.Entity("Gylebook.Store.Rows.StayRow", b =>
-                {
-                    b.HasOne("Gylebook.Store.Rows.GyleRow", null)
-                        .WithMany("Stays")
-                        .HasForeignKey("GyleId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired()
-                        .HasConstraintName("fk_stays_gyle_id");
-                });
-
             modelBuilder.Entity("Gylebook.Store.Rows.SensorRow", b =>
                 {
                     b.HasOne("Gylebook.Store.Rows.DeviceRow", null)
@@ -1198,6 +1192,16 @@ namespace Gylebook.Store.Sqlite.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_sensor_rows_device_id");
+                });
+
+            modelBuilder.Entity("Gylebook.Store.Rows.StayRow", b =>
+                {
+                    b.HasOne("Gylebook.Store.Rows.GyleRow", null)
+                        .WithMany("Stays")
+                        .HasForeignKey("GyleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_stays_gyle_id");
                 });
 
             modelBuilder.Entity("Gylebook.Store.Rows.WaterRow", b =>

@@ -1,6 +1,4 @@
 using System.Globalization;
-using Gylebook.Engine.Ensembles;
-using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles.Cellar;
 using Gylebook.Pictures;
@@ -192,7 +190,7 @@ public sealed partial class FermenterPage
     }
 
     /// <summary>Gas that what is left to fall would make in a closed bottle: by stoichiometry of a disaccharide, on extract of four grams a litre for each point.</summary>
-    private string Left(Fermentation of)
+    private static string Left(Fermentation of)
     {
         double last = Stillness.Of(of.Series.Points) is [{ } still, ..] ? still.Last : of.Planned.Gravities[0].Middle;
         double points = 1000 * (last - of.Fan.End.Low);

@@ -33,7 +33,7 @@ public sealed record LabelText(
         string[] primed = plan?.PrimingGrams > 0 ? [asked!.Priming!.Name] : [];
         return new(
             of.Inputs.Recipe.Name, StrengthOf(of.Live), string.Join(", ", allergens.Eu.Union(allergens.Us)), string.Join(", ", allergens.MayContainEu.Union(allergens.MayContainUs)),
-            string.Join(", ", new[] { "water" }.Concat(gone).Concat(primed).Distinct()), each.Length == 1 ? each[0] : null, day, BestBeforeOf(of.Live, day));
+            string.Join(", ", ((string[])["water", .. gone, .. primed]).Distinct()), each.Length == 1 ? each[0] : null, day, BestBeforeOf(of.Live, day));
     }
 
     /// <summary>No finer than the band: half a per cent where it is wide. The EU allows 0.5 % vol either way, 1.0 with whole fruit in it (Reg. 1169/2011, Annex XII).</summary>

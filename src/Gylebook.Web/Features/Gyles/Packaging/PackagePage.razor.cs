@@ -1,7 +1,6 @@
 using System.Globalization;
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast;
-using Gylebook.Gyles.Cellar;
 using Gylebook.Gyles.Packaging;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Ingredients;
@@ -149,7 +148,7 @@ public sealed partial class PackagePage
         await OnParametersSetAsync();
     }
 
-    private string Lead(OpenPackage of) => of.Fermentation is null ? "Not pitched yet." : $"{of.Fermentation.Finished.Heading.Replace("Finished? ", "", StringComparison.Ordinal)} {of.Fermentation.Finished.Because}";
+    private static string Lead(OpenPackage of) => of.Fermentation is null ? "Not pitched yet." : $"{of.Fermentation.Finished.Heading.Replace("Finished? ", "", StringComparison.Ordinal)} {of.Fermentation.Finished.Because}";
 
     private string Says(PackageKind kind) => string.Join(", ", new[]
     {
