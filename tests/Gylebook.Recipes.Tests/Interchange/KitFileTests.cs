@@ -11,8 +11,9 @@ public sealed class KitFileTests
     {
         var kit = KitFile.Read(Samples.Text(path)).Value!;
         var written = KitFile.Write(kit);
-        Assert.Equal(kit with { Packages = [] }, KitFile.Read(written).Value! with { Packages = [] });
+        Assert.Equal(kit with { Packages = [], Vessels = [] }, KitFile.Read(written).Value! with { Packages = [], Vessels = [] });
         Assert.Equal(kit.Packages, KitFile.Read(written).Value!.Packages);
+        Assert.Equal(kit.Vessels, KitFile.Read(written).Value!.Vessels);
         Assert.Equal(written, KitFile.Write(KitFile.Read(written).Value!));
     }
 

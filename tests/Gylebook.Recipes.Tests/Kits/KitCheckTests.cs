@@ -23,6 +23,9 @@ public sealed class KitCheckTests
     [InlineData("\"120 m\"", "\"6001 m\"", "kit.altitude", "altitude", "6001 m", "-450 m to 6000 m")]
     [InlineData("3.5 }", "11 }", "package.maxVolumes", "packages[0].maxVolumes", "11", "10")]
     [InlineData("\"9 bar\"", "\"0 bar\"", "package.maxPressure", "packages[1].maxPressure", "0 bar", "above 0 bar")]
+    [InlineData("\"20 min\"", "\"0 min\"", "kit.cleaning.cleaner", "cleaning.cleaner", "0 min", "above 0 min")]
+    [InlineData("\"2 min\"", "\"0 min\"", "kit.cleaning.sanitiser", "cleaning.sanitiser", "0 min", "above 0 min")]
+    [InlineData("\"Wren\", \"kind\": \"keg\", \"holds\": \"18.9 L\"", "\"Wren\", \"kind\": \"keg\", \"holds\": \"0 L\"", "vessel.empty", "vessels[3].holds", "0 L", "above 0 L")]
     [InlineData("\"0.52 L\", \"fill\": \"0.5 L\"", "\"0 L\"", "vessel.empty", "packages[0].brim", "0 L", "above 0 L")]
     public void What_cannot_be_names_field_value_and_limit(string was, string wrong, string code, string where, string value, string limit)
     {
@@ -64,6 +67,13 @@ public sealed class KitCheckTests
     [Fact]
     public void A_tun_with_more_dead_space_than_room_is_told() =>
         Assert.Equal("tun.deadSpace", Assert.Single(Check(Tun.Replace("\"1.5 L\"", "\"51 L\"", StringComparison.Ordinal))).Where);
+
+    [Fact]
+    public void Two_vessels_of_one_name_are_told_whatever_their_case()
+    {
+        Finding finding = Assert.Single(Check(Shed.Replace("\"Right\"", "\"left\"", StringComparison.Ordinal)));
+        Assert.Equal(("vessel.twice", "vessels[1].name", "left"), (finding.Code, finding.Where, finding.Value));
+    }
 
     [Fact]
     public void A_kit_without_a_package_is_told() =>

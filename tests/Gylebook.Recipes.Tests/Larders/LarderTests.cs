@@ -17,6 +17,16 @@ public sealed class LarderTests
     [InlineData("north field PALE")]
     public void A_sheet_is_found_by_id_or_name(string of) => Assert.Equal("north-field-pale", Taken(Line("malt", of)).Sheet?.Id);
 
+    [Theory]
+    [InlineData("\"0 g\"", "sheet.pack")]
+    [InlineData("\"1 L\"", "mass.wrong")]
+    public void A_pack_of_nothing_or_of_what_is_not_weighed_is_refused(string pack, string code)
+    {
+        string text = $$"""{ "format": "gylebook-hop/1", "id": "mine", "name": "Mine", "like": "Golding", "pack": {{pack}} }""";
+        Finding finding = Assert.Single(LarderDraft.Of(text).Findings, finding => finding.Severity == Severity.Error);
+        Assert.Equal((code, "pack"), (finding.Code, finding.Where));
+    }
+
     [Fact]
     public void A_sheet_of_another_kind_is_not_meant() => Assert.Null(Taken(Line("hop", "north-field-pale")).Sheet);
 

@@ -1,7 +1,6 @@
 using Gylebook.Recipes.Forms;
 using Bunit;
 using Gylebook.Gyles;
-using Gylebook.Gyles.BrewDay;
 using Gylebook.Pictures;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;

@@ -67,6 +67,7 @@ public sealed class WishFormTests : GylebookTestContext
     [Fact]
     public void It_stands_where_recipes_begin()
     {
+        SetRendererInfo(new("Server", true));
         Assert.Contains("A first recipe from a wish", RenderMetric<TodayPage>().Markup, StringComparison.Ordinal);
         Assert.Contains("A first recipe from a wish", RenderMetric<RecipesPage>().Markup, StringComparison.Ordinal);
     }

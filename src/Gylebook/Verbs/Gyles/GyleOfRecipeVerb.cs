@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using Gylebook.Forecast.Json;
 using Gylebook.Gyles.Vessels;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;

@@ -1,6 +1,4 @@
-using Gylebook.Gyles.BrewDay;
-
-namespace Gylebook.Gyles;
+namespace Gylebook.Gyles.BrewDay;
 
 /// <summary>How far a gyle is by its log.</summary>
 public static class GyleProgress
