@@ -1,6 +1,7 @@
 using Gylebook.Forecast.Learning;
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles;
+using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Packaging;
 using Gylebook.Gyles.Plans;
 using Gylebook.Gyles.Tasting;

@@ -1,5 +1,6 @@
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles;
+using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Cellar;
 using Gylebook.Gyles.Packaging;
 using Gylebook.Gyles.Plans;
