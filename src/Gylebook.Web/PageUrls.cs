@@ -1,3 +1,4 @@
+using Gylebook.Gyles;
 using Gylebook.Web.Features.Recipes.Showing;
 
 namespace Gylebook.Web;
@@ -72,6 +73,14 @@ public static class PageUrls
 
     /// <summary>A gyle's brew day.</summary>
     public static string BrewDay(Guid id) => $"{Gyle(id)}/brew";
+
+    /// <summary>Where a gyle wants a hand by how far it has come; null where nowhere in particular.</summary>
+    public static string? OfStatus(Guid id, GyleStatus status) => status switch
+    {
+        GyleStatus.Fermenting => Fermenter(id),
+        GyleStatus.Packaged or GyleStatus.Finished => Glass(id),
+        _ => null,
+    };
 
     /// <summary>A gyle in the fermenter.</summary>
     public static string Fermenter(Guid id) => $"{Gyle(id)}/ferment";

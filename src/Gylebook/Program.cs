@@ -101,6 +101,16 @@ app.Configure(verbs =>
         gyle.AddCommand<GyleReadVerb>("read")
             .WithDescription("Writes a reading into the log and forecasts anew: what it means, and the ways on.")
             .WithExample("gyle", "read", "\"Bitter, the first\"", "copper-up", "--gravity", "1.036", "--volume", "\"28.6 L\"", "--temperature", "\"24 °C\"");
+        gyle.AddCommand<GyleFinishedVerb>("finished")
+            .WithDescription("Answers \"finished?\" with reasons, tells how the fermentation goes on, and what to do.");
+        gyle.AddCommand<GylePackageVerb>("package")
+            .WithDescription("Tells what to weigh and set to package a gyle, or why not; --done writes it into the log.")
+            .WithExample("gyle", "package", "\"Bitter, the first\"", "--in", "bottle", "--volumes", "2.3");
+        gyle.AddCommand<GyleTasteVerb>("taste")
+            .WithDescription("Writes down what a taster said, or what a panel answered, and tells what that shows.")
+            .WithExample("gyle", "taste", "\"Bitter, the first\"", "--test", "triangle", "--tasters", "12", "--right", "8");
+        gyle.AddCommand<GyleTaughtVerb>("taught")
+            .WithDescription("Tells plan beside measured, and what a gyle taught its kit; --take takes a figure.");
         gyle.AddCommand<GyleDoVerb>("do")
             .WithDescription("Writes into the log what was done, ticks a step or something that went in, or takes an entry back.")
             .WithExample("gyle", "do", "\"Bitter, the first\"", "\"stirred twice\"", "--step", "strike");

@@ -1,11 +1,12 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles.Cellar;
 using Gylebook.Gyles.Plans;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;
-using Gylebook.Science.Conditioning;
+using Gylebook.Science.Quantities;
 
 namespace Gylebook.Gyles.Packaging;
 
@@ -64,7 +65,9 @@ public sealed record PackageWish
 
         PackageFill[] fills = [.. Into.Select(into => new PackageFill(inputs.Kit.Packages.First(package => package.Kind == into.Kind), into.Count))];
         bool isPrimed = Priming is not null || fills.Any(fill => !fill.IsKeg);
-        PrimingSource? source = isPrimed ? PrimingSource.Of(Priming ?? PrimingSource.Usual, inputs.Larder) : null;
+        IReadOnlyList<PlannedLine> sweet = Sweet(inputs);
+        string primed = Priming ?? (sweet.FirstOrDefault(line => line.Line.Kind == IngredientKind.Sugar)?.Name ?? PrimingSource.Usual);
+        PrimingSource? source = isPrimed ? PrimingSource.Of(primed, inputs.Larder) : null;
         double volumes = Volumes ?? inputs.Recipe.Package.Carbonation?.Value.Volumes ?? live.Package?.Co2Volumes ?? double.NaN;
         return isPrimed && source is null ? (null, $"prime: \"{Priming}\"; must be a sugar or a food with sugar that yeast takes")
             : live.Headline.FirstOrDefault(headline => headline.Name == "packagedLitres")?.Band is not { } litres ? (null, "litres: nobody can tell how much beer there is")
@@ -77,7 +80,7 @@ public sealed record PackageWish
                 Finished = fermentation?.Finished ?? new FinishedAnswer(FinishedVerdict.NotRead, "It was not pitched yet.", []),
                 Litres = litres, Fills = fills, Volumes = volumes, Priming = source, PrimingGrams = PrimingGrams,
                 WarmestSince = WarmestSince ?? Warmest(inputs, fermentation), WarmestStore = WarmestStore,
-                AirBar = BoilingPoint.PressureKilopascals(inputs.Kit.MetresAboveSea) / 100, FoodVolumes = FoodVolumes(inputs, live), Unending = Unending(inputs), HasForced = hasForced,
+                AirBar = BoilingPoint.PressureKilopascals(inputs.Kit.MetresAboveSea) / 100, FoodVolumes = FoodVolumes(inputs, sweet.Where(line => line.Name != source?.Name), litres.Likely), Unending = Unending(inputs), HasForced = hasForced,
                 WeakestPart = WeakestPart, BurstBar = BurstBar,
             }, null);
     }
@@ -90,16 +93,16 @@ public sealed record PackageWish
         return all.Length > 0 ? all.Max() : 20;
     }
 
-    /// <summary>What the recipe's own foods and sugars make in the package, without the sugar that the engine weighed for it.</summary>
-    private static double FoodVolumes(GyleInputs inputs, BrewForecast live)
-    {
-        double all = live.Package?.RefermentableVolumes ?? 0, litres = live.Headline.FirstOrDefault(headline => headline.Name == "packagedLitres")?.Band?.Likely ?? 0;
-        double solved = live.Package is { PrimingSugarGrams: > 0 and var grams } && litres > 0 ? PackageCarbonation.VolumesFrom(PrimingSugar.Sucrose, grams, litres) : 0;
-        return inputs.Recipe.Ingredients.Any(line => line.At.Point is AdditionPoint.Rack or AdditionPoint.Package && line.Kind == IngredientKind.Food) ? Math.Max(0, all - solved) : 0;
-    }
+    /// <summary>What the recipe puts in after fermentation that is sweet: its own priming, syrups, fruit.</summary>
+    private static PlannedLine[] Sweet(GyleInputs inputs) =>
+        [.. Forecaster.Plan(inputs.Recipe, inputs.Kit, inputs.Larder, inputs.Water).Brew.Lines.Where(line => line.Line.At.Point is AdditionPoint.Rack or AdditionPoint.Package && (line.Sugar ?? (object?)line.Food) is not null)];
+
+    /// <summary>What that makes in the package besides what it is primed with, volumes.</summary>
+    private static double FoodVolumes(GyleInputs inputs, IEnumerable<PlannedLine> sweet, double litres) =>
+        sweet.Sum(line => 1000 * line.Kilograms * (PrimingSource.Of(line.Name, inputs.Larder)?.GasGramsPerGram ?? 0)) / Math.Max(0.1, litres) / Carbonation.GramsPerLitreInOneVolume;
 
     private static string[] Unending(GyleInputs inputs) =>
-        [.. Forecast.Report.Forecaster.Plan(inputs.Recipe, inputs.Kit, inputs.Larder, inputs.Water).Brew.Lines.Where(line => line.Yeast is { Id: "brettanomyces" } or { DextrinShare.Ratio: > 0 }).Select(line => line.Name).Distinct()];
+        [.. Forecaster.Plan(inputs.Recipe, inputs.Kit, inputs.Larder, inputs.Water).Brew.Lines.Where(line => line.Yeast is { Id: "brettanomyces" } or { DextrinShare.Ratio: > 0 }).Select(line => line.Name).Distinct()];
 }
 
 /// <summary>What was packaged, as the log keeps it.</summary>

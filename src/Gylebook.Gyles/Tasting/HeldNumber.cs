@@ -1,8 +1,10 @@
 using Gylebook.Engine.Readouts;
+using Gylebook.Forecast;
 using Gylebook.Forecast.Report.Readings;
 using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Packaging;
 using Gylebook.Gyles.Plans;
+using Gylebook.Recipes.Interchange;
 
 namespace Gylebook.Gyles.Tasting;
 
@@ -19,6 +21,13 @@ public sealed record HeldNumber(string Title, Readout Readout, (double Low, doub
     /// <summary>Why it is as it is, as far as that can be said; null for nothing.</summary>
     public string? Why { get; init; }
 
+    /// <summary>Litres are litres where the readout's name says what they are of.</summary>
+    private static string TitleOf(MeantReading reading)
+    {
+        string what = reading.Meant.Readout.Unit.StartsWith('L') ? "litres" : reading.Meant.Readout.Title;
+        return $"{Words.Sentence(what)} at {ReadingsFile.Word(reading.Taken.At)}";
+    }
+
     /// <summary>Each reading that was taken, and the beer that was filled.</summary>
     /// <param name="plan">The plan; its bands are the frozen ones.</param>
     /// <param name="log">The log.</param>
@@ -31,7 +40,7 @@ public sealed record HeldNumber(string Title, Readout Readout, (double Low, doub
         List<HeldNumber> all = [];
         foreach (ReadingOutcome outcome in after?.Readings ?? [])
         {
-            HeldNumber held = new(outcome.Reading.Said, outcome.Reading.Meant.Readout, frozen.Ends(outcome.Reading.Meant.Readout.Id), outcome.Reading.Meant.Value);
+            HeldNumber held = new(TitleOf(outcome.Reading), outcome.Reading.Meant.Readout, frozen.Ends(outcome.Reading.Meant.Readout.Id), outcome.Reading.Meant.Value);
             all.Add(held with { Why = held.IsInside == false ? learned is null ? "nobody can say why" : $"most likely: {learned}" : null });
         }
 

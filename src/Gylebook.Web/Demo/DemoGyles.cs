@@ -29,10 +29,10 @@ internal static class DemoGyles
     public static async Task BrewAsync(Book book, TimeProvider clock, CancellationToken cancellation)
     {
         GyleDesk desk = new(book, clock);
-        if (await OpenAsync(book, desk, InFermenter, $"{InFermenter}, nine days ago", new("Left", null), cancellation) is { } fermenting)
+        if (await OpenAsync(book, desk, InFermenter, $"{InFermenter}, five days ago", new("Left", null), cancellation) is { } fermenting)
         {
-            await BrewWholeAsync(desk, fermenting, clock.GetUtcNow().AddDays(-9.3), cancellation);
-            await FermentAsync(desk, (await desk.OpenAsync(fermenting.Line.Id, cancellation))!, [1, 2, 2.9, 5, 7, 8, 9], cancellation);
+            await BrewWholeAsync(desk, fermenting, clock.GetUtcNow().AddDays(-5.3), cancellation);
+            await FermentAsync(desk, (await desk.OpenAsync(fermenting.Line.Id, cancellation))!, [1, 2, 2.9, 4, 5], cancellation);
         }
 
         if (await FindAsync(book, Planned, cancellation) is { } next)
@@ -103,7 +103,7 @@ internal static class DemoGyles
         GyleDay[] additions = [.. GyleDays.Of(gyle.Plan, pitched, pitched).Where(day => day.Key.StartsWith("ferment-", StringComparison.Ordinal))];
         await desk.DoAsync(gyle, [.. additions.Where(day => day.AfterPitch < days[^1]).Select(day => Tap(day.At) with { Kind = ActionKind.Done, Step = day.Key, Stage = "ferment", What = day.Sentence })], cancellation);
         double start = True(truth, BeerReadouts.OriginalGravity), end = True(truth, BeerReadouts.FinalGravity), added = start - True(truth, BeerReadouts.CastGravity);
-        LogisticAttenuation curve = new(start, end, -0.06, 50);
+        LogisticAttenuation curve = new(start, end, -0.045, 62);
         await desk.KeepAsync(
             gyle,
             [

@@ -23,6 +23,9 @@ namespace Gylebook.Web.Features.Gyles;
 /// <param name="clock">The time.</param>
 public sealed class GyleDesk(Book book, TimeProvider clock)
 {
+    /// <summary>The book.</summary>
+    public Book Book => book;
+
     /// <summary>What a gyle would be brewed from today, and its plan as it would be frozen; null when there is no such recipe, or the planned gyle has started.</summary>
     public async Task<GyleToBe?> PrepareAsync(GyleOrder order, CancellationToken cancellation = default) =>
         (await LayOutAsync(order, Today, cancellation))?.Reckoned();

@@ -2,12 +2,14 @@ using System.ComponentModel;
 using System.Text.Json.Nodes;
 using Gylebook.Forecast.Json;
 using Gylebook.Forecast.Report;
+using Gylebook.Gyles.Cellar;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Readings;
 using Gylebook.Terminal;
 using Gylebook.Web.Features.Gyles;
+using Gylebook.Web.Features.Gyles.Cellar;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -21,7 +23,7 @@ internal sealed class GyleReadVerb : GyleVerb<GyleReadVerb.Settings>
     {
         /// <summary>Where.</summary>
         [CommandArgument(1, "<PLACE>")]
-        [Description("Where in the brew: mash, copper-up, knock-out, chill, cast, ferment, crash, rack or package.")]
+        [Description("Where in the brew: mash, copper-up, knock-out, chill, cast, ferment, crash, rack, package, or forced for a forced ferment.")]
         public required string Place { get; init; }
 
         /// <summary>Gravity.</summary>
@@ -137,6 +139,11 @@ internal sealed class GyleReadVerb : GyleVerb<GyleReadVerb.Settings>
             return await CsvTable.TakeAsync(desk, settings, gyle, table, cancellation);
         }
 
+        if (settings.Place == ForcedFerment.Stage)
+        {
+            return await ForcedAsync(desk, gyle, settings, cancellation);
+        }
+
         List<TakenReading> taken = [];
         List<Finding> wrong = [];
         foreach (JsonObject entry in settings.Entries())
@@ -153,6 +160,19 @@ internal sealed class GyleReadVerb : GyleVerb<GyleReadVerb.Settings>
 
         await desk.ReadAsync(gyle, taken, cancellation);
         return await desk.OpenAsync(gyle.Line.Id, cancellation) is { } now && now.Live() is { } live ? Tell(live, settings.Json) : 1;
+    }
+
+    /// <summary>A forced ferment says where the wort ends, and nothing of the beer itself.</summary>
+    private static async Task<int> ForcedAsync(GyleDesk desk, OpenGyle gyle, Settings settings, CancellationToken cancellation)
+    {
+        IReadOnlyList<Finding> findings = await new CellarDesk(desk.Book, desk, TimeProvider.System).ReadAsync(
+            gyle, new TypedFermentReading { Gravity = settings.Gravity ?? "", Temperature = settings.Temperature ?? "", IsDegassed = settings.Degassed, IsForced = true }, cancellation);
+        if (findings.Any(finding => finding.Severity == Severity.Error))
+        {
+            return FindingLines.Tell([.. findings], settings.Json);
+        }
+
+        return await desk.OpenAsync(gyle.Line.Id, cancellation) is { } now ? await GyleFinishedVerb.TellAsync(desk, now, settings.Json, cancellation) : 1;
     }
 
     private static int Tell(BrewForecast live, bool json)

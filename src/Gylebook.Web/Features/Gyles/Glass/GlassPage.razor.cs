@@ -153,7 +153,7 @@ public sealed partial class GlassPage
     private string Told(HeldNumber held, double value) => held.Readout.Unit switch
     {
         "SG" => Shown.Gravity(value),
-        "L" => Shown.Litres(value),
+        ['L', ..] => Shown.Litres(value),
         "°C" => Shown.Celsius(value),
         _ => held.Readout.Told(value),
     };

@@ -29,12 +29,18 @@ public sealed record LabelText(
         AllergenOutlook allergens = of.Live.Allergens;
         DateTimeOffset day = of.Gyle.Packaged ?? now;
         double[] each = [.. (asked?.Fills ?? []).Select(fill => fill.LitresEach).Distinct()];
-        string[] gone = [.. of.Inputs.Recipe.Ingredients.Where(line => line.Kind is not (IngredientKind.Salt or IngredientKind.Acid)).OrderByDescending(line => line.Amount.Mass?.Value.Kilograms ?? 0).Select(line => line.Of)];
+        string[] gone =
+        [
+            .. Forecaster.Plan(of.Inputs.Recipe, of.Inputs.Kit, of.Inputs.Larder, of.Inputs.Water).Brew.Lines
+                .Where(line => line.Line.Kind is not (IngredientKind.Salt or IngredientKind.Acid or IngredientKind.Water)).OrderByDescending(line => line.Kilograms).Select(line => line.Name),
+        ];
         string[] primed = plan?.PrimingGrams > 0 ? [asked!.Priming!.Name] : [];
         return new(
-            of.Inputs.Recipe.Name, StrengthOf(of.Live), string.Join(", ", allergens.Eu.Union(allergens.Us)), string.Join(", ", allergens.MayContainEu.Union(allergens.MayContainUs)),
+            of.Inputs.Recipe.Name, StrengthOf(of.Live), Listed(allergens.Eu, allergens.Us), Listed(allergens.MayContainEu, allergens.MayContainUs),
             string.Join(", ", ((string[])["water", .. gone, .. primed]).Distinct()), each.Length == 1 ? each[0] : null, day, BestBeforeOf(of.Live, day));
     }
+
+    private static string Listed(IReadOnlyList<string> eu, IReadOnlyList<string> us) => string.Join(", ", eu.Union(us, StringComparer.OrdinalIgnoreCase));
 
     /// <summary>No finer than the band: half a per cent where it is wide. The EU allows 0.5 % vol either way, 1.0 with whole fruit in it (Reg. 1169/2011, Annex XII).</summary>
     private static string StrengthOf(BrewForecast live)

@@ -1,0 +1,86 @@
+using System.Globalization;
+using Gylebook.Forecast.Json;
+using Gylebook.Gyles.Cellar;
+using Gylebook.Terminal;
+using Gylebook.Web.Features.Gyles;
+using Gylebook.Web.Features.Gyles.Cellar;
+
+namespace Gylebook.Verbs.Gyles;
+
+/// <summary>gylebook gyle finished GYLE [--book FILE] [--json]: whether it has fermented out, why, and what to do.</summary>
+internal sealed class GyleFinishedVerb : GyleVerb<GyleFinishedVerb.Settings>
+{
+    /// <summary>What it takes.</summary>
+    internal sealed class Settings : GyleSettings;
+
+    /// <inheritdoc/>
+    protected override Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, Settings settings, CancellationToken cancellation) => TellAsync(desk, gyle, settings.Json, cancellation);
+
+    /// <summary>Tells it.</summary>
+    internal static async Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, bool json, CancellationToken cancellation)
+    {
+        if (await new CellarDesk(desk.Book, desk, TimeProvider.System).OpenAsync(gyle, cancellation: cancellation) is not { } of)
+        {
+            Console.Error.WriteLine(CommandLine.OneLine(gyle.Pitched is null ? $"\"{gyle.Line.Name}\" was not pitched yet: gylebook gyle do \"{gyle.Line.Name}\" --step pitch says so." : "This program can no longer read the files of the plan."));
+            return 1;
+        }
+
+        if (json)
+        {
+            Console.WriteLine(JsonPen.Write(pen => Write(pen, of)));
+            return 0;
+        }
+
+        Console.WriteLine(of.Finished.Heading);
+        Console.WriteLine(of.Finished.Because);
+        foreach (FinishedReason reason in of.Finished.Reasons)
+        {
+            Console.WriteLine($"  {(reason.Holds ? "for it" : "against it")}: {reason.Text} ({reason.Limit}).");
+        }
+
+        if (of.Done is var (low, likely, high))
+        {
+            Console.WriteLine($"Likely done {Day(likely)}, {Day(low)} to {Day(high)}; at {of.Fan.End.Middle.ToString("0.000", CultureInfo.InvariantCulture)}, {of.Fan.End.Low.ToString("0.000", CultureInfo.InvariantCulture)} to {of.Fan.End.High.ToString("0.000", CultureInfo.InvariantCulture)}.");
+        }
+
+        foreach (CellarTask task in of.ToDo)
+        {
+            Console.WriteLine($"{(task.At is { } at ? Day(at) : "now")}: {task.What}{(task.Why is { } why ? $" {why}" : "")}{string.Concat(task.Cautions.Select(caution => $" {caution}"))}");
+        }
+
+        Console.WriteLine("Carbon dioxide pools low in a closed room: air it, and never put your head into a fermenter.");
+        return 0;
+    }
+
+    private static void Write(JsonPen pen, Fermentation of)
+    {
+        pen.Text("verdict", char.ToLowerInvariant(of.Finished.Verdict.ToString()[0]) + of.Finished.Verdict.ToString()[1..]);
+        pen.Text("because", of.Finished.Because);
+        pen.List("reasons", of.Finished.Reasons, reason =>
+        {
+            pen.Flag("holds", reason.Holds);
+            pen.Text("text", reason.Text);
+            pen.Text("limit", reason.Limit);
+        });
+        pen.Block("end", () =>
+        {
+            pen.Number("low", of.Fan.End.Low, 4);
+            pen.Number("likely", of.Fan.End.Middle, 4);
+            pen.Number("high", of.Fan.End.High, 4);
+        });
+        pen.Text("doneLow", Stamp(of.Done?.Low));
+        pen.Text("done", Stamp(of.Done?.Likely));
+        pen.Text("doneHigh", Stamp(of.Done?.High));
+        pen.List("toDo", of.ToDo, task =>
+        {
+            pen.Text("at", Stamp(task.At));
+            pen.Text("what", task.What);
+            pen.Text("why", task.Why);
+            pen.Texts("cautions", task.Cautions);
+        });
+    }
+
+    private static string Day(DateTimeOffset at) => at.ToLocalTime().ToString("ddd d MMM", CultureInfo.InvariantCulture);
+
+    private static string? Stamp(DateTimeOffset? at) => at?.ToUniversalTime().ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
+}
