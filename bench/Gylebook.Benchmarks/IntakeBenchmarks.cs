@@ -6,7 +6,6 @@ using System.Runtime.CompilerServices;
 using System.Security.Cryptography;
 using System.Text;
 using BenchmarkDotNet.Attributes;
-using BenchmarkDotNet.Engines;
 using Gylebook.Gyles.Cellar;
 using Gylebook.Store;
 using Gylebook.Store.Sqlite;
@@ -15,7 +14,6 @@ namespace Gylebook.Benchmarks;
 
 /// <summary>Readings of devices on their way into a book, each batch on disk before it is answered.</summary>
 /// <remarks>Target: 3,000 a second on two cores. Says the bytes a reading before it measures.</remarks>
-[SimpleJob(RunStrategy.Monitoring, warmupCount: 1, iterationCount: 5)]
 public class IntakeBenchmarks : IDisposable
 {
     private const int Readings = 10_000, Before = 200_000;
