@@ -5,15 +5,19 @@ using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Days;
 using Gylebook.Gyles.Plans;
+using Gylebook.Gyles.Tasting;
 using Gylebook.Gyles.Vessels;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Science.Fermenting.Kinetics;
+using Gylebook.Science.Senses;
 using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
+using Gylebook.Web.Features.Gyles.Cellar;
+using Gylebook.Web.Features.Gyles.Packaging;
 
 namespace Gylebook.Web.Demo;
 
-/// <summary>The demo's gyles: one planned, one on brew day half done, one in the fermenter. Its readings are those of a hidden truth: one draw of the engine's own, which no page tells.</summary>
+/// <summary>The demo's gyles: one planned, one on brew day half done, one in the fermenter, one in the glass. Its readings are those of a hidden truth: one draw of the engine's own, which no page tells.</summary>
 internal static class DemoGyles
 {
     private const string Planned = "Plain Bitter", OnBrewDay = "Chestnut Mild", InFermenter = "Hedgerow Brown";
@@ -33,6 +37,13 @@ internal static class DemoGyles
         {
             await BrewWholeAsync(desk, fermenting, clock.GetUtcNow().AddDays(-5.3), cancellation);
             await FermentAsync(desk, (await desk.OpenAsync(fermenting.Line.Id, cancellation))!, [1, 2, 2.9, 4, 5], cancellation);
+        }
+
+        if (await OpenAsync(book, desk, Planned, $"{Planned}, last month", new(null, null), cancellation) is { } finished)
+        {
+            await BrewWholeAsync(desk, finished, clock.GetUtcNow().AddDays(-34), cancellation);
+            await FermentAsync(desk, (await desk.OpenAsync(finished.Line.Id, cancellation))!, [1, 2, 4, 7, 9, 11], cancellation);
+            await TasteAsync(book, desk, (await desk.OpenAsync(finished.Line.Id, cancellation))!, clock, cancellation);
         }
 
         if (await FindAsync(book, Planned, cancellation) is { } next)
@@ -110,6 +121,31 @@ internal static class DemoGyles
                 .. days.Select((day, place) => Read(
                     $$"""{ "at": "ferment", "gravity": "{{curve.At(24 * day) - (additions.Any(addition => addition.AfterPitch > day) ? added : 0) + (0.0004 * Math.Sin(7 * place)):0.000}}", "temperature": "20 °C", "degassed": true }""",
                     pitched.AddDays(day))),
+            ],
+            cancellation);
+    }
+
+    /// <summary>Packaged as the recipe has it, tasted by three who do not exist, and compared.</summary>
+    private static async Task TasteAsync(Book book, GyleDesk desk, OpenGyle gyle, TimeProvider clock, CancellationToken cancellation)
+    {
+        PackageDesk packages = new(desk, new CellarDesk(book, desk, clock), clock);
+        if (await packages.OpenAsync(gyle, cancellation) is not { } of || of.Of(of.Recipes) is not ({ } asked, { IsRefused: false } plan, null))
+        {
+            return;
+        }
+
+        DateTimeOffset filled = gyle.Pitched!.Value.AddDays(14);
+        await desk.DoAsync(
+            gyle,
+            [
+                PackageDesk.Filled(plan, asked, filled),
+                .. new[] { ("Ash", 6.5, 4.0, "bread crust, a little thin"), ("Fern", 7.0, 5.0, "another, please"), ("Rook", 5.0, 4.5, "wants more hop") }
+                    .Select((one, place) => Tap(filled.AddDays(16).AddMinutes(place)) with
+                    {
+                        Kind = ActionKind.Tasted, Stage = "pour", What = $"{one.Item1}: {one.Item4}",
+                        Detail = new Tasted(one.Item1, [new("Malt", "none", "a bakery", one.Item2), new("Body", "thin", "soup", one.Item3)], one.Item4).Write(),
+                    }),
+                Tap(filled.AddDays(17)) with { Kind = ActionKind.Compared, Stage = "pour", What = "triangle: 5 of 9 right", Detail = new Compared(TasteTest.Triangle, 9, 5, "two weeks and five weeks old").Write() },
             ],
             cancellation);
     }

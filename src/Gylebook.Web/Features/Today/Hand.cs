@@ -1,6 +1,7 @@
 using System.Globalization;
 using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
+using Gylebook.Gyles.Cellar;
 using Gylebook.Gyles.Days;
 using Gylebook.Gyles.Shopping;
 using Gylebook.Store;
@@ -20,6 +21,9 @@ public sealed record Hand(DateTimeOffset At, string When, string Title, string S
 {
     /// <summary>Days ahead for which a weekday says it all.</summary>
     private const int Weekdays = 6;
+
+    /// <summary>Days after the pitch from which a gravity is worth a look, and days after which it is worth another: common practice, no source.</summary>
+    private const double LookAfter = 3, LookEvery = 2;
 
     /// <summary>Whether it is brew day.</summary>
     public bool IsNow { get; init; }
@@ -43,6 +47,7 @@ public sealed record Hand(DateTimeOffset At, string When, string Title, string S
             {
                 GyleStatus.Planned => await PlannedAsync(gyle, desk, clock),
                 GyleStatus.Brewing => await desk.OpenAsync(gyle.Id) is { } open ? Brewing(open, clock) : null,
+                GyleStatus.Packaged => await desk.OpenAsync(gyle.Id) is { } open ? Packaged(open, clock) : null,
                 GyleStatus.Fermenting => await desk.OpenAsync(gyle.Id) is { } open ? Fermenting(open, clock) : null,
                 _ => null,
             };
@@ -67,11 +72,36 @@ public sealed record Hand(DateTimeOffset At, string When, string Title, string S
     /// <summary>The next of its days; the last of them when all are past, for a beer waits until somebody packages it.</summary>
     private static Hand? Fermenting(OpenGyle gyle, TimeProvider clock)
     {
+        DateTimeOffset now = clock.GetUtcNow();
+        if (gyle.Pitched is { } pitched && (now - pitched).TotalDays >= LookAfter
+            && CellarSeries.Of([], gyle.Log.Readings, new CellarSpan(pitched, null), now) is var series && Stillness.Of(series.Points).FirstOrDefault() is var read)
+        {
+            if (read is { IsStill: true })
+            {
+                return new(now, "Today", $"{gyle.Line.Name}: it stands still", Invariant($"At {read.Last:0.000} for {read.Days:0} days. Whether that is its end stands on its page."), "Finished?", PageUrls.Fermenter(gyle.Line.Id));
+            }
+
+            if (read is null || (now - read.At).TotalDays >= LookEvery)
+            {
+                return new(now, "Today", $"{gyle.Line.Name}: read the gravity", read is null ? "Nobody has looked since the pitch." : Invariant($"It was {read.Last:0.000} {(now - read.At).TotalDays:0} days ago."), "Put it down", PageUrls.Fermenter(gyle.Line.Id));
+            }
+        }
+
         DateTimeOffset midnight = clock.GetLocalNow().Subtract(clock.GetLocalNow().TimeOfDay);
         GyleDay[] days = [.. GyleDays.Of(gyle.Plan, gyle.Start, gyle.Pitched).Where(day => day.AfterPitch is not null)];
         return (days.FirstOrDefault(day => day.At >= midnight) ?? days.LastOrDefault()) is not { } next ? null
-            : new(next.At, Words(next.At, clock), $"{gyle.Line.Name}: {next.Title.ToLowerInvariant()}", next.Items.Count > 0 ? next.Sentence : "By the plan; the gravity has the last word.", "Open it", PageUrls.Gyle(gyle.Line.Id));
+            : new(next.At, Words(next.At, clock), $"{gyle.Line.Name}: {next.Title.ToLowerInvariant()}", next.Items.Count > 0 ? next.Sentence : "By the plan; the gravity has the last word.", "Open it", PageUrls.Fermenter(gyle.Line.Id));
     }
+
+    /// <summary>Bottles want a look after a week and are ready after two: common practice, no source. Later they want none.</summary>
+    private static Hand? Packaged(OpenGyle gyle, TimeProvider clock)
+    {
+        DateTimeOffset ready = (gyle.Packaged ?? gyle.Start).AddDays(ReadyAfter);
+        return ready < clock.GetUtcNow().AddDays(-ReadyAfter) ? null
+            : new(ready, Words(ready, clock), $"{gyle.Line.Name}: ready to taste", "Open one cold, over the sink. Glass that gushes is moved to the cold with eye protection on.", "In the glass", PageUrls.Glass(gyle.Line.Id));
+    }
+
+    private const double ReadyAfter = 14;
 
     private static async Task<Hand> PlannedAsync(GyleLine gyle, GyleDesk desk, TimeProvider clock)
     {

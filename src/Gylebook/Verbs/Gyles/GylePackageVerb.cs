@@ -2,7 +2,7 @@ using System.ComponentModel;
 using System.Globalization;
 using Gylebook.Forecast.Json;
 using Gylebook.Gyles.Packaging;
-using Gylebook.Recipes;
+using PackageWish = Gylebook.Gyles.Packaging.PackageWish;
 using Gylebook.Science.Quantities;
 using Gylebook.Terminal;
 using Gylebook.Web.Features.Gyles;

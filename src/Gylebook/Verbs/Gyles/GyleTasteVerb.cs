@@ -3,7 +3,6 @@ using System.Globalization;
 using Gylebook.Forecast.Json;
 using Gylebook.Gyles.Tasting;
 using Gylebook.Science.Senses;
-using Gylebook.Terminal;
 using Gylebook.Web.Features.Gyles;
 using Gylebook.Web.Features.Gyles.Glass;
 using Spectre.Console;

@@ -52,15 +52,20 @@ public sealed class PackageDesk(GyleDesk desk, CellarDesk cellar, TimeProvider c
             throw new InvalidOperationException(plan.Refusals[0].Why);
         }
 
-        DateTimeOffset now = clock.GetUtcNow();
+        return desk.DoAsync(gyle, [Filled(plan, asked, clock.GetUtcNow())], cancellation);
+    }
+
+    /// <summary>The entry of the log that says so.</summary>
+    internal static BrewAction Filled(PackagePlan plan, PackageQuestion asked, DateTimeOffset at)
+    {
         string filled = string.Join(", ", plan.Filled.Select(one => Invariant($"{one.Count} × {one.Kind}")));
-        return desk.DoAsync(gyle, [new BrewAction
+        return new BrewAction
         {
-            At = now, EntryId = Guid.CreateVersion7(now), Kind = ActionKind.Packaged, Stage = "package", Volume = HotVolume.FromLitres(plan.Filled.Sum(one => one.Litres)),
+            At = at, EntryId = Guid.CreateVersion7(at), Kind = ActionKind.Packaged, Stage = "package", Volume = HotVolume.FromLitres(plan.Filled.Sum(one => one.Litres)),
             Mass = plan.PrimingGrams is { } grams ? Mass.FromKilograms(grams / 1000) : null,
             What = plan.PrimingGrams is { } sugar ? Invariant($"{filled}, {sugar:0} g of {asked.Priming!.Name}") : filled,
             Detail = PackagedDetail.Write(plan, asked),
-        }], cancellation);
+        };
     }
 
     /// <summary>Writes down what left the packages, or that they are empty.</summary>
