@@ -32,5 +32,8 @@ public static class Words
     /// <summary>A name at the head of a sentence: <c>Lactic acid</c>; pH stays as it is.</summary>
     public static string Sentence(string name) => name.Length == 0 || (name.Length > 1 && char.IsUpper(name[1])) ? name : char.ToUpperInvariant(name[0]) + name[1..];
 
+    /// <summary>A title as it stands within a sentence: its first letter small, its units left as they are.</summary>
+    public static string WithinSentence(string title) => title.Length == 0 || (title.Length > 1 && char.IsUpper(title[1])) ? title : Camel(title);
+
     private static string Camel(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 }

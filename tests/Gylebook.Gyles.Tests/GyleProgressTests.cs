@@ -37,13 +37,21 @@ public sealed class GyleProgressTests
 
     [Theory]
     [InlineData(GyleStatus.Planned)]
-    [InlineData(GyleStatus.Packaged)]
-    [InlineData(GyleStatus.Finished)]
     [InlineData(GyleStatus.Abandoned)]
     public void What_comes_before_and_after_is_not_moved_by_it(GyleStatus status)
     {
         Assert.Equal(status, GyleProgress.Of(status, new GyleLog(Steps, [], [])));
         Assert.Equal(status, GyleProgress.Of(status, new GyleLog(Steps, [Do(1, ActionKind.Done, BrewSteps.PitchKey)], [])));
+    }
+
+    [Fact]
+    public void Filled_it_is_packaged_and_emptied_finished_and_both_can_be_taken_back()
+    {
+        BrewAction pitched = Do(1, ActionKind.Done, BrewSteps.PitchKey), filled = Do(2, ActionKind.Packaged), poured = Do(3, ActionKind.Poured), emptied = poured with { EntryId = Guid.NewGuid(), Item = GyleProgress.Emptied };
+        Assert.Equal(GyleStatus.Packaged, After(pitched, filled, poured).Status);
+        Assert.Equal(GyleStatus.Finished, After(pitched, filled, poured, emptied).Status);
+        Assert.Equal(GyleStatus.Packaged, After(pitched, filled, emptied, Do(4, ActionKind.Undone) with { Undoes = emptied.EntryId }).Status);
+        Assert.Equal(GyleStatus.Fermenting, After(pitched, filled, Do(4, ActionKind.Undone) with { Undoes = filled.EntryId }).Status);
     }
 
     private static (GyleStatus Status, DateTimeOffset? Pitched) After(params BrewAction[] actions)

@@ -5,6 +5,9 @@ using Gylebook.Store;
 using Gylebook.Store.Sqlite;
 using Gylebook.Web.Features.Devices;
 using Gylebook.Web.Features.Gyles;
+using Gylebook.Web.Features.Gyles.Cellar;
+using Gylebook.Web.Features.Gyles.Glass;
+using Gylebook.Web.Features.Gyles.Packaging;
 using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Layout;
 using Gylebook.Web.Reading;
@@ -57,6 +60,9 @@ public abstract class GylebookTestContext : BunitContext, IAsyncLifetime
         Services.AddSingleton(new ReaderChoice(ReaderUnits.Metric, Themes.System));
         Services.AddSingleton<Reader>();
         Services.AddSingleton(new GyleDesk(Book, Clock));
+        Services.AddScoped<CellarDesk>();
+        Services.AddScoped<PackageDesk>();
+        Services.AddScoped<GlassDesk>();
         Services.AddSingleton(new DeviceDesk(Book));
     }
 

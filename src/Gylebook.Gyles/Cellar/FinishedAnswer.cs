@@ -1,3 +1,4 @@
+using Gylebook.Forecast;
 using Gylebook.Science.Numerics.Distributions;
 
 namespace Gylebook.Gyles.Cellar;
@@ -159,7 +160,7 @@ public static class FinishedCheck
         FinishedVerdict.Doubtful => Invariant($"Because it stands still, yet {Points(telling.Last - asked.Expected.Middle)} above its likely end: a forced ferment tells whether that is its end."),
         _ when telling.IsMoving => telling.Fallen >= 0 ? "Because it still falls." : "Because it rose: read again, shake the gas out of the sample, and look at what went in.",
         _ when !telling.IsLongEnough => "Because it was not read for two days: a gravity that was read once tells nothing of what it does.",
-        _ => $"Because of this: {string.Join("; ", reasons.Where(reason => !reason.Holds).Select(reason => char.ToLowerInvariant(reason.Text[0]) + reason.Text[1..]))}.",
+        _ => $"Because of this: {string.Join("; ", reasons.Where(reason => !reason.Holds).Select(reason => Words.WithinSentence(reason.Text)))}.",
     };
 
     private static string Points(double gravity)

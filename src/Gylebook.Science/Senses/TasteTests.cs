@@ -1,3 +1,4 @@
+using Gylebook.Science.Numerics;
 using Gylebook.Science.Numerics.Distributions;
 
 namespace Gylebook.Science.Senses;

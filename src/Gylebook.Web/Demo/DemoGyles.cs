@@ -3,16 +3,18 @@ using Gylebook.Engine.State;
 using Gylebook.Forecast.Report.Doubt;
 using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
+using Gylebook.Gyles.Cellar;
 using Gylebook.Gyles.Days;
+using Gylebook.Gyles.Packaging;
 using Gylebook.Gyles.Plans;
 using Gylebook.Gyles.Tasting;
 using Gylebook.Gyles.Vessels;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Science.Fermenting.Kinetics;
+using Gylebook.Science.Numerics.Distributions;
 using Gylebook.Science.Senses;
 using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
-using Gylebook.Web.Features.Gyles.Cellar;
 using Gylebook.Web.Features.Gyles.Packaging;
 
 namespace Gylebook.Web.Demo;
@@ -43,7 +45,7 @@ internal static class DemoGyles
         {
             await BrewWholeAsync(desk, finished, clock.GetUtcNow().AddDays(-34), cancellation);
             await FermentAsync(desk, (await desk.OpenAsync(finished.Line.Id, cancellation))!, [1, 2, 4, 7, 9, 11], cancellation);
-            await TasteAsync(book, desk, (await desk.OpenAsync(finished.Line.Id, cancellation))!, clock, cancellation);
+            await TasteAsync(desk, (await desk.OpenAsync(finished.Line.Id, cancellation))!, clock.GetUtcNow(), cancellation);
         }
 
         if (await FindAsync(book, Planned, cancellation) is { } next)
@@ -125,16 +127,31 @@ internal static class DemoGyles
             cancellation);
     }
 
-    /// <summary>Packaged as the recipe has it, tasted by three who do not exist, and compared.</summary>
-    private static async Task TasteAsync(Book book, GyleDesk desk, OpenGyle gyle, TimeProvider clock, CancellationToken cancellation)
+    /// <summary>Packaged in bottles, by the frozen plan's litres, tasted by three who do not exist, and compared.</summary>
+    private static async Task TasteAsync(GyleDesk desk, OpenGyle gyle, DateTimeOffset now, CancellationToken cancellation)
     {
-        PackageDesk packages = new(desk, new CellarDesk(book, desk, clock), clock);
-        if (await packages.OpenAsync(gyle, cancellation) is not { } of || of.Of(of.Recipes) is not ({ } asked, { IsRefused: false } plan, null))
+        FrozenForecast frozen = FrozenForecast.Of(gyle.Plan);
+        if (GyleInputs.Of(gyle.Plan) is not { } inputs || gyle.Pitched is not { } pitched || BandOf(frozen, "finalGravity") is not { } end || BandOf(frozen, "packagedLitres") is not { } litres)
         {
             return;
         }
 
-        DateTimeOffset filled = gyle.Pitched!.Value.AddDays(14);
+        FinishedAnswer finished = FinishedCheck.Of(new FinishedQuestion
+        {
+            Read = Stillness.Of(CellarSeries.Of([], gyle.Log.Readings, new CellarSpan(pitched, null), now).Points), Expected = new Quantiles(end.Low, end.Likely, end.High), Now = now,
+        });
+        PackageQuestion asked = new()
+        {
+            Finished = finished, Litres = litres, Fills = [.. inputs.Kit.Packages.Where(package => package.Kind == "bottle").Select(package => new PackageFill(package, null))],
+            Volumes = inputs.Recipe.Package.Carbonation?.Value.Volumes ?? 2, Priming = PrimingSource.Of(PrimingSource.Usual, inputs.Larder), WarmestSince = 20, WarmestStore = PackageWish.UsualStore,
+        };
+        PackagePlan plan = PackageCheck.Of(asked);
+        if (plan.IsRefused)
+        {
+            return;
+        }
+
+        DateTimeOffset filled = pitched.AddDays(14);
         await desk.DoAsync(
             gyle,
             [
@@ -163,6 +180,9 @@ internal static class DemoGyles
         await desk.DoAsync(gyle, taps, cancellation);
         return at;
     }
+
+    private static Band? BandOf(FrozenForecast frozen, string name) => frozen.End(name, "low") is { } low && frozen.Likely(name) is { } likely && frozen.End(name, "high") is { } high
+        ? new Band(low, likely, high, "", BandKind.Quantiles) : null;
 
     private static double True(HowSure truth, Readout readout) => truth.Ensemble[readout][TrueDraw];
 

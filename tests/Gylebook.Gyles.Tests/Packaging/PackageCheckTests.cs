@@ -1,7 +1,6 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Gyles.Cellar;
 using Gylebook.Gyles.Packaging;
-using Gylebook.Recipes;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Larders;
 using Gylebook.Science.Quantities;

@@ -19,7 +19,7 @@ public sealed class LarderTests
 
     [Theory]
     [InlineData("\"0 g\"", "sheet.pack")]
-    [InlineData("\"1 L\"", "mass.wrong")]
+    [InlineData("\"1 L\"", "quantity.wrong")]
     public void A_pack_of_nothing_or_of_what_is_not_weighed_is_refused(string pack, string code)
     {
         string text = $$"""{ "format": "gylebook-hop/1", "id": "mine", "name": "Mine", "like": "Golding", "pack": {{pack}} }""";

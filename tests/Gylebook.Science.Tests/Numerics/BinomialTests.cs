@@ -1,5 +1,5 @@
 using CsCheck;
-using Gylebook.Science.Numerics.Distributions;
+using Gylebook.Science.Numerics;
 
 namespace Gylebook.Science.Tests.Numerics;
 

@@ -33,13 +33,13 @@ public sealed class DemoTests : GylebookTestContext
     }
 
     [Fact]
-    public async Task Its_gyles_are_one_planned_and_one_half_brewed_and_go_with_it()
+    public async Task Its_gyles_stand_at_four_places_of_the_way_and_go_with_it()
     {
         await LanternShed.MoveInAsync(Book, Cancellation);
         await LanternShed.BrewAsync(Book, Clock, Cancellation);
         List<GyleLine> gyles = await Book.Gyles.ListAsync(Cancellation);
         Assert.All(gyles, gyle => Assert.True(gyle.IsDemo));
-        Assert.Equal([GyleStatus.Planned, GyleStatus.Brewing], gyles.Select(gyle => gyle.Status).Order());
+        Assert.Equal([GyleStatus.Planned, GyleStatus.Brewing, GyleStatus.Fermenting, GyleStatus.Packaged], gyles.Select(gyle => gyle.Status).Order());
         OpenGyle half = (await Gyles.OpenAsync(gyles.Single(gyle => gyle.Status == GyleStatus.Brewing).Id, Cancellation))!;
         Assert.Equal("to-boil", half.Log.Current!.Step.Key);
         Assert.Equal(2, half.Taken.Count);

@@ -65,7 +65,7 @@ public sealed record Hand(DateTimeOffset At, string When, string Title, string S
         int all = gyle.Log.Steps.Count, done = gyle.Log.Steps.Count(step => step.State != StepState.Open);
         string begun = $"begun at {Instants.Clock(gyle.Start, clock)}", url = PageUrls.BrewDay(gyle.Line.Id);
         return gyle.Log.Current is { } next
-            ? new(clock.GetUtcNow(), "Now", $"{gyle.Line.Name}: {next.Step.Title.ToLowerInvariant()}", Invariant($"{next.Step.Say} Step {done + 1} of {all}, {begun}."), "Go on brewing", url) { IsNow = true, Timers = gyle.Log.Timers }
+            ? new(clock.GetUtcNow(), "Now", $"{gyle.Line.Name}: {Gylebook.Forecast.Words.WithinSentence(next.Step.Title)}", Invariant($"{next.Step.Say} Step {done + 1} of {all}, {begun}."), "Go on brewing", url) { IsNow = true, Timers = gyle.Log.Timers }
             : new(clock.GetUtcNow(), "Now", $"{gyle.Line.Name}: brew day is done", $"Every step is done or left out, and nothing says that yeast went in; {begun}.", "Brew day", url) { IsNow = true, Timers = gyle.Log.Timers };
     }
 
@@ -90,7 +90,7 @@ public sealed record Hand(DateTimeOffset At, string When, string Title, string S
         DateTimeOffset midnight = clock.GetLocalNow().Subtract(clock.GetLocalNow().TimeOfDay);
         GyleDay[] days = [.. GyleDays.Of(gyle.Plan, gyle.Start, gyle.Pitched).Where(day => day.AfterPitch is not null)];
         return (days.FirstOrDefault(day => day.At >= midnight) ?? days.LastOrDefault()) is not { } next ? null
-            : new(next.At, Words(next.At, clock), $"{gyle.Line.Name}: {next.Title.ToLowerInvariant()}", next.Items.Count > 0 ? next.Sentence : "By the plan; the gravity has the last word.", "Open it", PageUrls.Fermenter(gyle.Line.Id));
+            : new(next.At, Words(next.At, clock), $"{gyle.Line.Name}: {Gylebook.Forecast.Words.WithinSentence(next.Title)}", next.Items.Count > 0 ? next.Sentence : "By the plan; the gravity has the last word.", "Open it", PageUrls.Fermenter(gyle.Line.Id));
     }
 
     /// <summary>Bottles want a look after a week and are ready after two: common practice, no source. Later they want none.</summary>

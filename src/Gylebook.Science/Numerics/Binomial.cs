@@ -1,4 +1,4 @@
-namespace Gylebook.Science.Numerics.Distributions;
+namespace Gylebook.Science.Numerics;
 
 /// <summary>How often something happens in so many tries that each have the same chance.</summary>
 /// <remarks>
