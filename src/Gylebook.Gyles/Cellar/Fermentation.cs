@@ -19,8 +19,8 @@ namespace Gylebook.Gyles.Cellar;
 /// </remarks>
 public sealed record Fermentation
 {
-    private const int Times = 97, MostRead = 80, MostTemperatures = 120;
-    private const double LeastDays = 10, DaysOn = 3, HoursADay = 24, LatestDays = 60;
+    private const int Times = 97, MostRead = 80, MostTemperatures = 120, MostDraws = 500;
+    private const double LeastDays = 14, DaysOn = 4, HoursADay = 24, LatestDays = 60;
 
     /// <summary>When yeast was pitched.</summary>
     public required DateTimeOffset Pitched { get; init; }
@@ -106,7 +106,7 @@ public sealed record Fermentation
                 MillionCells = forecast.Pitch is { CellsBillions: { } billions } && Litres() is > 0 and var litres ? billions / litres : FermentationCurve.UsualMillionCells,
             };
             CourseReading[] readings = [.. Readings(addedHours is null ? 0 : added, addedHours ?? 0)];
-            double[] hours = Grid(CourseForecast.Of(prior, readings, [0], plan.Seed).DoneHours);
+            double[] hours = Grid();
             CourseFan fan = CourseForecast.Of(prior, readings, hours, plan.Seed), planned = readings.Length == 0 ? fan : CourseForecast.Of(prior, [], hours, plan.Seed);
             FinishedAnswer finished = FinishedCheck.Of(new FinishedQuestion
             {
@@ -124,7 +124,7 @@ public sealed record Fermentation
         private (double[] Starts, double[] Ends) Gravities()
         {
             double[] starts = drawn[BeerReadouts.OriginalGravity].ToArray(), ends = drawn[BeerReadouts.FinalGravity].ToArray();
-            int[] whole = [.. Enumerable.Range(0, starts.Length).Where(draw => double.IsFinite(starts[draw]) && double.IsFinite(ends[draw]) && starts[draw] > ends[draw])];
+            int[] whole = [.. Enumerable.Range(0, starts.Length).Where(draw => double.IsFinite(starts[draw]) && double.IsFinite(ends[draw]) && starts[draw] > ends[draw]).Take(MostDraws)];
             return ([.. whole.Select(draw => starts[draw])], [.. whole.Select(draw => ends[draw])]);
         }
 
@@ -197,10 +197,9 @@ public sealed record Fermentation
             return inputs.Recipe.Ferment.Count > 0 ? inputs.Recipe.Ferment[^1].Temperature.Value.Celsius : null;
         }
 
-        private double[] Grid(Quantiles done)
+        private double[] Grid()
         {
-            double last = Math.Max(LeastDays * HoursADay, Math.Max(Hours(now), double.IsFinite(done.High) ? done.High : 0) + (DaysOn * HoursADay));
-            last = Math.Min(last, LatestDays * HoursADay);
+            double last = Math.Min(Math.Max(LeastDays * HoursADay, Hours(now) + (DaysOn * HoursADay)), LatestDays * HoursADay);
             return [.. Enumerable.Range(0, Times).Select(i => last * i / (Times - 1))];
         }
 

@@ -35,7 +35,7 @@ internal static class DemoGyles
     public static async Task BrewAsync(Book book, TimeProvider clock, CancellationToken cancellation)
     {
         GyleDesk desk = new(book, clock);
-        if (await OpenAsync(book, desk, InFermenter, $"{InFermenter}, five days ago", new("Left", null), cancellation) is { } fermenting)
+        if (await OpenAsync(book, desk, InFermenter, $"{InFermenter}, five days ago", new(null, null), cancellation) is { } fermenting)
         {
             await BrewWholeAsync(desk, fermenting, clock.GetUtcNow().AddDays(-5.3), cancellation);
             await FermentAsync(desk, (await desk.OpenAsync(fermenting.Line.Id, cancellation))!, [1, 2, 2.9, 4, 5], cancellation);
@@ -50,11 +50,11 @@ internal static class DemoGyles
 
         if (await FindAsync(book, Planned, cancellation) is { } next)
         {
-            await desk.PlanAsync(Order(next, $"{Planned}, next", new("Left", null)), DateOnly.FromDateTime(clock.GetLocalNow().DateTime).AddDays(8), cancellation);
+            await desk.PlanAsync(Order(next, $"{Planned}, next", new("Right", null)), DateOnly.FromDateTime(clock.GetLocalNow().DateTime).AddDays(4), cancellation);
         }
 
         if (await FindAsync(book, OnBrewDay, cancellation) is { } recipe
-            && await desk.StartAsync(Order(recipe, $"{OnBrewDay}, today", new("Right", "Robin")), cancellation: cancellation) is ({ } line, _)
+            && await desk.StartAsync(Order(recipe, $"{OnBrewDay}, today", new("Left", "Robin")), cancellation: cancellation) is ({ } line, _)
             && await desk.OpenAsync(line.Id, cancellation) is { } gyle)
         {
             await BrewHalfAsync(desk, gyle, clock.GetUtcNow(), cancellation);

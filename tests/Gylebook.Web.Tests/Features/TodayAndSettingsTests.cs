@@ -54,7 +54,7 @@ public sealed class TodayAndSettingsTests : GylebookTestContext
         Assert.Contains("Hedgerow Brown, five days ago: 12 d at 19 °C are over", page.FindAll(".hands h2").Select(title => title.TextContent));
         Assert.Equal("Now", page.Find(".hands .w").FirstChild!.TextContent);
         Assert.Contains("One on brew day", page.Find(".lead").TextContent, StringComparison.Ordinal);
-        Assert.Contains("In Left.", page.FindAll(".hands p").Select(says => says.TextContent[..Math.Min(8, says.TextContent.Length)]));
+        Assert.Contains("In Right", page.FindAll(".hands p").Select(says => says.TextContent[..Math.Min(8, says.TextContent.Length)]));
         Assert.Contains("Chestnut Mild, today", page.Find("#vessel-calendar ~ table tbody").TextContent, StringComparison.Ordinal);
 
         // A clock begins on a phone; then yeast goes in, and the days of the fermenter are what comes next.

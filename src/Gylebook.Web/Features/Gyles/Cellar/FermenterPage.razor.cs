@@ -74,15 +74,22 @@ public sealed partial class FermenterPage
 
     private async Task LoadAsync()
     {
-        _gyle = await Gyles.OpenAsync(Id);
-        _of = _gyle is { } gyle ? await Cellar.OpenAsync(gyle, _portion) : null;
-        _isLoaded = true;
+        OpenGyle? gyle = await Gyles.OpenAsync(Id);
+        if (gyle?.Pitched is not null && !RendererInfo.IsInteractive)
+        {
+            // It takes a second or two, and the page that comes alive works it out.
+            _gyle = gyle;
+            return;
+        }
+
+        Task<BrewForecast?> live = Task.Run(() => gyle?.Live());
+        Fermentation? reckoned = gyle is not null ? await Cellar.OpenAsync(gyle, _portion) : null;
+        (_gyle, _of, _live, _isLoaded) = (gyle, reckoned, await live, true);
         if (_gyle is null || _of is not { } of)
         {
             return;
         }
 
-        _live = await Task.Run(() => _gyle.Live());
         _portions = [.. (_live?.Stages ?? []).Where(stage => stage.Stage == Engine.State.Stage.Ferment).Select(stage => stage.Portion).Distinct()];
         string? done = of.Done is { } when && of.Finished.Verdict is not (FinishedVerdict.Finished or FinishedVerdict.Stuck) ? $"done {Day(when.Likely)}" : null;
         _picture = CourseShown.Picture(of, _gyle.Line.Name, Shown, Notes(of), done, of.Done is { } span ? $"{Day(span.Low)} to {Day(span.High)}" : null);

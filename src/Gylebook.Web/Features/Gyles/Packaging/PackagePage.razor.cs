@@ -55,6 +55,12 @@ public sealed partial class PackagePage
     /// <inheritdoc/>
     protected override async Task OnParametersSetAsync()
     {
+        if (!RendererInfo.IsInteractive)
+        {
+            // It takes a second or two, and the page that comes alive works it out.
+            return;
+        }
+
         _of = await Gyles.OpenAsync(Id) is { } gyle ? await Packages.OpenAsync(gyle) : null;
         _isLoaded = true;
         if (_of is not { } of)
