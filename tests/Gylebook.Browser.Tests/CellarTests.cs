@@ -13,8 +13,8 @@ public sealed class CellarTests(ChromiumFixture chromium)
         await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
         IPage page = await chromium.TabAsync(gylebook.Url, width: width, height: 800, scheme: scheme, touch: width < 500);
 
-        // In the fermenter: the demo's brown ale still falls, so it is not to be bottled.
-        string gyle = await GyleAsync(page, "Hedgerow Brown, five days ago");
+        // In the fermenter: the demo's mild still falls, so it is not to be bottled.
+        string gyle = await GyleAsync(page, "Chestnut Mild, five days ago");
         await page.OpenAsync($"{gyle}/ferment");
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new PageGetByRoleOptions { Name = "Finished? Not yet." })).ToBeVisibleAsync(new LocatorAssertionsToBeVisibleOptions { Timeout = 30_000 });
         await LooksAsync(page, $"fermenter-{width}");

@@ -6,6 +6,7 @@ using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Days;
 using Gylebook.Gyles.Plans;
 using Gylebook.Recipes;
+using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Fermenting.Kinetics;
 using Gylebook.Science.Numerics.Distributions;
 
@@ -52,9 +53,16 @@ public sealed record Fermentation
     /// <summary>What to do, the next first.</summary>
     public required IReadOnlyList<CellarTask> ToDo { get; init; }
 
-    /// <summary>When it is likely done, and between when; null where fewer than half of the draws come to an end within sixty days.</summary>
-    public (DateTimeOffset Low, DateTimeOffset Likely, DateTimeOffset High)? Done =>
-        double.IsFinite(Fan.DoneHours.Middle) ? (At(Fan.DoneHours.Low), At(Fan.DoneHours.Middle), At(Math.Min(Fan.DoneHours.High, LatestDays * HoursADay))) : null;
+    /// <summary>When it is likely done, and between when; null where fewer than half of the draws come to an end within sixty days. While it is not finished, not before now.</summary>
+    public (DateTimeOffset Low, DateTimeOffset Likely, DateTimeOffset High)? Done
+    {
+        get
+        {
+            double least = Finished.Verdict == FinishedVerdict.Finished ? 0 : (Now - Pitched).TotalHours;
+            return !double.IsFinite(Fan.DoneHours.Middle) ? null
+                : (At(Math.Max(least, Fan.DoneHours.Low)), At(Math.Max(least, Fan.DoneHours.Middle)), At(Math.Max(least, Math.Min(Fan.DoneHours.High, LatestDays * HoursADay))));
+        }
+    }
 
     /// <summary>The moment so many hours after the pitch.</summary>
     public DateTimeOffset At(double hours) => Pitched.AddHours(hours);
@@ -103,6 +111,7 @@ public sealed record Fermentation
             CoursePrior prior = new()
             {
                 StartGravities = starts, EndGravities = ends, Temperature = Temperatures(),
+                InstrumentOffset = Offset(),
                 MillionCells = forecast.Pitch is { CellsBillions: { } billions } && Litres() is > 0 and var litres ? billions / litres : FermentationCurve.UsualMillionCells,
             };
             CourseReading[] readings = [.. Readings(addedHours is null ? 0 : added, addedHours ?? 0)];
@@ -154,9 +163,15 @@ public sealed record Fermentation
                 CellarPoint[] own = [.. together.OrderBy(point => point.GravitySg)];
                 CellarPoint middle = own[own.Length / 2];
                 double hours = Hours(middle.At);
-                yield return new(hours, middle.GravitySg!.Value + (hours < addedHours ? added : 0), middle.GravitySd);
+                yield return new(hours, middle.GravitySg!.Value + (hours < addedHours ? added : 0), Math.Sqrt(KindOf(middle).Scatter.VarianceAt(middle.GravitySg.Value)));
             }
         }
+
+        /// <summary>By how much the instrument with the most to doubt may be off in all its readings alike.</summary>
+        private double Offset() => series.Points.Where(point => point.IsGoodGravity).Select(point => Math.Sqrt(KindOf(point).Offset.VarianceAt(point.GravitySg!.Value))).DefaultIfEmpty(0).Max();
+
+        private static Instrument KindOf(CellarPoint point) =>
+            Instruments.Find(point.Instrument) is { Unit: "SG" } known ? known : Instruments.Find(point.Source == CellarSource.Device ? "floatingSensor" : "hydrometer")!;
 
         /// <summary>Read where it was read, as planned from then on.</summary>
         private TemperatureCourse Temperatures()

@@ -32,6 +32,7 @@ public static class PackageCheck
         {
             Refusals = [], Filled = filled, LeftOver = left, Residual = residual, Volumes = likely,
             PrimingGrams = asked.Priming is null ? null : grams, VolumesBand = asked.Priming is null ? null : (Gas(asked, residual, grams, asked.Litres.High), most),
+            Keg = asked.Fills.FirstOrDefault(fill => fill.IsKeg) is { } keg ? KegService.Of(asked, Math.Min(keg.LitresEach, Math.Max(1, asked.Litres.Likely)), residual, Weakest(asked, keg)) : null,
             Cautions = [.. Cautions(asked)],
         };
     }
@@ -101,7 +102,7 @@ public static class PackageCheck
     {
         string name = fill.Kind.Kind;
         double stored = BottlePressure.GaugeBar(most, Math.Clamp(asked.WarmestStore, ColdestStore, MostCelsius), 0, asked.AirBar);
-        double? rated = fill.Kind.MaxPressure?.Value.Bar, weakest = fill.IsKeg && asked.WeakestPart is { } part ? Math.Min(part, rated ?? part) : rated;
+        double? weakest = Weakest(asked, fill);
         if (fill.Kind.MaxVolumes is null && weakest is null)
         {
             yield return new("package.unrated", $"Nobody says what {name} of this kit may hold: neither volumes of gas nor a pressure.", "Write the maker's figure into the kit. A bottle that was made for still drinks or wine holds none.");
@@ -131,6 +132,9 @@ public static class PackageCheck
             yield return new("package.brimful", $"{name} would be filled to the brim.", "Say in the kit how much it is filled with: a full bottle bursts when its beer warms.");
         }
     }
+
+    private static double? Weakest(PackageQuestion asked, PackageFill fill) =>
+        fill.Kind.MaxPressure?.Value.Bar is var rated && fill.IsKeg && asked.WeakestPart is { } part ? Math.Min(part, rated ?? part) : rated;
 
     private static (FilledPackages[] Filled, double Left) Filled(PackageQuestion asked, double volumes)
     {

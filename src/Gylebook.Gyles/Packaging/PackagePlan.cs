@@ -40,6 +40,9 @@ public sealed record PackagePlan
     /// <summary>The same if as much beer comes out as may (95 %), and if as little: one weight of sugar in more beer or less.</summary>
     public (double Low, double High)? VolumesBand { get; init; }
 
+    /// <summary>How a keg is carbonated and served; null where none is filled.</summary>
+    public KegService? Keg { get; init; }
+
     /// <summary>What can hurt, in full.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 }

@@ -58,6 +58,9 @@ public sealed record PackageQuestion
     /// <summary>Pressure of a keg's other parts, bar above the air: tap, regulator, relief valve, the least of them; null where nobody says.</summary>
     public double? WeakestPart { get; init; }
 
+    /// <summary>How cold kegs are kept, °C.</summary>
+    public double KegCelsius { get; init; } = 4;
+
     /// <summary>Pressure a keg is to be carbonated at in a burst, bar above the air; null for none.</summary>
     public double? BurstBar { get; init; }
 }

@@ -40,6 +40,9 @@ public sealed record PackageWish
     /// <summary>A warm room in summer: judged.</summary>
     public const double UsualStore = 28;
 
+    /// <summary>A fridge, °C: judged.</summary>
+    private const double UsualKeg = 4;
+
     /// <summary>The question it comes to.</summary>
     /// <param name="inputs">What the gyle was brewed from.</param>
     /// <param name="live">Its forecast with all that was read.</param>
@@ -81,7 +84,7 @@ public sealed record PackageWish
                 Litres = litres, Fills = fills, Volumes = volumes, Priming = source, PrimingGrams = PrimingGrams,
                 WarmestSince = WarmestSince ?? Warmest(inputs, fermentation), WarmestStore = WarmestStore,
                 AirBar = BoilingPoint.PressureKilopascals(inputs.Kit.MetresAboveSea) / 100, FoodVolumes = FoodVolumes(inputs, sweet.Where(line => line.Name != source?.Name), litres.Likely), Unending = Unending(inputs), HasForced = hasForced,
-                WeakestPart = WeakestPart, BurstBar = BurstBar,
+                WeakestPart = WeakestPart, BurstBar = BurstBar, KegCelsius = live.Package?.Keg?.Celsius ?? UsualKeg,
             }, null);
     }
 

@@ -28,7 +28,7 @@ internal sealed class CourseInk
 {
     private const double Top = 14, Warm = 64, Letters = 12.5, Layers = 5, KelvinLeast = 4;
     private const string Wort = "var(--wort, #d8a13a)", Soft = "var(--copper-soft, #ecd3c3)", Edge = "var(--edge, #8d8474)";
-    private const double MostNamed = 16;
+    private const double MostNamed = 16, HalfOfWords = 80;
     private static readonly int[] DaySteps = [1, 2, 3, 5, 7, 14];
     private static readonly double[] Steps = [0.002, 0.005, 0.01, 0.02, 0.05];
 
@@ -67,6 +67,7 @@ internal sealed class CourseInk
 
         Marks();
         Today();
+        DoneWords();
         if (isWarm)
         {
             Warmth();
@@ -120,8 +121,17 @@ internal sealed class CourseInk
         _pen.End("linearGradient");
         _pen.End("defs");
         _pen.Element("rect", ("x", left), ("width", right - left), ("y", Top), ("height", _frame.Height - Top), ("fill", $"url(#{_id}-done)"));
+    }
+
+    private void DoneWords()
+    {
+        if (_picture.Done is not { } done)
+        {
+            return;
+        }
+
         string anchor = X(done.Day.Middle) > _frame.Width * 0.8 ? "end" : "middle";
-        double x = anchor == "end" ? _frame.Width - _frame.Right : Math.Max(X(done.Day.Middle), _frame.Left + 80);
+        double x = anchor == "end" ? _frame.Width - _frame.Right : Math.Max(X(done.Day.Middle), _frame.Left + HalfOfWords);
         _pen.Text(done.Likely, null, ("x", x), ("y", Top + 40), ("text-anchor", anchor), ("fill", Ink.Text), ("font-family", Ink.Serif), ("font-weight", 600), ("font-size", 15));
         _pen.Text(done.Between, null, ("x", x), ("y", Top + 58), ("text-anchor", anchor), ("fill", Ink.Faint));
     }

@@ -22,7 +22,7 @@ namespace Gylebook.Web.Demo;
 /// <summary>The demo's gyles: one planned, one on brew day half done, one in the fermenter, one in the glass. Its readings are those of a hidden truth: one draw of the engine's own, which no page tells.</summary>
 internal static class DemoGyles
 {
-    private const string Planned = "Plain Bitter", OnBrewDay = "Chestnut Mild", InFermenter = "Hedgerow Brown";
+    private const string Planned = "Plain Bitter", OnBrewDay = "Chestnut Mild", InFermenter = "Chestnut Mild";
 
     /// <summary>The word and the number of the draw that is true.</summary>
     private const string Truth = "what the shed does not know";
@@ -116,7 +116,7 @@ internal static class DemoGyles
         GyleDay[] additions = [.. GyleDays.Of(gyle.Plan, pitched, pitched).Where(day => day.Key.StartsWith("ferment-", StringComparison.Ordinal))];
         await desk.DoAsync(gyle, [.. additions.Where(day => day.AfterPitch < days[^1]).Select(day => Tap(day.At) with { Kind = ActionKind.Done, Step = day.Key, Stage = "ferment", What = day.Sentence })], cancellation);
         double start = True(truth, BeerReadouts.OriginalGravity), end = True(truth, BeerReadouts.FinalGravity), added = start - True(truth, BeerReadouts.CastGravity);
-        LogisticAttenuation curve = new(start, end, -0.045, 62);
+        LogisticAttenuation curve = new(start, end, -0.04, 75);
         await desk.KeepAsync(
             gyle,
             [

@@ -89,6 +89,22 @@ public sealed class PackageCheckTests
         Assert.NotEmpty(PackageCheck.Of(Sound with { PrimingGrams = 2 * grams }).Refusals);
     }
 
+    /// <summary>38 °F and 12 psi make 2.57 volumes (published chart, within its own 0.05); 30 psi five times leave 805 ppm (computed from a published equation).</summary>
+    [Fact]
+    public void A_keg_is_told_its_pressure_its_haste_and_its_tube()
+    {
+        double celsius = (38 - 32) / 1.8;
+        KegService keg = PackageCheck.Of(Sound with { Fills = [new(Keg, null)], Priming = null, Volumes = 2.57, KegCelsius = celsius, WarmestStore = 10 }).Keg!;
+        Assert.Equal(12 * 0.0689475729, keg.GaugeBar, 0.02);
+        Assert.InRange(keg.PurgeCycles, 6, 8);
+        Assert.True(keg.BurstHours is { } hours && hours.Low < hours.Middle && hours.Middle < hours.High && keg.TasteAfterHours < hours.Low);
+
+        // 12 psi through vinyl of 3/16 inch: 4 ft (published worked value).
+        Assert.Equal(4 * 0.3048, keg.LineMetres, 0.05);
+        Assert.Null(PackageCheck.Of(Sound).Keg);
+        Assert.Equal(1.0, PackageCheck.Of(Sound with { Fills = [new(Keg, null)], Priming = null, WeakestPart = 1, Volumes = 2.4, WarmestStore = 4 }).Keg!.BurstBar);
+    }
+
     private static PackageQuestion Wrong(string what) => what switch
     {
         "nobody read it" => Sound with { Finished = new(FinishedVerdict.NotRead, "", []) },

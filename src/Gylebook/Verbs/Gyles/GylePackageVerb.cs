@@ -138,6 +138,7 @@ internal sealed class GylePackageVerb : GyleVerb<GylePackageVerb.Settings>
                     pen.Number("litres", filled.Litres, 2);
                     pen.Number("storedBar", filled.PressureStored, 2);
                 });
+                pen.Number("regulatorBar", plan.Keg?.GaugeBar, 3);
                 pen.Number("leftOverLitres", plan.IsRefused ? null : plan.LeftOver, 2);
                 pen.Texts("cautions", plan.Cautions);
             }));
@@ -157,6 +158,12 @@ internal sealed class GylePackageVerb : GyleVerb<GylePackageVerb.Settings>
         foreach (FilledPackages filled in plan.Filled)
         {
             Console.WriteLine(Invariant($"{filled.Count} × {filled.Kind}, {filled.Litres:0.0} L; {filled.PressureStored:0.0} bar at {asked.WarmestStore:0} °C."));
+        }
+
+        if (plan.Keg is { } keg)
+        {
+            Console.WriteLine(Invariant($"Set the regulator to {keg.GaugeBar:0.00} bar at {keg.Celsius:0} °C for one to two weeks{(keg is { BurstBar: { } burst, BurstHours: { } hours } ? Invariant($", or {burst:0.0} bar for {hours.Low:0} to {hours.High:0} hours; taste after {keg.TasteAfterHours:0}") : "")}."));
+            Console.WriteLine(Invariant($"{keg.PurgeCycles} fillings of {keg.PurgeBar:0.0} bar drive the air out first; {keg.LineMetres:0.0} m of 3/16 inch vinyl tube."));
         }
 
         foreach (string caution in plan.Cautions)

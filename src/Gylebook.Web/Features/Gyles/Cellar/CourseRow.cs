@@ -19,7 +19,7 @@ public sealed record CourseRow(string Key, string Day, string Gravity, string Wa
 internal static class CourseShown
 {
     private const int MostOfDevices = 40, Foreseen = 6;
-    private const double HoursADay = 24;
+    private const double HoursADay = 24, LeastWide = 0.5;
 
     /// <summary>The drawing.</summary>
     public static CoursePicture Picture(Fermentation of, string title, Shown shown, IReadOnlyList<(double, string)> notes, string? done, string? between)
@@ -33,8 +33,8 @@ internal static class CourseShown
             Read = [.. Gravities(of, CellarSource.Hand).Select(point => Mark(of, point))],
             Sent = [.. Gravities(of, CellarSource.Device).GroupBy(point => point.Instrument).Select(IReadOnlyList<CourseMark> (own) => [.. own.Select(point => Mark(of, point))])],
             Warmth = [.. of.Series.Points.Where(point => point.TemperatureC is not null && !point.Flags.HasFlag(Oddities.TemperatureSpike) && Day(of, point.At) is >= 0 and var day && day <= days).Select(point => (Day(of, point.At), point.TemperatureC!.Value))],
-            Done = done is not null && between is not null && double.IsFinite(of.Fan.DoneHours.Middle)
-                ? (new(0, of.Fan.DoneHours.Low / HoursADay, of.Fan.DoneHours.Middle / HoursADay, Math.Min(days, of.Fan.DoneHours.High / HoursADay)), done, between) : null,
+            Done = done is not null && between is not null && of.Done is var (low, likely, high)
+                ? (new(0, Day(of, low), Day(of, likely), Math.Min(days, Math.Max(Day(of, high), Day(of, low) + LeastWide))), done, between) : null,
         };
     }
 

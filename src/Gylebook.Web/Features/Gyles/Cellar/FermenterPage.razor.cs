@@ -91,7 +91,7 @@ public sealed partial class FermenterPage
         }
 
         _portions = [.. (_live?.Stages ?? []).Where(stage => stage.Stage == Engine.State.Stage.Ferment).Select(stage => stage.Portion).Distinct()];
-        string? done = of.Done is { } when && of.Finished.Verdict is not (FinishedVerdict.Finished or FinishedVerdict.Stuck) ? $"done {Day(when.Likely)}" : null;
+        string? done = of.Done is { } when && of.Finished.Verdict is not (FinishedVerdict.Finished or FinishedVerdict.Stuck) ? when.Likely <= of.Now.AddHours(12) ? "done any day now" : $"done {Day(when.Likely)}" : null;
         _picture = CourseShown.Picture(of, _gyle.Line.Name, Shown, Notes(of), done, of.Done is { } span ? $"{Day(span.Low)} to {Day(span.High)}" : null);
         (_wide, _narrow) = (new(CourseSvg.Wide(_picture)), new(CourseSvg.Narrow(_picture)));
         _rows = [.. CourseShown.Rows(of, _gyle, Shown)];

@@ -111,10 +111,11 @@ public sealed class GlassDesk(Book book, GyleDesk desk, TimeProvider clock)
     }
 
     /// <summary>Keeps the recipe as it is now as its next version, with why.</summary>
-    public Task<NumberedVersion> NextVersionAsync(OpenGyle gyle, string why, CancellationToken cancellation = default)
+    /// <returns>Null where the recipe is still what the gyle was brewed from.</returns>
+    public async Task<NumberedVersion?> NextVersionAsync(OpenGyle gyle, string why, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(gyle);
-        return book.Versions.KeepAsync(gyle.Line.RecipeId, $"after {gyle.Line.Name}: {why.Trim()}", cancellation);
+        return await book.Drafts.FindAsync(gyle.Line.RecipeId, cancellation) is not { } draft || draft.Document == gyle.Plan.Recipe ? null : await book.Versions.KeepAsync(gyle.Line.RecipeId, $"after {gyle.Line.Name}: {why.Trim()}", cancellation);
     }
 
     private async Task<(Guid Id, Kit Kit)?> KitAsync(OpenGyle gyle, CancellationToken cancellation) =>

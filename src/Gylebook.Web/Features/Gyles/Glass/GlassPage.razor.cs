@@ -3,7 +3,6 @@ using Gylebook.Forecast.Learning;
 using Gylebook.Gyles.Tasting;
 using Gylebook.Pictures;
 using Gylebook.Science.Quantities;
-using Gylebook.Store;
 using Gylebook.Web.Features.Gyles.Cellar;
 using Gylebook.Web.Features.Gyles.Packaging;
 using Gylebook.Web.Reading;
@@ -145,7 +144,12 @@ public sealed partial class GlassPage
             return;
         }
 
-        NumberedVersion kept = await Glass.NextVersionAsync(_of!.Gyle, _why);
+        if (await Glass.NextVersionAsync(_of!.Gyle, _why) is not { } kept)
+        {
+            _kept = "The recipe is still what this gyle was brewed from: change it first.";
+            return;
+        }
+
         _kept = Invariant($"Kept as version {kept.Number}.");
         _why = "";
     }

@@ -5,8 +5,6 @@ using Gylebook.Gyles.Packaging;
 using Gylebook.Pictures;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Kits;
-using Gylebook.Science.Boiling;
-using Gylebook.Science.Conditioning;
 using Gylebook.Science.Quantities;
 using Gylebook.Web.Features.Gyles.Cellar;
 using Gylebook.Web.Reading;
@@ -176,10 +174,16 @@ public sealed partial class PackagePage
             yield return (Words.Sentence(filled.Kind), ToldText.Of(Invariant($"{filled.Count} × {filled.Litres / Math.Max(1, filled.Count):0.00} L; {filled.PressureStored:0.0} bar at the warmest it may come to stand"), Shown.Units));
         }
 
-        if (_kinds.Any(row => row.IsChosen && row.IsKeg) && _of!.Live.Package?.Keg is { } keg)
+        if (plan.Keg is { } keg)
         {
-            double bar = KegPressure.GaugeBar(_asked!.Volumes, keg.Celsius, BoilingPoint.PressureKilopascals(_of.Inputs.Kit.MetresAboveSea) / 100);
-            yield return ("Regulator", ToldText.Of(Invariant($"{bar:0.00} bar, kept at {keg.Celsius:0} °C: one to two weeks"), Shown.Units));
+            yield return ("Before it", ToldText.Of(Invariant($"{keg.PurgeCycles} times {keg.PurgeBar:0.0} bar of gas in and out leave less than 100 ppm of oxygen in the empty keg"), Shown.Units));
+            yield return ("Regulator", ToldText.Of(Invariant($"{keg.GaugeBar:0.00} bar, kept at {keg.Celsius:0} °C: one to two weeks"), Shown.Units));
+            if (keg is { BurstBar: { } burst, BurstHours: { } hours })
+            {
+                yield return ("In haste", ToldText.Of(Invariant($"{burst:0.0} bar for {hours.Low:0} to {hours.High:0} hours, {hours.Middle:0} likely; stop after {keg.TasteAfterHours:0} and taste, then set the regulator back"), Shown.Units));
+            }
+
+            yield return ("Tube", ToldText.Of(Invariant($"{keg.LineMetres:0.0} m of 3/16 inch vinyl at a trade's pour; a slow pour wants more"), Shown.Units));
         }
 
         if (plan.LeftOver > 0.05)
