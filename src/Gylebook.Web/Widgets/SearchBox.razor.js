@@ -31,4 +31,6 @@ addEventListener('focusin', event => {
 addEventListener('keyup', () => box?.querySelector('[aria-selected=true]')?.scrollIntoView({ block: 'nearest' }));
 addEventListener('scroll', place, { passive: true, capture: true });
 addEventListener('resize', place);
+// What comes later (bands, findings) moves the field without a scroll.
+new ResizeObserver(place).observe(document.body);
 visualViewport?.addEventListener('resize', place);

@@ -24,6 +24,9 @@ public sealed class RecipeSearchTests(ChromiumFixture chromium)
             await field.EvaluateAsync("(field, block) => { field.blur(); field.scrollIntoView({ block }); }", block);
             await field.FocusAsync();
             await list.WaitForAsync();
+
+            // Bands that arrive meanwhile move the page: it is to settle, and the list with it.
+            await tab.Page.WaitForTimeoutAsync(500);
             double[] ends = await list.EvaluateAsync<double[]>("list => { const box = list.getBoundingClientRect(); return [box.top, box.bottom, box.left, box.right]; }");
             Assert.True(ends[0] >= 0 && ends[1] <= height && ends[2] >= 0 && ends[3] <= width, $"{stage} at its {block}: {string.Join(", ", ends)}");
             Assert.True(ends[1] - ends[0] > 100, $"{stage} at its {block}: {ends[1] - ends[0]} px is no list.");
