@@ -32,7 +32,7 @@ public static class PackageCheck
         {
             Refusals = [], Filled = filled, LeftOver = left, Residual = residual, Volumes = likely,
             PrimingGrams = asked.Priming is null ? null : grams, VolumesBand = asked.Priming is null ? null : (Gas(asked, residual, grams, asked.Litres.High), most),
-            Keg = asked.Fills.FirstOrDefault(fill => fill.IsKeg) is { } keg ? KegService.Of(asked, Math.Min(keg.LitresEach, Math.Max(1, asked.Litres.Likely)), residual, Weakest(asked, keg)) : null,
+            Keg = asked.Fills.FirstOrDefault(fill => fill.IsKeg) is { } keg ? KegOnTap.Of(asked, Math.Min(keg.LitresEach, Math.Max(1, asked.Litres.Likely)), residual, Weakest(asked, keg)) : null,
             Cautions = [.. Cautions(asked)],
         };
     }

@@ -41,7 +41,7 @@ public sealed record PackagePlan
     public (double Low, double High)? VolumesBand { get; init; }
 
     /// <summary>How a keg is carbonated and served; null where none is filled.</summary>
-    public KegService? Keg { get; init; }
+    public KegOnTap? Keg { get; init; }
 
     /// <summary>What can hurt, in full.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];

@@ -53,7 +53,7 @@ public sealed class BookVersions
                 : null,
             cancellation);
 
-    /// <summary>Keeps the draft as it stands, under the next number; under the last one where neither text nor note is new.</summary>
+    /// <summary>Keeps the draft as it stands, under the next number; under the last one where the text is the same.</summary>
     public async Task<NumberedVersion> KeepAsync(Guid id, string? note = null, CancellationToken cancellation = default)
     {
         long revision = 0;
@@ -79,8 +79,7 @@ public sealed class BookVersions
         BookContext context, IDraftRow draft, CutReason reason, string? note, CancellationToken cancellation)
     {
         VersionRow? latest = await Of(context, draft.OwnerId).FirstOrDefaultAsync(cancellation);
-        bool saysMore = reason == CutReason.Kept && !string.IsNullOrWhiteSpace(note) && note != latest?.Note;
-        if (latest is not null && latest.Document == draft.Document && !saysMore)
+        if (latest is not null && latest.Document == draft.Document)
         {
             return Show(latest);
         }

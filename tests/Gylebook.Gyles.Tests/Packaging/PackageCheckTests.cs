@@ -94,7 +94,7 @@ public sealed class PackageCheckTests
     public void A_keg_is_told_its_pressure_its_haste_and_its_tube()
     {
         double celsius = (38 - 32) / 1.8;
-        KegService keg = PackageCheck.Of(Sound with { Fills = [new(Keg, null)], Priming = null, Volumes = 2.57, KegCelsius = celsius, WarmestStore = 10 }).Keg!;
+        KegOnTap keg = PackageCheck.Of(Sound with { Fills = [new(Keg, null)], Priming = null, Volumes = 2.57, KegCelsius = celsius, WarmestStore = 10 }).Keg!;
         Assert.Equal(12 * 0.0689475729, keg.GaugeBar, 0.02);
         Assert.InRange(keg.PurgeCycles, 6, 8);
         Assert.True(keg.BurstHours is { } hours && hours.Low < hours.Middle && hours.Middle < hours.High && keg.TasteAfterHours < hours.Low);

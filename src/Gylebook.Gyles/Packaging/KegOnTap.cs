@@ -13,7 +13,7 @@ namespace Gylebook.Gyles.Packaging;
 /// <param name="PurgeCycles">Fillings with gas and lettings out that leave less than 100 ppm of oxygen in an empty keg, at <paramref name="PurgeBar"/>.</param>
 /// <param name="PurgeBar">Pressure of each, bar above the air.</param>
 /// <param name="LineMetres">Vinyl tube of 3/16 inch that takes the pressure away at a trade's pour, without lift; above 0.</param>
-public sealed record KegService(double Celsius, double GaugeBar, int PurgeCycles, double PurgeBar, double LineMetres)
+public sealed record KegOnTap(double Celsius, double GaugeBar, int PurgeCycles, double PurgeBar, double LineMetres)
 {
     private const double UsualBurst = 2, LeastOxygen = 1e-4;
 
@@ -31,15 +31,15 @@ public sealed record KegService(double Celsius, double GaugeBar, int PurgeCycles
     /// <param name="litres">Beer in one keg, L.</param>
     /// <param name="residual">Gas in it, volumes.</param>
     /// <param name="weakest">Rating of its weakest part, bar; null where nobody says.</param>
-    public static KegService Of(PackageQuestion asked, double litres, double residual, double? weakest)
+    public static KegOnTap Of(PackageQuestion asked, double litres, double residual, double? weakest)
     {
         ArgumentNullException.ThrowIfNull(asked);
         double gauge = Math.Max(0, KegPressure.GaugeBar(asked.Volumes, asked.KegCelsius, asked.AirBar)), burst = Math.Min(UsualBurst, weakest ?? UsualBurst);
         double end = KegPressure.VolumesAt(burst, asked.KegCelsius, asked.AirBar);
         Quantiles days = BurstCarbonation.TimeDaysOf(litres);
-        KegService service = new(asked.KegCelsius, gauge, (int)Math.Ceiling(Purging.Cycles(Purging.OxygenInAir, LeastOxygen, burst, asked.AirBar)), burst, BeerLine.Metres(gauge, 0, 0, BeerLine.Tubes[0].BarPerMetre));
-        return burst <= gauge || end <= asked.Volumes || asked.Volumes <= residual ? service
-            : service with { BurstBar = burst, BurstHours = new(Hours(days.Low), Hours(days.Middle), Hours(days.High)) };
+        KegOnTap keg = new(asked.KegCelsius, gauge, (int)Math.Ceiling(Purging.Cycles(Purging.OxygenInAir, LeastOxygen, burst, asked.AirBar)), burst, BeerLine.Metres(gauge, 0, 0, BeerLine.Tubes[0].BarPerMetre));
+        return burst <= gauge || end <= asked.Volumes || asked.Volumes <= residual ? keg
+            : keg with { BurstBar = burst, BurstHours = new(Hours(days.Low), Hours(days.Middle), Hours(days.High)) };
 
         double Hours(double timeDays) => 24 * BurstCarbonation.DaysUntil(residual, end, asked.Volumes, timeDays);
     }
