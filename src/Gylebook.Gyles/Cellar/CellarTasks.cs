@@ -18,7 +18,7 @@ internal static class CellarTasks
     /// <param name="celsius">How warm it was to start, °C; null where nobody says.</param>
     public static IReadOnlyList<CellarTask> Of(Fermentation of, IReadOnlyList<GyleDay> days, IReadOnlySet<string> done, double? celsius)
     {
-        Stillness? last = Stillness.Of(of.Series.Points) is [{ } first, ..] ? first : null;
+        Stillness? last = of.Read.FirstOrDefault();
         IEnumerable<CellarTask> now = of.Finished.Verdict switch
         {
             FinishedVerdict.NotRead => [Read("It is the only thing that tells.")],

@@ -32,6 +32,12 @@ public sealed record Fermentation
     /// <summary>All that was read.</summary>
     public required CellarSeries Series { get; init; }
 
+    /// <summary>What each instrument's last days say, the one read last first.</summary>
+    public required IReadOnlyList<Stillness> Read { get; init; }
+
+    /// <summary>The forecast it starts from: with all that was read before the pitch, and nothing since.</summary>
+    public required BrewForecast Before { get; init; }
+
     /// <summary>How it goes on, in hours since the pitch.</summary>
     public required CourseFan Fan { get; init; }
 
@@ -117,14 +123,15 @@ public sealed record Fermentation
             CourseReading[] readings = [.. Readings(addedHours is null ? 0 : added, addedHours ?? 0)];
             double[] hours = Grid();
             CourseFan fan = CourseForecast.Of(prior, readings, hours, plan.Seed), planned = readings.Length == 0 ? fan : CourseForecast.Of(prior, [], hours, plan.Seed);
+            IReadOnlyList<Stillness> read = Stillness.Of(series.Points);
             FinishedAnswer finished = FinishedCheck.Of(new FinishedQuestion
             {
-                Read = Stillness.Of(series.Points), Expected = Quantiles.Of([.. ends]), Forced = Forced(), Additions = additions, Now = now,
+                Read = read, Expected = Quantiles.Of([.. ends]), Forced = Forced(), Additions = additions, Now = now,
                 Celsius = series.Points.LastOrDefault(point => point.TemperatureC is not null)?.TemperatureC, PlannedCelsius = PlannedCelsius(Hours(now)),
             });
             Fermentation made = new()
             {
-                Pitched = pitched, Now = now, Series = series, Fan = fan, Planned = planned, Expected = Quantiles.Of([.. ends]),
+                Pitched = pitched, Now = now, Series = series, Read = read, Before = forecast, Fan = fan, Planned = planned, Expected = Quantiles.Of([.. ends]),
                 Added = addedHours is null ? 0 : added, AddedHours = addedHours, Finished = finished, ToDo = [],
             };
             return made with { ToDo = CellarTasks.Of(made, _days, DoneDays(), PlannedCelsius(0)) };

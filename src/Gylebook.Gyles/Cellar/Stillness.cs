@@ -55,15 +55,9 @@ public sealed record Stillness(string Instrument, double Last, DateTimeOffset At
         [
             .. points.Where(point => (last - point.At).TotalDays <= Window + Grace)
                 .GroupBy(point => (int)(last - point.At).TotalDays).OrderByDescending(day => day.Key)
-                .Select(day => (Median([.. day.Select(point => point.GravitySg!.Value)]), day.Min(point => point.At))),
+                .Select(day => (DeviceClock.Median([.. day.Select(point => point.GravitySg!.Value)]), day.Min(point => point.At))),
         ];
         return new(
             instrument, days[^1].Gravity, last, days[0].Gravity - days[^1].Gravity, days.Max(day => day.Gravity) - days.Min(day => day.Gravity), (last - days[0].First).TotalDays);
-    }
-
-    private static double Median(double[] values)
-    {
-        Array.Sort(values);
-        return (values[values.Length / 2] + values[(values.Length - 1) / 2]) / 2;
     }
 }

@@ -1,5 +1,4 @@
 using Gylebook.Gyles.Cellar;
-using Gylebook.Science.Boiling;
 using Gylebook.Science.Conditioning;
 using Gylebook.Science.Quantities;
 
@@ -19,7 +18,7 @@ public static class PackageCheck
     public static PackagePlan Of(PackageQuestion asked)
     {
         ArgumentNullException.ThrowIfNull(asked);
-        double residual = ResidualCarbonDioxide.VolumesAt(asked.WarmestSince, asked.AirBar / BarPerAtmosphere * BoilingPoint.KilopascalsPerAtmosphere);
+        double residual = ResidualCarbonDioxide.VolumesAt(asked.WarmestSince, 100 * asked.AirBar);
         double grams = Grams(asked, residual), likely = Gas(asked, residual, grams, asked.Litres.Likely), most = Gas(asked, residual, grams, asked.Litres.Low);
         PackageRefusal[] refusals = [.. Unfinished(asked), .. Missing(asked), .. Sugar(asked, residual), .. asked.Fills.SelectMany(fill => Ratings(asked, fill, likely, most))];
         if (refusals.Length > 0)
@@ -36,8 +35,6 @@ public static class PackageCheck
             Cautions = [.. Cautions(asked)],
         };
     }
-
-    private const double BarPerAtmosphere = 1.01325;
 
     private static double Grams(PackageQuestion asked, double residual) => asked.Priming is not { } priming ? 0
         : asked.PrimingGrams ?? (Math.Max(0, asked.Volumes - residual - asked.FoodVolumes) * Carbonation.GramsPerLitreInOneVolume * asked.Litres.Likely / priming.GasGramsPerGram);

@@ -1,6 +1,7 @@
 using Gylebook.Engine.Readouts;
 using Gylebook.Gyles.Cellar;
 using Gylebook.Recipes.Kits;
+using Gylebook.Science.Boiling;
 
 namespace Gylebook.Gyles.Packaging;
 
@@ -13,7 +14,7 @@ public sealed record PackageFill(PackageKind Kind, int? Count)
     public double LitresEach => (Kind.Fill ?? Kind.Brim).Value.Litres;
 
     /// <summary>Whether gas comes from a cylinder: a keg or a cask that is told a pressure.</summary>
-    public bool IsKeg => Kind.Kind.Contains("keg", StringComparison.OrdinalIgnoreCase);
+    public bool IsKeg => Kind.IsKeg;
 }
 
 /// <summary>What is known and wanted before beer is packaged.</summary>
@@ -44,7 +45,7 @@ public sealed record PackageQuestion
     public required double WarmestStore { get; init; }
 
     /// <summary>Air outside, bar.</summary>
-    public double AirBar { get; init; } = 1.01325;
+    public double AirBar { get; init; } = BoilingPoint.KilopascalsPerAtmosphere / 100;
 
     /// <summary>Gas that foods and syrups make in the package, as the engine counts it, volumes.</summary>
     public double FoodVolumes { get; init; }

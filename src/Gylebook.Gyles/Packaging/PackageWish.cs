@@ -1,4 +1,3 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Report;
@@ -105,7 +104,7 @@ public sealed record PackageWish
         sweet.Sum(line => 1000 * line.Kilograms * (PrimingSource.Of(line.Name, inputs.Larder)?.GasGramsPerGram ?? 0)) / Math.Max(0.1, litres) / Carbonation.GramsPerLitreInOneVolume;
 
     private static string[] Unending(GyleInputs inputs) =>
-        [.. Forecaster.Plan(inputs.Recipe, inputs.Kit, inputs.Larder, inputs.Water).Brew.Lines.Where(line => line.Yeast is { Id: "brettanomyces" } or { DextrinShare.Ratio: > 0 }).Select(line => line.Name).Distinct()];
+        [.. Forecaster.Plan(inputs.Recipe, inputs.Kit, inputs.Larder, inputs.Water).Brew.Lines.Where(line => line.Yeast is { FermentsWhatOthersLeave: true }).Select(line => line.Name).Distinct()];
 }
 
 /// <summary>What was packaged, as the log keeps it.</summary>
@@ -122,22 +121,10 @@ public static class PackagedDetail
             ["volumes"] = plan.Volumes is { } volumes ? Math.Round(volumes, 2) : null,
             ["priming"] = plan.PrimingGrams is { } grams ? new JsonObject { ["what"] = asked.Priming!.Name, ["grams"] = Math.Round(grams, 1) } : null,
             ["warmest"] = asked.WarmestSince, ["store"] = asked.WarmestStore,
-        }.ToJsonString(Plain);
+        }.ToJsonString(DetailText.Plain);
     }
-
-    private static readonly JsonSerializerOptions Plain = new() { Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>What was packaged, of an entry of the log; null where it cannot be read.</summary>
-    public static IReadOnlyList<FilledPackages>? Read(string? detail)
-    {
-        try
-        {
-            return detail is null || JsonNode.Parse(detail)?["packages"] is not JsonArray packages ? null
-                : [.. packages.OfType<JsonObject>().Select(one => new FilledPackages((string?)one["kind"] ?? "", (int?)one["count"] ?? 0, (double?)one["litres"] ?? 0, 0))];
-        }
-        catch (JsonException)
-        {
-            return null;
-        }
-    }
+    public static IReadOnlyList<FilledPackages>? Read(string? detail) => DetailText.Parsed(detail)?["packages"] is not JsonArray packages ? null
+        : [.. packages.OfType<JsonObject>().Select(one => new FilledPackages((string?)one["kind"] ?? "", (int?)one["count"] ?? 0, (double?)one["litres"] ?? 0, 0))];
 }

@@ -1,5 +1,3 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using Gylebook.Science.Senses;
 
@@ -22,15 +20,13 @@ public sealed record TasteMark(string Scale, string Low, string High, double Val
 /// <param name="Notes">In words; empty for none.</param>
 public sealed record Tasted(string Taster, IReadOnlyList<TasteMark> Marks, string Notes)
 {
-    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>As the log keeps it.</summary>
     public string Write() => new JsonObject
     {
         ["taster"] = Taster,
         ["marks"] = new JsonArray([.. Marks.Select(mark => new JsonObject { ["scale"] = mark.Scale, ["low"] = mark.Low, ["high"] = mark.High, ["value"] = mark.Value })]),
         ["notes"] = Notes,
-    }.ToJsonString(Plain);
+    }.ToJsonString(DetailText.Plain);
 
     /// <summary>Of an entry of the log; null where it cannot be read.</summary>
     public static Tasted? Read(string? detail) => DetailText.Parsed(detail) is { } node && node["marks"] is JsonArray marks
@@ -63,26 +59,9 @@ public sealed record Compared(TasteTest Test, int Tasters, int Right, string Abo
     public string? Wrong => Tasters is < 1 or > 500 ? Invariant($"tasters: {Tasters}; must be from 1 to 500") : Right < 0 || Right > Tasters ? Invariant($"right: {Right}; must be from 0 to {Tasters}, the number of tasters") : null;
 
     /// <summary>As the log keeps it.</summary>
-    public string Write() => new JsonObject { ["test"] = Name, ["tasters"] = Tasters, ["right"] = Right, ["about"] = About }.ToJsonString();
+    public string Write() => new JsonObject { ["test"] = Name, ["tasters"] = Tasters, ["right"] = Right, ["about"] = About }.ToJsonString(DetailText.Plain);
 
     /// <summary>Of an entry of the log; null where it cannot be read.</summary>
     public static Compared? Read(string? detail) => DetailText.Parsed(detail) is { } node && Names.TryGetValue((string?)node["test"] ?? "", out TasteTest test)
         ? new(test, (int?)node["tasters"] ?? 0, (int?)node["right"] ?? 0, (string?)node["about"] ?? "") : null;
-}
-
-/// <summary>Details of the log as JSON.</summary>
-internal static class DetailText
-{
-    /// <summary>The object; null where it is none.</summary>
-    public static JsonObject? Parsed(string? detail)
-    {
-        try
-        {
-            return detail is null ? null : JsonNode.Parse(detail) as JsonObject;
-        }
-        catch (JsonException)
-        {
-            return null;
-        }
-    }
 }

@@ -12,7 +12,7 @@ public sealed record VesselPlan(string? Fermenter, string? Keg)
     public static bool WantsKeg(Recipe recipe)
     {
         ArgumentNullException.ThrowIfNull(recipe);
-        return recipe.Package.In.Contains("keg", StringComparison.OrdinalIgnoreCase);
+        return PackageKind.IsKegCalled(recipe.Package.In);
     }
 
     /// <summary>The stays: in the fermenter from the day of the cast to the day of packaging, in the keg from then until somebody says that it is empty.</summary>

@@ -18,6 +18,9 @@ public sealed record YeastStyle(
     string Id, string Name, Fraction MaltoseShare, Fraction MaltotrioseShare, Fraction DextrinShare,
     Temperature Low, Temperature High, double PitchRate, Provenance Provenance)
 {
+    /// <summary>Whether it ferments what other yeast leaves: standing still is not its end.</summary>
+    public bool FermentsWhatOthersLeave => Id == "brettanomyces" || DextrinShare.Ratio > 0;
+
     /// <summary>Low end of its usual apparent attenuation; null when unknown. To compare with, not to reckon from.</summary>
     public Fraction? AttenuationLow { get; init; }
 

@@ -132,7 +132,18 @@ public sealed record PackageKind(
     Entered<VolumeAt20C> Brim,
     Entered<VolumeAt20C>? Fill,
     Entered<Carbonation>? MaxVolumes,
-    Entered<GaugePressure>? MaxPressure);
+    Entered<GaugePressure>? MaxPressure)
+{
+    /// <summary>Whether it is a keg: its name says so.</summary>
+    public bool IsKeg => IsKegCalled(Kind);
+
+    /// <summary>Whether packages of that name are kegs.</summary>
+    public static bool IsKegCalled(string kind)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return kind.Contains("keg", StringComparison.OrdinalIgnoreCase);
+    }
+}
 
 /// <summary>How far the instruments may be off, as typed: "± 0.001".</summary>
 /// <param name="Hydrometer">In specific gravity.</param>

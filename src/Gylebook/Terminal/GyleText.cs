@@ -177,5 +177,5 @@ internal static class GyleText
 
     private static string When(DateTimeOffset instant) => instant.ToLocalTime().ToString("d MMM yyyy HH:mm", CultureInfo.InvariantCulture);
 
-    private static string? Stamp(DateTimeOffset? instant) => instant?.ToUniversalTime().ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
+    public static string? Stamp(DateTimeOffset? instant) => instant?.ToUniversalTime().ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
 }

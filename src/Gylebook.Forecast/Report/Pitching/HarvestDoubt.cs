@@ -29,7 +29,7 @@ internal static class HarvestDoubt
             .Select(l => $"{l.Name} settles with the yeast").Distinct(),
         .. When(figures[BeerReadouts.AlcoholByVolume] > TiringAlcohol, "yeast tires in ", figures[BeerReadouts.AlcoholByVolume], " % of alcohol", TiringAlcohol),
         .. When(figures[BeerReadouts.Bitterness] > CoatingBitterness, "hop bitters coat yeast at ", figures[BeerReadouts.Bitterness], " IBU", CoatingBitterness),
-        .. brew.Lines.Where(l => l.Yeast is { Id: "brettanomyces" } or { DextrinShare.Ratio: > 0 })
+        .. brew.Lines.Where(l => l.Yeast is { FermentsWhatOthersLeave: true })
             .Select(l => $"{l.Name} ferments what other yeast leaves: one cell of it in the next beer is too many").Distinct(),
     ];
 

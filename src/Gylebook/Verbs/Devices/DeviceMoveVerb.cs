@@ -43,7 +43,7 @@ internal sealed class DeviceMoveVerb : AsyncCommand<DeviceMoveVerb.Settings>
         }
 
         await using Book book = opened;
-        if (await FoundGyle.DeviceAsync(book, settings.Name, cancellationToken) is not { } device)
+        if (await FoundDevice.DeviceAsync(book, settings.Name, cancellationToken) is not { } device)
         {
             return 1;
         }

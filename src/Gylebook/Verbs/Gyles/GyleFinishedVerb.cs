@@ -19,7 +19,7 @@ internal sealed class GyleFinishedVerb : GyleVerb<GyleFinishedVerb.Settings>
     /// <summary>Tells it.</summary>
     internal static async Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, bool json, CancellationToken cancellation)
     {
-        if (await new CellarDesk(desk.Book, desk, TimeProvider.System).OpenAsync(gyle, cancellation: cancellation) is not { } of)
+        if (await new CellarDesk(desk, TimeProvider.System).OpenAsync(gyle, cancellation: cancellation) is not { } of)
         {
             Console.Error.WriteLine(CommandLine.OneLine(gyle.Pitched is null ? $"\"{gyle.Line.Name}\" was not pitched yet: gylebook gyle do \"{gyle.Line.Name}\" --step pitch says so." : "This program can no longer read the files of the plan."));
             return 1;
@@ -68,12 +68,12 @@ internal sealed class GyleFinishedVerb : GyleVerb<GyleFinishedVerb.Settings>
             pen.Number("likely", of.Fan.End.Middle, 4);
             pen.Number("high", of.Fan.End.High, 4);
         });
-        pen.Text("doneLow", Stamp(of.Done?.Low));
-        pen.Text("done", Stamp(of.Done?.Likely));
-        pen.Text("doneHigh", Stamp(of.Done?.High));
+        pen.Text("doneLow", GyleText.Stamp(of.Done?.Low));
+        pen.Text("done", GyleText.Stamp(of.Done?.Likely));
+        pen.Text("doneHigh", GyleText.Stamp(of.Done?.High));
         pen.List("toDo", of.ToDo, task =>
         {
-            pen.Text("at", Stamp(task.At));
+            pen.Text("at", GyleText.Stamp(task.At));
             pen.Text("what", task.What);
             pen.Text("why", task.Why);
             pen.Texts("cautions", task.Cautions);
@@ -81,6 +81,4 @@ internal sealed class GyleFinishedVerb : GyleVerb<GyleFinishedVerb.Settings>
     }
 
     private static string Day(DateTimeOffset at) => at.ToLocalTime().ToString("ddd d MMM", CultureInfo.InvariantCulture);
-
-    private static string? Stamp(DateTimeOffset? at) => at?.ToUniversalTime().ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
 }

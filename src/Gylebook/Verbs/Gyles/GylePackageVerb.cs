@@ -69,7 +69,7 @@ internal sealed class GylePackageVerb : GyleVerb<GylePackageVerb.Settings>
     /// <inheritdoc/>
     protected override async Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, Settings settings, CancellationToken cancellation)
     {
-        PackageDesk packages = new(desk, new CellarDesk(desk.Book, desk, TimeProvider.System), TimeProvider.System);
+        PackageDesk packages = new(desk, new CellarDesk(desk, TimeProvider.System), TimeProvider.System);
         if (await packages.OpenAsync(gyle, cancellation) is not { } of)
         {
             Console.Error.WriteLine("This program can no longer read the files of the plan.");

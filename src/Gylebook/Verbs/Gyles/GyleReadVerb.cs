@@ -165,7 +165,7 @@ internal sealed class GyleReadVerb : GyleVerb<GyleReadVerb.Settings>
     /// <summary>A forced ferment says where the wort ends, and nothing of the beer itself.</summary>
     private static async Task<int> ForcedAsync(GyleDesk desk, OpenGyle gyle, Settings settings, CancellationToken cancellation)
     {
-        IReadOnlyList<Finding> findings = await new CellarDesk(desk.Book, desk, TimeProvider.System).ReadAsync(
+        IReadOnlyList<Finding> findings = await new CellarDesk(desk, TimeProvider.System).ReadAsync(
             gyle, new TypedFermentReading { Gravity = settings.Gravity ?? "", Temperature = settings.Temperature ?? "", IsDegassed = settings.Degassed, IsForced = true }, cancellation);
         if (findings.Any(finding => finding.Severity == Severity.Error))
         {

@@ -93,7 +93,7 @@ internal sealed class GyleTasteVerb : GyleVerb<GyleTasteVerb.Settings>
     /// <inheritdoc/>
     protected override async Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, Settings settings, CancellationToken cancellation)
     {
-        GlassDesk glass = new(desk.Book, desk, TimeProvider.System);
+        GlassDesk glass = new(desk, TimeProvider.System);
         if (settings.Asked() is not { } asked)
         {
             await glass.TasteAsync(gyle, new Tasted(settings.By!.Trim(), settings.Marks() ?? [], settings.Note?.Trim() ?? ""), cancellation);

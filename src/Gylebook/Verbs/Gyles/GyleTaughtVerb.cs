@@ -27,7 +27,7 @@ internal sealed class GyleTaughtVerb : GyleVerb<GyleTaughtVerb.Settings>
     /// <inheritdoc/>
     protected override async Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, Settings settings, CancellationToken cancellation)
     {
-        GlassDesk glass = new(desk.Book, desk, TimeProvider.System);
+        GlassDesk glass = new(desk, TimeProvider.System);
         OpenGlass of = await GlassDesk.OpenAsync(gyle, cancellation);
         KitLearning? learning = of.Held.Count > 0 ? await glass.TaughtAsync(gyle, cancellation) : null;
         ProposedFigure[] figures = [.. (learning?.Figures ?? []).Where(figure => figure.IsTaught)];

@@ -37,12 +37,8 @@ internal abstract class GyleVerb<TSettings> : AsyncCommand<TSettings>
 
         await using Book book = opened;
         GyleDesk desk = new(book, TimeProvider.System);
-        IReadOnlyList<GyleLine> found = await book.Gyles.FindAsync(settings.Gyle, cancellationToken);
-        if (found is not [var line])
+        if (await FoundGyle.OneAsync(book, settings.Gyle, cancellationToken) is not { } line)
         {
-            Console.Error.WriteLine(CommandLine.OneLine(found.Count == 0
-                ? $"There is no gyle \"{settings.Gyle}\" in the book; gylebook gyle list tells those there are."
-                : $"\"{settings.Gyle}\" may be {string.Join(" or ", found.Select(gyle => $"\"{gyle.Name}\""))}: say which."));
             return 1;
         }
 

@@ -5,15 +5,13 @@ using Gylebook.Gyles.Plans;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Readings;
-using Gylebook.Store;
 
 namespace Gylebook.Web.Features.Gyles.Cellar;
 
 /// <summary>A gyle in the fermenter, as pages and terminal work with it.</summary>
-/// <param name="book">The book.</param>
 /// <param name="desk">The gyles.</param>
 /// <param name="clock">The time.</param>
-public sealed class CellarDesk(Book book, GyleDesk desk, TimeProvider clock)
+public sealed class CellarDesk(GyleDesk desk, TimeProvider clock)
 {
     /// <summary>The fermentation as it stands; null before the pitch, and where this program can no longer read the plan.</summary>
     /// <param name="gyle">The gyle.</param>
@@ -29,7 +27,7 @@ public sealed class CellarDesk(Book book, GyleDesk desk, TimeProvider clock)
 
         DateTimeOffset now = clock.GetUtcNow();
         GyleReading[] own = [.. gyle.Log.Readings.Where(reading => portion is null || SettledReadings.PortionOf(reading) is not { } of || of == portion)];
-        CellarSeries series = CellarSeries.Of(await book.Sensors.SentAsync([gyle.Whole], cancellation), own, new CellarSpan(pitched, gyle.Packaged), now);
+        CellarSeries series = CellarSeries.Of(await desk.Book.Sensors.SentAsync([gyle.Whole], cancellation), own, new CellarSpan(pitched, gyle.Packaged), now);
         return await Task.Run(
             () =>
             {

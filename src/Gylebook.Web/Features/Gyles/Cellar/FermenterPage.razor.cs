@@ -82,9 +82,8 @@ public sealed partial class FermenterPage
             return;
         }
 
-        Task<BrewForecast?> live = Task.Run(() => gyle?.Live());
         Fermentation? reckoned = gyle is not null ? await Cellar.OpenAsync(gyle, _portion) : null;
-        (_gyle, _of, _live, _isLoaded) = (gyle, reckoned, await live, true);
+        (_gyle, _of, _live, _isLoaded) = (gyle, reckoned, await Task.Run(() => gyle?.Live(reckoned)), true);
         if (_gyle is null || _of is not { } of)
         {
             return;
@@ -190,7 +189,7 @@ public sealed partial class FermenterPage
             }
         }
 
-        if (Stillness.Of(of.Series.Points) is [{ } last, ..] && of.Planned.Gravities[0].Middle is > 1 and var first)
+        if (of.Read is [{ } last, ..] && of.Planned.Gravities[0].Middle is > 1 and var first)
         {
             yield return ("Fallen so far", Shown.Percent(100 * (first - last.Last) / (first - 1)), $"of {Shown.Percent(100 * (first - of.Fan.End.Middle) / (first - 1))} at the end");
         }
@@ -199,7 +198,7 @@ public sealed partial class FermenterPage
     /// <summary>Gas that what is left to fall would make in a closed bottle: by stoichiometry of a disaccharide, on extract of four grams a litre for each point.</summary>
     private static string Left(Fermentation of)
     {
-        double last = Stillness.Of(of.Series.Points) is [{ } still, ..] ? still.Last : of.Planned.Gravities[0].Middle;
+        double last = of.Read is [{ } still, ..] ? still.Last : of.Planned.Gravities[0].Middle;
         double points = 1000 * (last - of.Fan.End.Low);
         return points < 0.5 ? "Bottles burst where sugar is left, and nobody has seen it stand still yet."
             : Invariant($"Up to {points:0} points may be left to fall: {points * ResidualExtract.VolumesAPoint:0.0} volumes of gas on top of what you prime, and bottles burst.");

@@ -30,10 +30,9 @@ public sealed record OpenGlass(
 }
 
 /// <summary>Tasting, pouring and learning, as pages and terminal work with them.</summary>
-/// <param name="book">The book.</param>
 /// <param name="desk">The gyles.</param>
 /// <param name="clock">The time.</param>
-public sealed class GlassDesk(Book book, GyleDesk desk, TimeProvider clock)
+public sealed class GlassDesk(GyleDesk desk, TimeProvider clock)
 {
     /// <summary>The gyle in the glass.</summary>
     public static async Task<OpenGlass> OpenAsync(OpenGyle gyle, CancellationToken cancellation = default)
@@ -75,7 +74,7 @@ public sealed class GlassDesk(Book book, GyleDesk desk, TimeProvider clock)
         }
 
         List<FinishedGyle> finished = [];
-        foreach (GyleLine line in (await book.Gyles.ListAsync(cancellation)).Where(line => line.KitId == gyle.Line.KitId && (line.Id == gyle.Line.Id || line.Status >= GyleStatus.Packaged)).OrderBy(line => line.Started))
+        foreach (GyleLine line in (await desk.Book.Gyles.ListAsync(cancellation)).Where(line => line.KitId == gyle.Line.KitId && (line.Id == gyle.Line.Id || line.Status >= GyleStatus.Packaged)).OrderBy(line => line.Started))
         {
             if (await desk.OpenAsync(line.Id, cancellation) is { Taken.Count: > 0 } other && GyleInputs.Of(other.Plan) is { } inputs)
             {
@@ -94,13 +93,13 @@ public sealed class GlassDesk(Book book, GyleDesk desk, TimeProvider clock)
         ArgumentNullException.ThrowIfNull(learning);
         if (isTaken)
         {
-            if (gyle.Line.KitId is not { } id || await book.Kits.Drafts.FindAsync(id, cancellation) is not { } draft)
+            if (gyle.Line.KitId is not { } id || await desk.Book.Kits.Drafts.FindAsync(id, cancellation) is not { } draft)
             {
                 return false;
             }
 
             string text = KitFile.Write(learning.Accepted([figure], DateOnly.FromDateTime(clock.GetLocalNow().DateTime)));
-            if (await book.Kits.Drafts.SaveAsync(id, draft.Revision, text, $"took {figure} from {gyle.Line.Name}", "glass", cancellation) is not DraftSave.Saved)
+            if (await desk.Book.Kits.Drafts.SaveAsync(id, draft.Revision, text, $"took {figure} from {gyle.Line.Name}", "glass", cancellation) is not DraftSave.Saved)
             {
                 return false;
             }
@@ -115,11 +114,11 @@ public sealed class GlassDesk(Book book, GyleDesk desk, TimeProvider clock)
     public async Task<NumberedVersion?> NextVersionAsync(OpenGyle gyle, string why, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(gyle);
-        return await book.Drafts.FindAsync(gyle.Line.RecipeId, cancellation) is not { } draft || draft.Document == gyle.Plan.Recipe ? null : await book.Versions.KeepAsync(gyle.Line.RecipeId, $"after {gyle.Line.Name}: {why.Trim()}", cancellation);
+        return await desk.Book.Drafts.FindAsync(gyle.Line.RecipeId, cancellation) is not { } draft || draft.Document == gyle.Plan.Recipe ? null : await desk.Book.Versions.KeepAsync(gyle.Line.RecipeId, $"after {gyle.Line.Name}: {why.Trim()}", cancellation);
     }
 
     private async Task<(Guid Id, Kit Kit)?> KitAsync(OpenGyle gyle, CancellationToken cancellation) =>
-        gyle.Line.KitId is { } id && await book.Kits.FindAsync(id, cancellation) is { } sheet && KitFile.Read(sheet.Document).Value is { } kit ? (id, kit) : null;
+        gyle.Line.KitId is { } id && await desk.Book.Kits.FindAsync(id, cancellation) is { } sheet && KitFile.Read(sheet.Document).Value is { } kit ? (id, kit) : null;
 
     private static IEnumerable<BrewAction> Entries(OpenGyle gyle, ActionKind kind) => gyle.Log.Actions.Where(action => action.Kind == kind && action.EntryId is not null);
 

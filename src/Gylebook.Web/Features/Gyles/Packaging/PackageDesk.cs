@@ -39,7 +39,7 @@ public sealed class PackageDesk(GyleDesk desk, CellarDesk cellar, TimeProvider c
     {
         ArgumentNullException.ThrowIfNull(gyle);
         Fermentation? fermentation = await cellar.OpenAsync(gyle, cancellation: cancellation);
-        return await Task.Run(() => GyleInputs.Of(gyle.Plan) is { } inputs && gyle.Live() is { } live ? new OpenPackage(gyle, inputs, live, fermentation) : null, cancellation);
+        return await Task.Run(() => GyleInputs.Of(gyle.Plan) is { } inputs && gyle.Live(fermentation) is { } live ? new OpenPackage(gyle, inputs, live, fermentation) : null, cancellation);
     }
 
     /// <summary>Writes down that it was packaged so. A plan that is refused is not taken.</summary>
