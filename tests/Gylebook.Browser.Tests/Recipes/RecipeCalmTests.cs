@@ -66,7 +66,7 @@ public sealed class RecipeCalmTests(ChromiumFixture chromium)
     public async Task The_version_kept_last_is_a_dashed_line_once_the_recipe_differs()
     {
         await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
-        RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Plain Bitter");
+        RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         await one.Page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Keep a version" }).ClickAsync();
         await one.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Keep this version" }).ClickAsync();
         await Assertions.Expect(one.Page.Locator("#run .legend")).ToContainTextAsync("Dashed: version 1");

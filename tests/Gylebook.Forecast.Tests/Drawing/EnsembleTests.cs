@@ -102,18 +102,20 @@ public sealed class EnsembleTests
             Draws draws = Draws.Of(tour.Plan.Parameters, "bytes", 1000);
             EnsembleRun runs = new(tour.Plan, draws, all, [new(0, 0, 1, false)]);
             double[] values = new double[all.Count * draws.Count];
-            for (int i = 0; i < 100; i++)
+            // Every draw once, over and over: what is set up at first use, or by code not yet settled, is gone by a later round; what a draw allocates is in every one.
+            long least = long.MaxValue;
+            for (int round = 0; round < 8 && least > 0; round++)
             {
-                runs.Run(i, values);
+                long before = GC.GetAllocatedBytesForCurrentThread();
+                for (int i = 0; i < draws.Count; i++)
+                {
+                    runs.Run(i, values);
+                }
+
+                least = Math.Min(least, GC.GetAllocatedBytesForCurrentThread() - before);
             }
 
-            long before = GC.GetAllocatedBytesForCurrentThread();
-            for (int i = 0; i < draws.Count; i++)
-            {
-                runs.Run(i, values);
-            }
-
-            Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+            Assert.Equal(0, least);
         }
     }
 
