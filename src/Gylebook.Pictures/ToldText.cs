@@ -18,6 +18,15 @@ public static partial class ToldText
         ? text
         : Quantity().Replace(text, found => Told(found, units));
 
+    /// <summary>A sentence with both: <c>66 °C (151 °F)</c>. What is told in two units already stays as it is.</summary>
+    public static string Both(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return Quantity().Replace(text, found => IsToldTwice(text, found) || Told(found, ReaderUnits.UnitedStates) is not { } other || other == found.Value ? found.Value : $"{found.Value} ({other})");
+    }
+
+    private static bool IsToldTwice(string text, Match found) => text.AsSpan(found.Index + found.Length) is [' ', '(', var first, ..] && char.IsAsciiDigit(first);
+
     private static string Told(Match found, ReaderUnits units) => found.Groups["unit"].Value switch
     {
         "L" when units.Volume == VolumeUnit.UsGallon => In(found, VolumeAt20C.FromLitres, "US gal"),

@@ -9,8 +9,11 @@ public sealed record Recipe
     /// <summary>What the beer is called.</summary>
     public required string Name { get; init; }
 
-    /// <summary>Anything the brewer wants to remember; null when nothing.</summary>
+    /// <summary>Anything the brewer wants to remember, and keeps; null when nothing.</summary>
     public string? Notes { get; init; }
+
+    /// <summary>What those who brew it after the brewer read first, as Markdown; null for nothing. Unlike the notes it goes out with the recipe.</summary>
+    public string? Story { get; init; }
 
     /// <summary>How much beer is wanted, in what, how lively.</summary>
     public required PackageWish Package { get; init; }

@@ -5,7 +5,7 @@ using Gylebook.Science.Quantities;
 namespace Gylebook.Forecast.Ingredients;
 
 /// <summary>A recipe tried with other weights.</summary>
-internal static class RecipeWeights
+public static class RecipeWeights
 {
     /// <summary>As much of everything as there is to be beer, the sparge too; a strike fixed by hand is planned anew.</summary>
     public static Recipe Grown(this Recipe recipe, Entered<VolumeAt20C> package)

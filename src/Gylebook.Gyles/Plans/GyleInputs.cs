@@ -32,10 +32,17 @@ public sealed record GyleInputs(Recipe Recipe, Kit Kit, Larder Larder, WaterPlan
     public static GyleInputs? Of(GylePlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        Recipe? recipe = RecipeFile.Read(plan.Recipe).Value;
-        Kit? kit = KitFile.Read(plan.Kit).Value;
-        WaterPlan? water = plan.Water is { } text ? WaterFile.Read(text).Value : null;
-        return recipe is null || kit is null ? null : new GyleInputs(recipe, kit, new Larder(plan.Larder.Select(file => LarderDraft.SheetOf(LarderDraft.Of(file))).OfType<LarderSheet>()), water);
+        return Of(new GyleFiles(plan.Recipe, plan.Kit, plan.Water, plan.Larder));
+    }
+
+    /// <summary>What those files say; null where one of them cannot be read.</summary>
+    public static GyleInputs? Of(GyleFiles files)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        Recipe? recipe = RecipeFile.Read(files.Recipe).Value;
+        Kit? kit = KitFile.Read(files.Kit).Value;
+        WaterPlan? water = files.Water is { } text ? WaterFile.Read(text).Value : null;
+        return recipe is null || kit is null ? null : new GyleInputs(recipe, kit, new Larder(files.Larder.Select(file => LarderDraft.SheetOf(LarderDraft.Of(file))).OfType<LarderSheet>()), water);
     }
 
     /// <summary>Forecasts the brew and freezes all that was told.</summary>

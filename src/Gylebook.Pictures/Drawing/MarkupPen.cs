@@ -4,7 +4,7 @@ using System.Text;
 namespace Gylebook.Pictures.Drawing;
 
 /// <summary>Writes SVG and HTML: every text escaped, every number the same in all countries, no more digits than a screen shows.</summary>
-internal sealed class MarkupPen
+public sealed class MarkupPen
 {
     private readonly StringBuilder _written = new();
 

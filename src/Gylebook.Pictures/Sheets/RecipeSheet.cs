@@ -55,8 +55,14 @@ public sealed record RecipeSheet
     {
         (BrewPlan brew, WaterOutcome? treated) = Forecaster.Plan(recipe, kit, larder, water);
         BrewForecast forecast = Forecaster.Forecast(brew, recipe.Name, treated, asked);
-        return new SheetReading(forecast, brew, new Shown(units ?? ReaderUnits.Metric)).Sheet();
+        return Of(brew, forecast, units ?? ReaderUnits.Metric);
     }
+
+    /// <summary>The sheet of a brew that is planned and forecast already.</summary>
+    /// <param name="brew">The recipe on its kit.</param>
+    /// <param name="forecast">Its forecast.</param>
+    /// <param name="units">What the reader wants to see.</param>
+    public static RecipeSheet Of(BrewPlan brew, BrewForecast forecast, ReaderUnits units) => new SheetReading(forecast, brew, new Shown(units)).Sheet();
 }
 
 /// <summary>A number of the headline.</summary>

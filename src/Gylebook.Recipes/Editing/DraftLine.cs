@@ -13,6 +13,9 @@ public sealed record DraftLine(int Number, IngredientKind? Kind, string Of)
     /// <summary>Where its findings point to.</summary>
     public string Path => Invariant($"ingredients[{Number}]");
 
+    /// <summary>The key under which it says what it is of: <c>malt</c>; null when the line does not say.</summary>
+    public string? KindKey => Kind is { } kind ? FileWords.Kinds.Word(kind) : null;
+
     /// <summary>A name to show instead.</summary>
     public string? As { get; init; }
 

@@ -54,7 +54,8 @@ internal static class RecipeForm
         "A Gylebook recipe",
         new Form<Recipe>(new Recipe { Name = "", Package = new PackageWish(default, "", null), Ferment = [], Ingredients = [] }) { About = "What to brew, whatever the kit. Quantities are text with a unit." }
             .Need("name", "name", Leaves.Name, r => r.Name, (r, v) => r with { Name = v })
-            .May("notes", "notes", Leaves.Prose, r => r.Notes, (r, v) => r with { Notes = v }, new("Anything worth remembering."))
+            .May("notes", "notes", Leaves.Prose, r => r.Notes, (r, v) => r with { Notes = v }, new("Anything worth remembering; it stays with you when the recipe is published."))
+            .May("story", "story", Leaves.Prose, r => r.Story, (r, v) => r with { Story = v }, new("What those read first who brew it after you: Markdown, published with the recipe."))
             .Need("package", "package", Package, r => r.Package, (r, v) => r with { Package = v })
             .May("hold", "what holds", Hold, r => r.Hold, (r, v) => r with { Hold = v })
             .May("mash", "mash", Mash, r => r.Mash, (r, v) => r with { Mash = v })

@@ -19,12 +19,6 @@ public sealed partial class GrainFields
         "A wet bag is hot, and heavier than the dry grain was. Use a pulley or a second pair of hands; each forecast tells its kilograms.",
         "common practice, no source");
 
-    // Figures to start from until the brewer has measured their own (common practice, no source).
-    private static readonly (string, string)[] UsualBag = [("liquorKept", "0.6 L/kg"), ("rinsingShare", "60 %"), ("brewsInKettle", "true")];
-
-    private static readonly (string, string)[] UsualTun =
-        [("brim", "30 L"), ("deadSpace", "0.5 L"), ("heatCapacity", "4 kJ/K"), ("liquorKept", "0.9 L/kg")];
-
     private static StartingValue Usual => BuiltInKit.UsualConversion;
 
     private string Percent(double share) => $"{Desk.Shown.Number(100 * share, 0)}{Pictures.Shown.Space}%";
@@ -37,6 +31,6 @@ public sealed partial class GrainFields
         return Desk.Shown.Gravity(SucroseSolution.GravityAt(100 * dissolved / (Water + dissolved)));
     }
 
-    private Task ToggleAsync(ChangeEventArgs change, string part, (string, string)[] usual) =>
+    private Task ToggleAsync(ChangeEventArgs change, string part, IReadOnlyList<(string, string)> usual) =>
         Desk.EditAsync(draft => change.Value is true ? draft.AddPart(part, usual) : draft.Drop(part));
 }
