@@ -26,6 +26,8 @@ internal sealed record SealedTable(string Name, string Sum, string Words, string
             "drafts" => ("The draft of the recipe", OfRecipe, "t.recipe_id"),
             "edits" => ("An edit", OfOwner("t.label"), "t.owner_id"),
             "versions" => ("A version", OfOwner("t.number"), "t.owner_id"),
+            "publications" => ("The public page of the recipe", OfRecipe, "t.recipe_id"),
+            "errata" => ("A correction of the recipe", OfRecipe, "t.recipe_id"),
             "kits" => ("The kit", Itself, "t.id"),
             "foods" => ("The food", Itself, "t.id"),
             "waters" => ("The water plan", Itself, "t.id"),

@@ -23,7 +23,8 @@ public sealed class Book : IAsyncDisposable
         File = file;
         Drafts = new BookDrafts(access, new RecipeDraftRows());
         Versions = new BookVersions(access, Drafts);
-        Recipes = new BookRecipes(access, Drafts, Versions);
+        Recipes = new BookRecipes(access, Drafts);
+        Publications = new BookPublications(access, Drafts, Versions);
         Kits = new BookKits(access);
         Foods = new BookFoods(access);
         Waters = new BookWaters(access);
@@ -48,7 +49,7 @@ public sealed class Book : IAsyncDisposable
     /// <summary>Whether the book's file lies where it was opened: neither removed nor replaced.</summary>
     public bool IsInPlace => _hold?.IsInPlace() ?? true;
 
-    /// <summary>The list of recipes: search, create, rename, duplicate, publish, delete, restore.</summary>
+    /// <summary>The list of recipes: search, create, rename, duplicate, delete, restore.</summary>
     public BookRecipes Recipes { get; }
 
     /// <summary>What recipes say today: edit, undo, redo, history.</summary>
@@ -56,6 +57,9 @@ public sealed class Book : IAsyncDisposable
 
     /// <summary>What recipes said when it mattered: keep, read.</summary>
     public BookVersions Versions { get; }
+
+    /// <summary>Recipes on public pages: publish, put right, withdraw.</summary>
+    public BookPublications Publications { get; }
 
     /// <summary>The brewer's kits.</summary>
     public BookKits Kits { get; }

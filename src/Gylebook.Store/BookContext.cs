@@ -19,6 +19,10 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
 
     public DbSet<VersionRow> Versions => Set<VersionRow>();
 
+    public DbSet<PublicationRow> Publications => Set<PublicationRow>();
+
+    public DbSet<ErratumRow> Errata => Set<ErratumRow>();
+
     public DbSet<KitRow> Kits => Set<KitRow>();
 
     public DbSet<FoodRow> Foods => Set<FoodRow>();
@@ -72,6 +76,7 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         MapRecipes(modelBuilder);
+        MapPublications(modelBuilder);
         MapLog(modelBuilder);
         MapSheets(modelBuilder);
         MapGyles(modelBuilder);
@@ -94,6 +99,21 @@ public sealed class BookContext(DbContextOptions<BookContext> options) : DbConte
             // For lists: without it, each row would have its long document read to get at the number behind it.
             draft.HasIndex(d => new { d.RecipeId, d.Revision });
             draft.HasOne<EditRow>().WithMany().HasForeignKey(d => d.EditId).OnDelete(DeleteBehavior.Restrict);
+        });
+    }
+
+    private static void MapPublications(ModelBuilder model)
+    {
+        model.Entity<PublicationRow>(publication =>
+        {
+            publication.HasKey(p => p.RecipeId);
+            publication.HasIndex(p => p.Slug).IsUnique();
+            publication.HasOne<RecipeRow>().WithOne().HasForeignKey<PublicationRow>(p => p.RecipeId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<ErratumRow>(erratum =>
+        {
+            erratum.HasIndex(e => e.RecipeId);
+            erratum.HasOne<RecipeRow>().WithMany().HasForeignKey(e => e.RecipeId).OnDelete(DeleteBehavior.Restrict);
         });
     }
 

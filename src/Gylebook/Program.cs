@@ -82,6 +82,10 @@ app.Configure(verbs =>
         .WithExample("export", "\"Hedgerow Brown\"", "--out", "hedgerow-brown.json")
         .WithExample("export", "my-beer.json", "--as", "html", "--out", "my-beer.html")
         .WithExample("export", "\"Bitter, the first\"", "--as", "ics", "--out", "bitter.ics");
+    verbs.AddCommand<PublishVerb>("publish")
+        .WithDescription("Writes a folder that any web host can serve: recipes that readers weigh anew for their own kits, in their browsers.")
+        .WithExample("publish", "\"Hedgerow Brown\"", "--to", "my-site", "--by", "\"Lantern Shed\"")
+        .WithExample("publish", "my-beer.json", "--kit", "my-kit.json", "--to", "my-site", "--address", "https://example.org/beer/");
     verbs.AddBranch("gyle", gyle =>
     {
         gyle.SetDescription("Starts a gyle of a recipe, tells its brew day step by step, takes readings, and says what they mean.");

@@ -38,7 +38,7 @@ public sealed class DamagedTextTests : IAsyncLifetime
         Func<Task>[] makings =
         [
             () => _book.Versions.KeepAsync(_recipe, cancellation: Bench.Cancellation),
-            () => _book.Recipes.PublishAsync(_recipe, cancellation: Bench.Cancellation),
+            () => _book.Publications.PublishAsync(_recipe, null, null, to => to.Version.Document, Bench.Cancellation),
             () => _book.Recipes.DuplicateAsync(_recipe, "Copy", Bench.Cancellation),
             () => _book.Recipes.RenameAsync(_recipe, "Other", "tab", Bench.Cancellation),
         ];

@@ -80,7 +80,7 @@ public sealed class ReleasedBookTests : IDisposable
     {
         await using Book book = await _bench.OpenAsync();
         Guid recipe = await book.Recipes.CreateAsync(Bench.Recipe("Châtaigne Mild"), cancellation: Bench.Cancellation);
-        await book.Recipes.PublishAsync(recipe, "first", Bench.Cancellation);
+        await book.Publications.PublishAsync(recipe, null, null, to => to.Version.Document, Bench.Cancellation);
         await EditAsync(book, recipe, 1, "less water", "Notes");
         await EditAsync(book, recipe, 2, "another yeast", "Yeast");
         await book.Drafts.UndoAsync(recipe, 3, "tab", Bench.Cancellation);

@@ -61,7 +61,7 @@ public sealed class VersionTests : IAsyncLifetime
 
         Assert.Equal(CutReason.Published, published.Reason);
         Assert.Equal(1, (await LineAsync()).PublishedVersion);
-        await _book.Recipes.WithdrawAsync(_recipe, Bench.Cancellation);
+        await _book.Publications.WithdrawAsync(_recipe, Bench.Cancellation);
         Assert.Equal((null, 1), ((await LineAsync()).PublishedVersion, (await LineAsync()).LatestVersion));
     }
 
@@ -76,7 +76,11 @@ public sealed class VersionTests : IAsyncLifetime
 
     private Task<NumberedVersion> KeepAsync(string? note) => _book.Versions.KeepAsync(_recipe, note, Bench.Cancellation);
 
-    private Task<NumberedVersion> PublishAsync() => _book.Recipes.PublishAsync(_recipe, cancellation: Bench.Cancellation);
+    private async Task<NumberedVersion> PublishAsync()
+    {
+        KeptPublication published = await _book.Publications.PublishAsync(_recipe, null, null, to => to.Version.Document, Bench.Cancellation);
+        return (await _book.Versions.FindAsync(_recipe, published.Version, Bench.Cancellation))!;
+    }
 
     private Task<DraftSave> EditAsync(long seen, string name) =>
         _book.Drafts.SaveAsync(_recipe, seen, Bench.Recipe(name), "Name", "tab", Bench.Cancellation);

@@ -326,6 +326,43 @@ namespace Gylebook.Store.Sqlite.Migrations
                     b.ToTable("edits");
                 });
 
+            modelBuilder.Entity("Gylebook.Store.Rows.ErratumRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("id");
+
+                    b.Property<long>("Checksum")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("checksum");
+
+                    b.Property<Guid>("RecipeId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("recipe_id");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.Property<int>("VersionNumber")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("version_number");
+
+                    b.Property<int>("WrittenDay")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("written_day");
+
+                    b.HasKey("Id")
+                        .HasName("pk_errata");
+
+                    b.HasIndex("RecipeId")
+                        .HasDatabaseName("ix_errata_recipe_id");
+
+                    b.ToTable("errata");
+                });
+
             modelBuilder.Entity("Gylebook.Store.Rows.FoodRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -660,6 +697,48 @@ namespace Gylebook.Store.Sqlite.Migrations
                         .HasDatabaseName("ix_portions_gyle_id_name");
 
                     b.ToTable("portions");
+                });
+
+            modelBuilder.Entity("Gylebook.Store.Rows.PublicationRow", b =>
+                {
+                    b.Property<Guid>("RecipeId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("recipe_id");
+
+                    b.Property<long>("Checksum")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("checksum");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("document");
+
+                    b.Property<Guid?>("GyleId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("gyle_id");
+
+                    b.Property<long>("PublishedTicks")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("published_ticks");
+
+                    b.Property<string>("Slug")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("slug");
+
+                    b.Property<int>("VersionNumber")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("version_number");
+
+                    b.HasKey("RecipeId")
+                        .HasName("pk_publications");
+
+                    b.HasIndex("Slug")
+                        .IsUnique()
+                        .HasDatabaseName("ix_publications_slug");
+
+                    b.ToTable("publications");
                 });
 
             modelBuilder.Entity("Gylebook.Store.Rows.ReadingRow", b =>
@@ -1099,6 +1178,16 @@ namespace Gylebook.Store.Sqlite.Migrations
                         .HasConstraintName("fk_edits_parent_id");
                 });
 
+            modelBuilder.Entity("Gylebook.Store.Rows.ErratumRow", b =>
+                {
+                    b.HasOne("Gylebook.Store.Rows.RecipeRow", null)
+                        .WithMany()
+                        .HasForeignKey("RecipeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_errata_recipe_id");
+                });
+
             modelBuilder.Entity("Gylebook.Store.Rows.FoodRow", b =>
                 {
                     b.HasOne("Gylebook.Store.Rows.EditRow", null)
@@ -1166,6 +1255,16 @@ namespace Gylebook.Store.Sqlite.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_portions_gyle_id");
+                });
+
+            modelBuilder.Entity("Gylebook.Store.Rows.PublicationRow", b =>
+                {
+                    b.HasOne("Gylebook.Store.Rows.RecipeRow", null)
+                        .WithOne()
+                        .HasForeignKey("Gylebook.Store.Rows.PublicationRow", "RecipeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_publications_recipe_id");
                 });
 
             modelBuilder.Entity("Gylebook.Store.Rows.ReadingRow", b =>

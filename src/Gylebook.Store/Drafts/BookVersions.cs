@@ -48,10 +48,12 @@ public sealed class BookVersions
     /// <summary>One version; null when there is none of that number.</summary>
     public Task<NumberedVersion?> FindAsync(Guid id, int number, CancellationToken cancellation = default) =>
         _access.ReadAsync(
-            async context => await context.Versions.FindAsync([id, number], cancellation) is { } version
-                ? Show(context, version)
-                : null,
+            context => FindAsync(context, id, number, cancellation),
             cancellation);
+
+    /// <summary>One version, within an operation on the book.</summary>
+    internal static async Task<NumberedVersion?> FindAsync(BookContext context, Guid id, int number, CancellationToken cancellation) =>
+        await context.Versions.FindAsync([id, number], cancellation) is { } version ? Show(context, version) : null;
 
     /// <summary>Keeps the draft as it stands, under the next number; under the last one where the text is the same.</summary>
     public async Task<NumberedVersion> KeepAsync(Guid id, string? note = null, CancellationToken cancellation = default)

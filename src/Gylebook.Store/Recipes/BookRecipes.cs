@@ -32,10 +32,8 @@ public sealed class BookRecipes
 {
     private readonly BookAccess _access;
     private readonly BookDrafts _drafts;
-    private readonly BookVersions _versions;
 
-    internal BookRecipes(BookAccess access, BookDrafts drafts, BookVersions versions) =>
-        (_access, _drafts, _versions) = (access, drafts, versions);
+    internal BookRecipes(BookAccess access, BookDrafts drafts) => (_access, _drafts) = (access, drafts);
 
     /// <summary>The recipes of the book, the one last worked on first.</summary>
     /// <param name="search">Part of the name, whatever its case and accents; null or blank for all.</param>
@@ -110,32 +108,6 @@ public sealed class BookRecipes
     /// <summary>Takes a recipe out of the bin, with all its history.</summary>
     public Task RestoreAsync(Guid recipeId, CancellationToken cancellation = default) =>
         BinAsync(recipeId, null, cancellation);
-
-    /// <summary>Puts the draft, as it stands, on the public page.</summary>
-    /// <exception cref="BookUnavailableException">The draft is damaged.</exception>
-    public Task<NumberedVersion> PublishAsync(Guid recipeId, string? note = null, CancellationToken cancellation = default) =>
-        ChangeAsync(
-            recipeId,
-            async (context, recipe) =>
-            {
-                NumberedVersion version = await _versions.CutAsync(context, recipeId, CutReason.Published, note, cancellation);
-                recipe.PublishedVersion = version.Number;
-                recipe.PublishedTicks = _access.Now;
-                return version;
-            },
-            cancellation);
-
-    /// <summary>Takes the recipe off the public page; its versions stay.</summary>
-    public Task WithdrawAsync(Guid recipeId, CancellationToken cancellation = default) =>
-        ChangeAsync(
-            recipeId,
-            (_, recipe) =>
-            {
-                recipe.PublishedVersion = null;
-                recipe.PublishedTicks = null;
-                return Task.FromResult(true);
-            },
-            cancellation);
 
     private Task<bool> BinAsync(Guid recipeId, DateTimeOffset? deleted, CancellationToken cancellation) =>
         ChangeAsync(
