@@ -63,6 +63,12 @@ public static class PageUrls
     /// <param name="bitterness">The model of bitterness that is shown; null for the usual one.</param>
     public static string RecipeSheet(Guid id, string? bitterness) => Asking($"{Recipe(id)}/sheet", ("bitterness", bitterness));
 
+    /// <summary>The way out of a recipe: onto its public page.</summary>
+    public static string Publish(Guid id) => $"{Recipe(id)}/publish";
+
+    /// <summary>A published recipe's page, as everybody sees it.</summary>
+    public static string Public(string slug) => $"p/{slug}/";
+
     /// <summary>One gyle: its plan beside what happened.</summary>
     public static string Gyle(Guid id) => $"gyles/{id}";
 

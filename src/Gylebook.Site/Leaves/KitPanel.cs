@@ -24,7 +24,7 @@ internal static class KitPanel
         (RecipeDraft recipe, FileDraft<Kit> kit) = (RecipeDraft.Of(leaf.Published.Files.Recipe), FileDraft.Of(KitFile.Form, leaf.Published.Files.Kit));
         foreach (ReaderField field in ReaderField.Of(leaf.Inputs.Recipe, leaf.Inputs.Kit))
         {
-            Field(pen, field, (field.IsOfKit ? kit[field.Path] : recipe[field.Path]) ?? "");
+            Field(pen, field, (field.IsOfKit ? kit[field.Path] : recipe[field.Path]) ?? field.Usual ?? "");
         }
 
         Swaps(pen, leaf.Inputs.Recipe);
@@ -48,15 +48,15 @@ internal static class KitPanel
         pen.Words("span", "You mash in");
         pen.Start("select", ("name", ReaderField.Method));
         bool isTun = recipe.Mash!.Method == MashMethod.Tun;
-        Option(pen, "bag", "a bag in the kettle", !isTun);
-        Option(pen, "tun", "a tun", isTun);
+        Option(pen, ReaderField.MashBag, "a bag in the kettle", !isTun);
+        Option(pen, ReaderField.MashTun, "a tun", isTun);
         pen.End("select");
         pen.End("label");
     }
 
     private static void Field(MarkupPen pen, ReaderField field, string value)
     {
-        pen.Start("label");
+        pen.Start("label", field.With is { } way ? [("data-with", way)] : []);
         pen.Words("span", field.Label);
         pen.Element("input", ("name", field.Key), ("value", value), ("data-was", value), ("inputmode", "text"), ("autocomplete", "off"), ("maxlength", "40"));
         pen.End("label");

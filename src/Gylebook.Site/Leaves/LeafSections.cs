@@ -79,7 +79,7 @@ internal sealed class LeafSections(MarkupPen pen, Leaf leaf)
         }
 
         pen.Start("div");
-        pen.Words("dt", "Takes");
+        pen.Words("dt", "Takes at least");
         pen.Start("dd");
         pen.Words("span", leaf.BrewMinutes > 0 ? Invariant($"{Math.Ceiling(leaf.BrewMinutes / 60):0} h") : "a day", ("class", "big"));
         pen.Words("span", leaf.CellarDays is { } days ? Invariant($"and {days:0} days") : "", ("class", "band"));

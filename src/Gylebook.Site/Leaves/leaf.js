@@ -81,6 +81,12 @@ for (const select of form.querySelectorAll("select[name^=without]")) {
     listOf(select);
     select.addEventListener("change", () => listOf(select));
 }
+function ask() {
+    const way = form.elements.mash?.value;
+    for (const label of form.querySelectorAll("[data-with]")) label.hidden = way !== undefined && label.dataset.with !== way;
+}
+form.elements.mash?.addEventListener("change", ask);
+ask();
 let soon = 0;
 form.addEventListener("input", () => { if (engine) { clearTimeout(soon); soon = setTimeout(work, 400); } });
 form.addEventListener("submit", event => { event.preventDefault(); clearTimeout(soon); work(); });

@@ -14,9 +14,6 @@ internal sealed class ReaderBrew
     /// <summary>What belongs to a thing, and not to the one that takes its place.</summary>
     private static readonly string[] OfTheThing = ["as", "lot", "colour", "alpha", "form", "age", "storage", "cells", "attenuation"];
 
-    private const string Tun = "tun";
-    private const string Bag = "bag";
-
     private readonly ReaderWords _words;
     private readonly GyleInputs _published;
     private FileDraft<Kit> _kit;
@@ -40,7 +37,7 @@ internal sealed class ReaderBrew
     /// <summary>How much beer is wanted; null while that cannot be read.</summary>
     public Entered<VolumeAt20C>? Beer { get; private set; }
 
-    /// <summary>Whether what goes in is no longer what was published.</summary>
+    /// <summary>Whether what goes in, or how it is mashed, is no longer what was published.</summary>
     public bool HasOthers { get; private set; }
 
     /// <summary>What cannot be read.</summary>
@@ -66,20 +63,21 @@ internal sealed class ReaderBrew
             return;
         }
 
-        bool isTun = method == Tun;
+        bool isTun = method == ReaderField.MashTun;
         if (isTun == (_published.Recipe.Mash!.Method == MashMethod.Tun))
         {
             return;
         }
 
+        HasOthers = true;
         _recipe = _recipe.Put("mash.method", method)?.After ?? _recipe;
         if (_published.Recipe.Mash.Sparge.Method != SpargeMethod.None)
         {
             _recipe = _recipe.Put("mash.sparge.method", isTun ? "batch" : "pour")?.After ?? _recipe;
         }
 
-        _kit = isTun && _published.Kit.Tun is null ? _kit.AddPart(Tun, UsualParts.Tun).After
-            : !isTun && _published.Kit.Bag is null ? _kit.AddPart(Bag, UsualParts.Bag).After
+        _kit = isTun && _published.Kit.Tun is null ? _kit.AddPart(ReaderField.MashTun, UsualParts.Tun).After
+            : !isTun && _published.Kit.Bag is null ? _kit.AddPart(ReaderField.MashBag, UsualParts.Bag).After
             : _kit;
     }
 
@@ -109,7 +107,7 @@ internal sealed class ReaderBrew
 
             if (field.IsOfKit)
             {
-                _kit = _kit.Has(PartOf(field.Path)) ? _kit.Put(field.Path, typed)?.After ?? _kit : _kit;
+                _kit = field.With is null || _kit.Has(field.With) ? _kit.Put(field.Path, typed)?.After ?? _kit : _kit;
             }
             else if (_recipe.Put(field.Path, typed) is { } edit)
             {
@@ -137,6 +135,4 @@ internal sealed class ReaderBrew
         Findings.AddRange(wished.Findings.Where(finding => finding.Where == Path));
         Beer = wished.Recipe?.Package.Volume;
     }
-
-    private static string PartOf(string path) => path.IndexOf('.', StringComparison.Ordinal) is > 0 and var dot && path[..dot] is Bag or Tun ? path[..dot] : "kettle";
 }

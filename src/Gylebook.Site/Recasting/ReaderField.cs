@@ -11,6 +11,18 @@ namespace Gylebook.Site.Recasting;
 /// <param name="IsOfKit">Whether it is the kit's; else the recipe's.</param>
 public sealed record ReaderField(string Key, string Label, string Path, bool IsOfKit = true)
 {
+    /// <summary>The way to mash it is asked for alone: <c>bag</c> or <c>tun</c>; null for both.</summary>
+    public string? With => IsOfKit && Path.Split('.') is [MashBag or MashTun, _] ? Path.Split('.')[0] : null;
+
+    /// <summary>What a part says that the published kit lacks.</summary>
+    public string? Usual => With is null ? null : (With == MashTun ? UsualParts.Tun : UsualParts.Bag).FirstOrDefault(part => part.Key == Path.Split('.')[1]).Text;
+
+    /// <summary>A bag in the kettle.</summary>
+    public const string MashBag = "bag";
+
+    /// <summary>A tun.</summary>
+    public const string MashTun = "tun";
+
     /// <summary>How the mash stands: <c>bag</c> or <c>tun</c>.</summary>
     public const string Method = "mash";
 

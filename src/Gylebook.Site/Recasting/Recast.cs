@@ -68,7 +68,8 @@ public sealed record Recast
     private static Recast Solved(GyleInputs published, ReaderBrew reader, Kit kit, Recipe recipe, Entered<VolumeAt20C> beer)
     {
         BeerWish wish = new() { Package = beer };
-        SolvedRecipe solved = new RecipeSolver(kit, published.Larder).Solve(recipe, reader.HasOthers ? AsPublished(wish, published) : wish, published.Kit);
+        RecipeSolver solver = new(kit, published.Larder);
+        SolvedRecipe solved = reader.HasOthers ? solver.Solve(recipe, AsPublished(wish, published)) : solver.Solve(recipe, wish, published.Kit);
         RecipeDraft file = reader.Draft.Changed("weighed anew", solved.Fields)?.After ?? reader.Draft;
         (BrewPlan brew, Gylebook.Forecast.Liquors.WaterOutcome? treated) = Forecaster.Plan(solved.Recipe, kit, published.Larder, published.Water);
         BrewForecast? forecast = solved.IsMet ? Forecaster.Forecast(brew, solved.Recipe.Name, treated) : null;
@@ -80,7 +81,7 @@ public sealed record Recast
         return recast.CanBeBrewed ? recast : recast with { MostLitres = MostOf(published with { Recipe = recipe, Kit = kit }, beer.Value.Litres) };
     }
 
-    /// <summary>Other hops and malts are weighed for the beer that was published, not for the one they would make by the old weights.</summary>
+    /// <summary>Other hops and malts, or another way to mash, are weighed for the beer that was published, not for the one they would make by the old weights.</summary>
     private static BeerWish AsPublished(BeerWish wish, GyleInputs published)
     {
         if (BrewPlanner.Plan(published.Recipe, published.Kit, published.Larder).Plan is not { } plan)

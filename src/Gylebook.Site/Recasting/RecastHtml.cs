@@ -58,7 +58,8 @@ public static class RecastHtml
 
     private static void Table(MarkupPen pen, RecipeSheet metric, RecipeSheet us, RecipeSheet? here)
     {
-        ILookup<(string Part, string What, string When), string> there = (here?.Parts ?? []).SelectMany(part => part.Rows.Select(row => (part.Name, Row: row))).ToLookup(row => (row.Name, row.Row.What, row.Row.When), row => row.Row.Amount);
+        // Liquor is warmer or cooler on another kit, and a swap has another name: such a row is found by its place.
+        Dictionary<string, SheetPart> there = (here?.Parts ?? []).ToDictionary(part => part.Name);
         pen.Start("div", ("class", "wide"), ("tabindex", "0"), ("role", "region"), ("aria-label", "On your kit"));
         pen.Start("table");
         pen.Start("thead");
@@ -72,15 +73,17 @@ public static class RecastHtml
         pen.End("thead");
         foreach ((SheetPart part, SheetPart other) in metric.Parts.Zip(us.Parts).Where(parts => parts.First.Rows.Count > 0))
         {
+            SheetPart? before = there.GetValueOrDefault(part.Name);
+            bool isAlike = before?.Rows.Count == part.Rows.Count;
             pen.Start("tbody");
-            foreach ((SheetRow row, SheetRow theirs) in part.Rows.Zip(other.Rows))
+            foreach ((int number, (SheetRow row, SheetRow theirs)) in part.Rows.Zip(other.Rows).Index())
             {
                 pen.Start("tr");
                 pen.Start("th", ("scope", "row"));
                 pen.Words("span", row.What);
                 pen.Words("small", row.When.Length > 0 ? ToldText.Both(row.When) : part.Name);
                 pen.End("th");
-                pen.Words("td", there[(part.Name, row.What, row.When)].FirstOrDefault() ?? "", ("class", "n us"));
+                pen.Words("td", (isAlike ? before!.Rows[number] : before?.Rows.FirstOrDefault(one => one.What == row.What))?.Amount ?? "", ("class", "n us"));
                 pen.Words("td", row.Amount, ("class", "n mine"));
                 pen.Words("td", theirs.Amount, ("class", "n us"));
                 pen.End("tr");

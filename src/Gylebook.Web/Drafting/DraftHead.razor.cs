@@ -63,6 +63,10 @@ public sealed partial class DraftHead : IDisposable
     [Parameter]
     public string? Gyle { get; set; }
 
+    /// <summary>Where it is given out; null for what is not.</summary>
+    [Parameter]
+    public string? Publish { get; set; }
+
     /// <summary>Whether it came with the demo.</summary>
     [Parameter]
     public bool IsDemo { get; set; }

@@ -1,3 +1,4 @@
+using Gylebook.Web.Features.Publishing;
 using Microsoft.AspNetCore.Http;
 
 namespace Gylebook.Web.Hosting;
@@ -14,7 +15,7 @@ internal static class SafeHeaders
         context.Response.OnStarting(() =>
         {
             IHeaderDictionary headers = context.Response.Headers;
-            headers.ContentSecurityPolicy = Policy;
+            headers.ContentSecurityPolicy = context.Request.Path.StartsWithSegments(PublicPages.Path) ? PublicPages.Policy : Policy;
             headers.XContentTypeOptions = "nosniff";
             headers["Referrer-Policy"] = "same-origin";
             headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";

@@ -6,6 +6,7 @@ using Gylebook.Web.Features.Gyles.Glass;
 using Gylebook.Web.Features.Gyles.Packaging;
 using Gylebook.Web.Features.Gyles.Calendars;
 using Gylebook.Web.Features.Gyles.Printing;
+using Gylebook.Web.Features.Publishing;
 using Gylebook.Web.Features.Recipes.Printing;
 using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Hosting.Entry;
@@ -99,6 +100,7 @@ public static class WebBook
         services.AddScoped<PackageDesk>();
         services.AddScoped<GlassDesk>();
         IntakeApi.Services(services);
+        PublicPages.Services(services);
         services.AddHostedService<SlowSweep>();
         services.AddRazorComponents().AddInteractiveServerComponents(circuits =>
         {
@@ -132,6 +134,7 @@ public static class WebBook
         BrewSheetPages.Map(site);
         LabelPages.Map(site);
         CalendarDownloads.Map(site);
+        PublicPages.Map(site);
         site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null)
             .Add(Circuits);
     }

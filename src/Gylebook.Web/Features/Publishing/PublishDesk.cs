@@ -68,7 +68,7 @@ public sealed class PublishDesk(Book book, GyleDesk gyles, TimeProvider clock)
         [
             .. glass.Held.Select(held => new MeasuredNumber(held.Title, held.Readout.Unit, held.Readout.Decimals, held.Ends?.Low, held.Ends?.High, held.Measured)),
         ];
-        return await PublishAsync(gyle.Line.RecipeId, gyle.Line.VersionNumber, gyleId, inputs, gyle.Plan.Water, measured, DayOf(gyle.Start), cancellation);
+        return await PublishAsync(gyle.Line.RecipeId, gyle.Line.VersionNumber, gyleId, inputs, gyle.Plan.Water, measured, DayOf(gyle.Pitched ?? gyle.Start), cancellation);
     }
 
     private async Task<(KeptPublication? Kept, IReadOnlyList<Finding> Findings)> PublishAsync(

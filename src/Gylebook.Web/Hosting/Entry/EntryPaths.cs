@@ -19,7 +19,6 @@ public static class EntryPaths
     public const string Back = "back";
 
     /// <summary>The list of what nobody is asked a password for. Whatever is not in it is asked for, an address that does not exist too.</summary>
-    /// <remarks>Published pages belong here once there are any.</remarks>
     internal enum Exempt
     {
         /// <summary>The page that takes the password.</summary>
@@ -27,6 +26,9 @@ public static class EntryPaths
 
         /// <summary>Styles, scripts and pictures that are the same for everybody who has the program.</summary>
         StaticFiles,
+
+        /// <summary>Recipes that were given out.</summary>
+        PublishedPages,
 
         /// <summary>Where devices send to, each with a token of its own, which is asked for there.</summary>
         Devices,
