@@ -130,7 +130,7 @@ internal sealed class LeafSections(MarkupPen pen, Leaf leaf)
         pen.End("section");
     }
 
-    private void Part(SheetPart metric, SheetPart other)
+    private void Part(SheetPart metric, SheetPart us)
     {
         pen.Start("tbody");
         pen.Start("tr", ("class", "at"));
@@ -139,12 +139,13 @@ internal sealed class LeafSections(MarkupPen pen, Leaf leaf)
         pen.Words("span", $" {ToldText.Both(metric.Aside)}");
         pen.End("th");
         pen.End("tr");
-        foreach ((SheetRow row, SheetRow theirs) in metric.Rows.Zip(other.Rows))
+        foreach ((SheetRow row, SheetRow theirs) in metric.Rows.Zip(us.Rows))
         {
             pen.Start("tr");
             pen.Start("th", ("scope", "row"));
             pen.Words("span", row.What);
-            string aside = string.Join(" · ", new[] { ToldText.Both(row.When), row.Brings }.Where(word => word.Length > 0));
+            string other = string.Join(", ", theirs.What.Split(", ").Except(row.What.Split(", ")));
+            string aside = string.Join(" · ", new[] { other, ToldText.Both(row.When), row.Brings }.Where(word => word.Length > 0));
             if (aside.Length > 0)
             {
                 pen.Words("small", aside);

@@ -67,6 +67,11 @@ public sealed record Recast
 
     private static Recast Solved(GyleInputs published, ReaderBrew reader, Kit kit, Recipe recipe, Entered<VolumeAt20C> beer)
     {
+        if (BrewPlanner.Plan(recipe, kit, published.Larder) is { Plan: null } unplanned)
+        {
+            return new Recast { Recipe = recipe, RecipeText = reader.Draft.Text, Kit = kit, Findings = [.. unplanned.Findings.Where(finding => finding.Severity == Severity.Error)] };
+        }
+
         BeerWish wish = new() { Package = beer };
         RecipeSolver solver = new(kit, published.Larder);
         SolvedRecipe solved = reader.HasOthers ? solver.Solve(recipe, AsPublished(wish, published)) : solver.Solve(recipe, wish, published.Kit);
