@@ -43,7 +43,7 @@ public sealed class ChromiumFixture : IAsyncLifetime
     }
 
     /// <summary>A tab in a browser profile of its own.</summary>
-    public async Task<IPage> TabAsync(string url, int width = 1280, int height = 900, ColorScheme scheme = ColorScheme.Light, bool touch = false)
+    public async Task<IPage> TabAsync(string url, int width = 1280, int height = 900, ColorScheme scheme = ColorScheme.Light, bool touch = false, bool scripts = true)
     {
         IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions
         {
@@ -51,6 +51,7 @@ public sealed class ChromiumFixture : IAsyncLifetime
             ViewportSize = new ViewportSize { Width = width, Height = height },
             ColorScheme = scheme,
             HasTouch = touch,
+            JavaScriptEnabled = scripts,
             ReducedMotion = ReducedMotion.Reduce,
             // A certificate of Gylebook's own, which somebody has looked at and accepted.
             IgnoreHTTPSErrors = url.StartsWith("https://", StringComparison.Ordinal),

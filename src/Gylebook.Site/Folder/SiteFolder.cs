@@ -1,5 +1,8 @@
 using Gylebook.Pictures.Drawing;
 using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
+using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Lots;
 using Gylebook.Site.Leaves;
 using Gylebook.Site.Publications;
 
@@ -48,7 +51,13 @@ public sealed class SiteFolder(string title, Uri? address)
         Publication published = leaf.Published;
         Uri? page = address is null ? null : new Uri(address, $"{published.Slug}/");
         SiteFile File(string name, string text) => SiteFile.Of($"{published.Slug}/{name}", text);
-        yield return File(LeafFiles.Page, LeafHtml.Page(leaf, OwnFiles, page));
+        (string File, string Words, string Text)[] sheets = [.. leaf.Inputs.Larder.Sheets.Select(SheetOf)];
+        yield return File(LeafFiles.Page, LeafHtml.Page(leaf, [.. OwnFiles, .. sheets.Select(sheet => (sheet.File, sheet.Words))], page));
+        foreach ((string name, _, string text) in sheets)
+        {
+            yield return File(name, text);
+        }
+
         yield return File(LeafFiles.Publication, PublicationFile.Write(published));
         yield return File(LeafFiles.Recipe, published.Files.Recipe);
         yield return File(LeafFiles.Kit, published.Files.Kit);
@@ -59,4 +68,8 @@ public sealed class SiteFolder(string title, Uri? address)
             yield return File(LeafFiles.Run, RunSvg.Wide(run, standalone: true));
         }
     }
+
+    /// <summary>A sheet where the command line seeks it, beside the recipe's file.</summary>
+    private static (string File, string Words, string Text) SheetOf(LarderSheet sheet) =>
+        ($"{(sheet is FoodSheet ? "foods" : "larder")}/{Uri.EscapeDataString(sheet.Id)}.json", $"the sheet of {sheet.Name}", LarderFile.Write(sheet));
 }
