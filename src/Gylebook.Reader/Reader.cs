@@ -9,7 +9,7 @@ namespace Gylebook.Reader;
 /// <summary>The door between a published page's script and the engine.</summary>
 internal static partial class Reader
 {
-    private static RecastDesk? s_desk;
+    private static RecastDesk? Desk;
 
     private static void Main()
     {
@@ -18,9 +18,9 @@ internal static partial class Reader
 
     /// <summary>Opens what was given out; false where this engine cannot read it.</summary>
     [JSExport]
-    internal static bool Open(string publication) => (s_desk = RecastDesk.Open(publication)) is not null;
+    internal static bool Open(string publication) => (Desk = RecastDesk.Open(publication)) is not null;
 
     /// <summary>The answer for an address, as JSON.</summary>
     [JSExport]
-    internal static string Answer(string query) => s_desk!.Answer(query);
+    internal static string Answer(string query) => Desk!.Answer(query);
 }

@@ -77,6 +77,9 @@ public static class PageUrls
     /// <param name="planned">The planned gyle that is to start; null for a new one.</param>
     public static string StartGyle(Guid recipe, Guid? planned = null) => Asking($"{Recipe(recipe)}/start", (PlannedGyle, planned?.ToString()));
 
+    /// <summary>What a brew of it wants, as a list to print.</summary>
+    public static string Shopping(Guid recipe) => $"{Recipe(recipe)}/shopping";
+
     /// <summary>A gyle's brew day.</summary>
     public static string BrewDay(Guid id) => $"{Gyle(id)}/brew";
 

@@ -9,7 +9,7 @@ public sealed class ProjectsTests
     private static readonly string[] Order =
     [
         "Gylebook.Science", "Gylebook.Engine", "Gylebook.Recipes", "Gylebook.Forecast", "Gylebook.Gyles", "Gylebook.Store",
-        "Gylebook.Store.Sqlite", "Gylebook.Store.Postgres", "Gylebook.Pictures", "Gylebook.Web", "Gylebook",
+        "Gylebook.Store.Sqlite", "Gylebook.Store.Postgres", "Gylebook.Pictures", "Gylebook.Site", "Gylebook.Reader", "Gylebook.Web", "Gylebook",
     ];
 
     public static TheoryData<string> Projects() => [.. House.Projects.Keys.Order(StringComparer.Ordinal)];

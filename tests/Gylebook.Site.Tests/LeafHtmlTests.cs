@@ -111,7 +111,7 @@ public sealed partial class LeafHtmlTests
     public void The_plain_texts_tell_the_same()
     {
         Leaf leaf = Given.Leaf("hedgerow-brown", recipe => recipe with { Story = "Mud and *seed*." });
-        string said = LeafText.Long(leaf), brief = LeafText.Short(leaf);
+        string said = LeafText.Whole(leaf), brief = LeafText.Brief(leaf);
         Assert.DoesNotContain('\u00A0', said);
         Assert.Contains("Mud and seed.", said, StringComparison.Ordinal);
         Assert.All(leaf.Metric.Parts.SelectMany(part => part.Rows), row => Assert.Contains(row.What.Replace('\u00A0', ' '), brief, StringComparison.Ordinal));

@@ -40,7 +40,9 @@ public sealed class PublicFilesTests
     {
         Publication publication = SecretOne() with
         {
-            Brewed = Given.Day, Errata = [new(Given.Day, 3, "a \"word\"")], Measured = [new("Gravity at cast", "SG", 3, 1.04, null, 1.0415)],
+            Brewed = Given.Day,
+            Errata = [new(Given.Day, 3, "a \"word\"")],
+            Measured = [new("Gravity at cast", "SG", 3, 1.04, null, 1.0415)],
         };
         Publication read = PublicationFile.Read(PublicationFile.Write(publication))!;
         Assert.Equal(publication.Errata, read.Errata);

@@ -8,6 +8,7 @@ using Gylebook.Web.Features.Gyles;
 using Gylebook.Web.Features.Gyles.Cellar;
 using Gylebook.Web.Features.Gyles.Glass;
 using Gylebook.Web.Features.Gyles.Packaging;
+using Gylebook.Web.Features.Publishing;
 using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Layout;
 using Gylebook.Web.Reading;
@@ -62,7 +63,7 @@ public abstract class GylebookTestContext : BunitContext, IAsyncLifetime
         Services.AddSingleton(new GyleDesk(Book, Clock));
         Services.AddScoped<CellarDesk>();
         Services.AddScoped<PackageDesk>();
-        Services.AddScoped<GlassDesk>();
+        Services.AddScoped<GlassDesk>().AddScoped<PublishDesk>();
         Services.AddSingleton(new DeviceDesk(Book));
     }
 

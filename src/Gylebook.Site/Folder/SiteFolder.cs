@@ -61,8 +61,8 @@ public sealed class SiteFolder(string title, Uri? address)
         yield return File(LeafFiles.Publication, PublicationFile.Write(published));
         yield return File(LeafFiles.Recipe, published.Files.Recipe);
         yield return File(LeafFiles.Kit, published.Files.Kit);
-        yield return File(LeafFiles.Text, LeafText.Long(leaf));
-        yield return File(LeafFiles.Short, LeafText.Short(leaf));
+        yield return File(LeafFiles.Text, LeafText.Whole(leaf));
+        yield return File(LeafFiles.Short, LeafText.Brief(leaf));
         if (leaf.Metric.Run is { } run)
         {
             yield return File(LeafFiles.Run, RunSvg.Wide(run, standalone: true));

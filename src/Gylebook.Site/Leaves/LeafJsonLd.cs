@@ -4,9 +4,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Xml;
 using Gylebook.Gyles.BrewDay;
-using Gylebook.Gyles.Days;
 using Gylebook.Pictures;
-using Gylebook.Pictures.Sheets;
 
 namespace Gylebook.Site.Leaves;
 
@@ -15,6 +13,8 @@ public static class LeafJsonLd
 {
     /// <summary>What nutrition is told for: a bottle or a glass.</summary>
     private const double ServingMillilitres = 330;
+
+    private static readonly string[] Keywords = ["beer", "home brewing"];
 
     /// <summary>The document; safe within a page, since no <c>&lt;</c> is left in it.</summary>
     /// <param name="leaf">What it tells.</param>
@@ -32,7 +32,7 @@ public static class LeafJsonLd
             ["description"] = LeafText.OneLine(leaf),
             ["recipeCategory"] = "Beer",
             ["recipeYield"] = leaf.Metric.Figures.FirstOrDefault(figure => figure.Title == "Beer")?.Value.Replace(Shown.Space, " ", StringComparison.Ordinal),
-            ["keywords"] = string.Join(", ", new[] { "beer", "home brewing" }.Concat(leaf.Inputs.Recipe.Ingredients.Where(line => line.Kind == Recipes.Ingredients.IngredientKind.Food).Select(line => line.As ?? line.Of))),
+            ["keywords"] = string.Join(", ", Keywords.Concat(leaf.Inputs.Recipe.Ingredients.Where(line => line.Kind == Recipes.Ingredients.IngredientKind.Food).Select(line => line.As ?? line.Of))),
             ["cookTime"] = XmlConvert.ToString(TimeSpan.FromMinutes(Math.Round(leaf.BrewMinutes))),
             ["recipeIngredient"] = new JsonArray([.. leaf.Ingredients.Select(line => (JsonNode)line.Replace(Shown.Space, " ", StringComparison.Ordinal))]),
             ["recipeInstructions"] = Instructions(leaf, address),

@@ -18,7 +18,7 @@ public static class LeafText
     }
 
     /// <summary>What goes in, and the numbers: no more than a screen.</summary>
-    public static string Short(Leaf leaf)
+    public static string Brief(Leaf leaf)
     {
         StringBuilder text = Begun(leaf);
         Goods(text, leaf);
@@ -26,7 +26,7 @@ public static class LeafText
     }
 
     /// <summary>All of the page in words.</summary>
-    public static string Long(Leaf leaf)
+    public static string Whole(Leaf leaf)
     {
         StringBuilder text = Begun(leaf);
         if (leaf.Inputs.Recipe.Story is { } story)
@@ -36,7 +36,7 @@ public static class LeafText
 
         foreach (Erratum erratum in leaf.Published.Errata)
         {
-            text.Append($"\nPut right {LeafHtml.Told(erratum.Day)}: {erratum.Text}\n");
+            text.Append(Invariant($"\nPut right {LeafHtml.Told(erratum.Day)}: {erratum.Text}\n"));
         }
 
         Goods(text, leaf);
@@ -61,7 +61,7 @@ public static class LeafText
         text.Append(leaf.Published.By.Length > 0 ? $"{leaf.Published.Name}, by {leaf.Published.By}\n" : $"{leaf.Published.Name}\n");
         foreach ((SheetFigure metric, SheetFigure other) in leaf.Metric.Figures.Zip(leaf.Other.Figures))
         {
-            text.Append($"{metric.Title}: {metric.Value}{(other.Value == metric.Value ? "" : $" ({other.Value})")}{(metric.Ends.Length > 0 ? $", {metric.Ends}" : "")}\n");
+            text.Append(Invariant($"{metric.Title}: {metric.Value}{(other.Value == metric.Value ? "" : $" ({other.Value})")}{(metric.Ends.Length > 0 ? $", {metric.Ends}" : "")}\n"));
         }
 
         foreach (string allergens in leaf.Metric.Allergens)
@@ -76,10 +76,10 @@ public static class LeafText
     {
         foreach ((SheetPart metric, SheetPart other) in leaf.Parts)
         {
-            text.Append($"\n{metric.Name}{(metric.Aside.Length > 0 ? $": {ToldText.Both(metric.Aside)}" : "")}\n");
+            text.Append(Invariant($"\n{metric.Name}{(metric.Aside.Length > 0 ? $": {ToldText.Both(metric.Aside)}" : "")}\n"));
             foreach ((SheetRow row, SheetRow theirs) in metric.Rows.Zip(other.Rows))
             {
-                text.Append($"- {row.Amount}{(theirs.Amount == row.Amount || theirs.Amount.Length == 0 ? "" : $" ({theirs.Amount})")} {row.What}{(row.When.Length > 0 ? $", {ToldText.Both(row.When)}" : "")}\n");
+                text.Append(Invariant($"- {row.Amount}{(theirs.Amount == row.Amount || theirs.Amount.Length == 0 ? "" : $" ({theirs.Amount})")} {row.What}{(row.When.Length > 0 ? $", {ToldText.Both(row.When)}" : "")}\n"));
             }
         }
     }
@@ -90,7 +90,7 @@ public static class LeafText
         text.Append(Invariant($"{number}. {ToldText.Both(say)}{(all.Length > 0 ? $" {ToldText.Both(all)}." : "")}\n"));
         foreach (string caution in cautions)
         {
-            text.Append($"   Take care: {ToldText.Both(caution)}\n");
+            text.Append(Invariant($"   Take care: {ToldText.Both(caution)}\n"));
         }
     }
 

@@ -4,7 +4,6 @@ using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Larders;
-using Gylebook.Recipes.Liquors;
 using Gylebook.Recipes.Lots;
 
 namespace Gylebook.Site.Publications;

@@ -1,7 +1,6 @@
 using Gylebook.Gyles.Plans;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Editing;
-using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
 using Gylebook.Science.Quantities;

@@ -1,6 +1,4 @@
 using Gylebook.Engine.Readouts;
-using Gylebook.Engine.State;
-using Gylebook.Forecast;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report;

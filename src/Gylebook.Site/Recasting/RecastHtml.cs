@@ -1,4 +1,3 @@
-using Gylebook.Forecast.Solving;
 using Gylebook.Pictures;
 using Gylebook.Pictures.Drawing;
 using Gylebook.Pictures.Sheets;

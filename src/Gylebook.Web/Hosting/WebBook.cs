@@ -133,6 +133,7 @@ public static class WebBook
         IntakeApi.Map(site);
         BrewSheetPages.Map(site);
         LabelPages.Map(site);
+        ShoppingPages.Map(site);
         CalendarDownloads.Map(site);
         PublicPages.Map(site);
         site.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null)

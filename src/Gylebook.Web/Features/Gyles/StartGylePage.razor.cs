@@ -126,11 +126,6 @@ public sealed partial class StartGylePage
         _held.Where(hold => hold.Stay.Kind == vessel.Kind && string.Equals(hold.Stay.Vessel, vessel.Name, StringComparison.OrdinalIgnoreCase)).ToArray() is [{ } first, ..]
             ? $"{vessel.Name}: {first.Gyle} {VesselDays.Words(first.On(Today))}" : $"{vessel.Name}: free";
 
-    private string Buy(ShoppingItem item) => item is { Packs: { } packs, PackKilograms: { } pack }
-        ? $"{Shown.Number(packs, 0)} × {Shown.Kilograms(pack)}" : Shown.Kilograms(item.ToBuyKilograms!.Value);
-
-    private static string Money((decimal Value, string Currency) cost) => Invariant($"{cost.Value:0.00} {cost.Currency}");
-
     private string From(ToWeigh item) => item switch
     {
         { Lot: null, Item.Lot: null } => "",

@@ -1,3 +1,4 @@
+using System.Text;
 using Gylebook.Site.Leaves;
 using Gylebook.Web.Hosting.Entry;
 using Microsoft.AspNetCore.Builder;
@@ -35,7 +36,7 @@ internal static class PublicPages
             // A folder without its slash: its pictures and scripts would be sought one level too high.
             return !isFolder && await folder.FindAsync(asked + "/index.html", cancellation) is not null
                 ? Results.Redirect($"{Path}/{asked}/{context.Request.QueryString}")
-                : Results.NotFound();
+                : Results.Text("Nothing is given out at this address.", "text/plain", Encoding.UTF8, StatusCodes.Status404NotFound);
         }
 
         IHeaderDictionary headers = context.Response.Headers;
@@ -61,6 +62,6 @@ internal static class PublicPages
         Uri? whole = null;
         return string.IsNullOrWhiteSpace(address) || (Uri.TryCreate(address.TrimEnd('/') + "/", UriKind.Absolute, out whole) && whole.Scheme.StartsWith("http", StringComparison.Ordinal))
             ? Results.File(await folder.ZipAsync(whole, cancellation), "application/zip", "published.zip")
-            : Results.Text($"{address}: must be a whole web address, such as https://example.org/beer/.", "text/plain", System.Text.Encoding.UTF8, StatusCodes.Status400BadRequest);
+            : Results.Text($"{address}: must be a whole web address, such as https://example.org/beer/.", "text/plain", Encoding.UTF8, StatusCodes.Status400BadRequest);
     }
 }

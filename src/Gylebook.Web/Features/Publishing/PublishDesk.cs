@@ -1,7 +1,6 @@
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles.Plans;
-using Gylebook.Gyles.Tasting;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Site.Folder;

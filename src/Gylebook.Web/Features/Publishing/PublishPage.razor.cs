@@ -1,5 +1,4 @@
 using System.Globalization;
-using Gylebook.Gyles;
 using Gylebook.Recipes;
 using Gylebook.Store;
 using Gylebook.Web.Reading;
