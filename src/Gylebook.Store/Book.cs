@@ -36,6 +36,7 @@ public sealed class Book : IAsyncDisposable
         Settings = new BookSettings(access);
         Demo = new BookDemo(access);
         Files = new BookFiles(this);
+        Landings = new BookLandings(this, access);
     }
 
     /// <summary>How many rows a slow sweep reads at a time.</summary>
@@ -93,6 +94,9 @@ public sealed class Book : IAsyncDisposable
 
     /// <summary>Files in and out, whatever they hold.</summary>
     public BookFiles Files { get; }
+
+    /// <summary>Files of other formats: in, and back out together.</summary>
+    public BookLandings Landings { get; }
 
     /// <summary>Tells other tabs of this process what changed.</summary>
     public BookChanges Changes => _access.Changes;

@@ -20,4 +20,7 @@ public static class Finings
 
     /// <summary>Other names it answers to.</summary>
     public static IReadOnlyList<string> OtherNames(Fining fining) => Rows.Value.OtherNames(fining);
+
+    /// <summary>The one of that id or name, or the names that come nearest.</summary>
+    public static Found<Fining> Find(string idOrName) => Rows.Value.Find(idOrName);
 }

@@ -50,6 +50,9 @@ public sealed record FileInHand
     /// <summary>Reads UTF-8 bytes.</summary>
     public static FileInHand Read(ReadOnlyMemory<byte> bytes) => Read(bytes, new FindingList());
 
+    /// <summary>All bytes of an open file; null when it is too large, of which <see cref="Read(Stream)"/> tells.</summary>
+    public static ReadOnlyMemory<byte>? BytesOf(Stream stream) => NodeText.BytesOf(stream, new FindingList());
+
     /// <summary>A file of so many bytes that it is not opened at all.</summary>
     /// <param name="bytes">How many, more than <see cref="MostBytes"/>.</param>
     public static FileInHand TooLarge(long bytes)

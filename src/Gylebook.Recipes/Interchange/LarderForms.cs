@@ -13,7 +13,7 @@ namespace Gylebook.Recipes.Interchange;
 internal static class LarderForms
 {
     /// <summary>Ends of a malt's extract, % of dry matter: those of its widths in <c>data/priors.csv</c>.</summary>
-    private const double LeastExtractPercent = 50, MostExtractPercent = 95;
+    internal const double LeastExtractPercent = 50, MostExtractPercent = 95;
 
     private static readonly WordTable<IngredientKind> ShelfKinds = new(
         [.. new[] { IngredientKind.Salt, IngredientKind.Acid, IngredientKind.Sugar, IngredientKind.Extract, IngredientKind.Spice, IngredientKind.Fining, IngredientKind.Water }

@@ -17,7 +17,7 @@ internal static class Spelled
     private const double MostOff = 0.1;
 
     /// <summary>Several times what the strongest distilling malt has. Common practice, no source.</summary>
-    private const double MostLintner = 500;
+    internal const double MostLintner = 500;
 
     /// <summary>A number of yeast cells: <c>100 billion</c>.</summary>
     public static ValueForm<CellCount> Cells { get; } = new SpelledForm<CellCount>(

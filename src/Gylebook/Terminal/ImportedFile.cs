@@ -5,15 +5,15 @@ using Gylebook.Store;
 
 namespace Gylebook.Terminal;
 
-/// <summary>A file that was to enter the book, and what became of it.</summary>
+/// <summary>A file of ours that was to enter the book, and what became of it.</summary>
 /// <param name="Path">Where it lies, as typed.</param>
 /// <param name="File">As it was read; null when it could not be opened.</param>
 /// <param name="Findings">What was found.</param>
 /// <param name="Put">What the book did; null when it was not asked.</param>
-internal sealed record ImportedFile(string Path, FileInHand? File, IReadOnlyList<Finding> Findings, FilePut? Put)
+internal sealed record ImportedFile(string Path, FileInHand? File, IReadOnlyList<Finding> Findings, FilePut? Put) : TakenFile(Path, Findings)
 {
-    /// <summary>Whether what it says is in the book now.</summary>
-    public bool IsIn => Put is FilePut.Added or FilePut.Replaced or FilePut.Unchanged;
+    /// <inheritdoc/>
+    public override bool IsIn => Put is FilePut.Added or FilePut.Replaced or FilePut.Unchanged;
 
     /// <summary>What of the book it is now; null when it is not in.</summary>
     public KeptFile? Kept => Put switch
@@ -34,7 +34,8 @@ internal sealed record ImportedFile(string Path, FileInHand? File, IReadOnlyList
         _ => "unread",
     };
 
-    private string InWords => Put switch
+    /// <inheritdoc/>
+    protected override string InWords => Put switch
     {
         FilePut.Added { File: var file } => $"{file} is in the book.",
         FilePut.Replaced { File: var file } => $"{file} says this now; undo on its page brings back what it said.",
@@ -46,58 +47,23 @@ internal sealed record ImportedFile(string Path, FileInHand? File, IReadOnlyList
         _ => "not taken.",
     };
 
-    /// <summary>Reads a file and puts it into the book.</summary>
+    /// <summary>Puts a file that was read into the book.</summary>
     /// <param name="book">The book.</param>
     /// <param name="path">Where the file lies.</param>
+    /// <param name="file">The file.</param>
     /// <param name="answer">What to do when its name is there already.</param>
     /// <param name="evenUnreadable">Whether it enters although fields of it cannot be read.</param>
     /// <param name="cancellation">Stops waiting.</param>
-    public static async Task<ImportedFile> TakeAsync(Book book, string path, ClashAnswer answer, bool evenUnreadable, CancellationToken cancellation)
+    public static async Task<ImportedFile> TakeAsync(Book book, string path, FileInHand file, ClashAnswer answer, bool evenUnreadable, CancellationToken cancellation)
     {
-        List<Finding> unopened = [];
-        if (!OpenedFiles.TryOpen(path, unopened, out FileStream? stream))
-        {
-            return new ImportedFile(path, null, unopened, null);
-        }
-
-        FileInHand file;
-        using (stream)
-        {
-            file = FileInHand.Read(stream!);
-        }
-
         FilePut? put = file.MayEnter(evenUnreadable)
             ? await book.Files.PutAsync(file.Text, answer, $"import {System.IO.Path.GetFileName(path)}", cancellation)
             : null;
         return new ImportedFile(path, file, file.Findings, put);
     }
 
-    /// <summary>Tells what became of files, each with its findings, and counts them.</summary>
-    public static void Tell(IReadOnlyList<ImportedFile> files, bool json)
-    {
-        if (json)
-        {
-            Console.WriteLine(JsonPen.Write(pen => pen.List("files", files, file => file.Write(pen))));
-            return;
-        }
-
-        foreach (ImportedFile file in files)
-        {
-            TextWriter to = file.IsIn ? Console.Out : Console.Error;
-            to.WriteLine(CommandLine.OneLine($"{file.Path}: {file.InWords}"));
-            foreach (Finding finding in file.Findings)
-            {
-                to.WriteLine($"  {FindingLines.Line(finding)}");
-            }
-        }
-
-        if (files.Count > 1)
-        {
-            Console.WriteLine($"{files.Count(file => file.IsIn)} of {files.Count} files are in the book.");
-        }
-    }
-
-    private void Write(JsonPen pen)
+    /// <inheritdoc/>
+    protected override void Write(JsonPen pen)
     {
         pen.Text("file", Path);
         pen.Text("did", Did);

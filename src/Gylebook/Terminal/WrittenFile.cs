@@ -1,4 +1,5 @@
 using System.Text;
+using Gylebook.Recipes.Interchange.Csv;
 
 namespace Gylebook.Terminal;
 
@@ -21,6 +22,11 @@ internal sealed record WrittenFile(string Path, string Kind, Func<string, bool> 
 
     /// <summary>A recipe, a kit, anything the book gives out.</summary>
     public static WrittenFile OfOurs(string path) => new(path, "a file of ours", text => text.Contains("\"gylebook-", StringComparison.Ordinal));
+
+    /// <summary>A recipe for other programs: in BeerJSON, in BeerXML, or as a table.</summary>
+    public static WrittenFile ForOthers(string path) => new(
+        path, "a recipe for other programs",
+        text => text.Contains("\"beerjson\"", StringComparison.Ordinal) || text.Contains("<RECIPES>", StringComparison.Ordinal) || text.StartsWith(RecipeCsv.Head, StringComparison.Ordinal));
 
     /// <summary>Why it must not be written; null when it may.</summary>
     /// <param name="force">Whether a file of that kind may be written over.</param>

@@ -3,22 +3,25 @@ using System.Text;
 using Gylebook.Forecast.Json;
 using Gylebook.Store;
 using Gylebook.Terminal;
+using Gylebook.Web.Features.Recipes.Travelling;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook export NAME [--kind KIND] [--as html [--kit FILE]] [--as ics] [--book FILE] [--out FILE] [--force] [--json]</summary>
+/// <summary>gylebook export NAME [--kind KIND] [--as html|beerjson|beerxml|csv [--kit FILE]] [--as ics] [--book FILE] [--out FILE] [--force] [--json]</summary>
 internal sealed class ExportVerb : AsyncCommand<ExportVerb.Settings>
 {
     private static readonly string KnownKinds = string.Join(", ", BookFiles.Kinds);
+
+    private static readonly string[] Forms = [SheetExport.Form, CalendarExport.Form, .. TravelFormat.All.Select(format => format.Word)];
 
     /// <summary>What it takes.</summary>
     internal sealed class Settings : BookOption
     {
         /// <summary>What.</summary>
         [CommandArgument(0, "<NAME>")]
-        [Description("The name, or the id recipes call it by; with --as html a recipe file too, with --as ics a gyle.")]
+        [Description("The name, or the id recipes call it by; with --as html, beerjson, beerxml or csv a recipe file too, with --as ics a gyle.")]
         public required string Name { get; init; }
 
         /// <summary>Which kind.</summary>
@@ -28,12 +31,12 @@ internal sealed class ExportVerb : AsyncCommand<ExportVerb.Settings>
 
         /// <summary>As what.</summary>
         [CommandOption("--as <FORM>")]
-        [Description("html: a recipe as a sheet that a browser prints on one page of A4, instead of its file. ics: the days of a gyle, for a calendar.")]
+        [Description("html: a recipe as a sheet that a browser prints on one page of A4, instead of its file. beerjson, beerxml, csv: a recipe for other programs. ics: the days of a gyle, for a calendar.")]
         public string? As { get; init; }
 
         /// <summary>The kit a sheet is reckoned for.</summary>
         [CommandOption("--kit <FILE>")]
-        [Description("The kit's file, for --as html. Without it the book's kit in use; for a recipe file the built-in Lantern Shed kit.")]
+        [Description("The kit's file, for --as html, beerjson or beerxml. Without it the book's kit in use; for a recipe file the built-in Lantern Shed kit.")]
         public string? Kit { get; init; }
 
         /// <summary>Where to.</summary>
@@ -50,10 +53,10 @@ internal sealed class ExportVerb : AsyncCommand<ExportVerb.Settings>
         public override ValidationResult Validate() =>
             CommandLine.NoneLacksItsValue(("--book", "a file", Book), ("--kind", "a kind", Kind), ("--as", "a form", As), ("--kit", "a file", Kit), ("--out", "a file", Out)) is { Successful: false } lacking ? lacking
             : Kind is not null && !BookFiles.Kinds.Contains(Kind) ? ValidationResult.Error($"--kind {Kind}: must be one of {KnownKinds}.")
-            : As is not (null or SheetExport.Form or CalendarExport.Form) ? ValidationResult.Error($"--as {As}: must be {SheetExport.Form} or {CalendarExport.Form}.")
+            : As is not null && !Forms.Contains(As) ? ValidationResult.Error($"--as {As}: must be one of {string.Join(", ", Forms)}.")
             : As == CalendarExport.Form && Kind is not null ? ValidationResult.Error($"--kind {Kind}: does not go with --as {As}, which is of a gyle.")
-            : As == SheetExport.Form && Kind is not (null or SheetExport.Kind) ? ValidationResult.Error($"--kind {Kind}: must be {SheetExport.Kind} with --as {As}; nothing else has a sheet to print.")
-            : As != SheetExport.Form && Kit is not null ? ValidationResult.Error($"--kit {Kit}: goes with --as {SheetExport.Form} alone.")
+            : As is not null && Kind is not (null or SheetExport.Kind) ? ValidationResult.Error($"--kind {Kind}: must be {SheetExport.Kind} with --as {As}; nothing else leaves so.")
+            : As is null or CalendarExport.Form && Kit is not null ? ValidationResult.Error($"--kit {Kit}: goes with --as {string.Join(", ", Forms.Where(form => form != CalendarExport.Form))} alone.")
             : ValidationResult.Success();
     }
 
@@ -62,7 +65,12 @@ internal sealed class ExportVerb : AsyncCommand<ExportVerb.Settings>
     {
         if (settings.As is not null)
         {
-            return await (settings.As == CalendarExport.Form ? CalendarExport.RunAsync(settings, cancellationToken) : SheetExport.RunAsync(settings, cancellationToken));
+            return await (settings.As switch
+            {
+                CalendarExport.Form => CalendarExport.RunAsync(settings, cancellationToken),
+                SheetExport.Form => SheetExport.RunAsync(settings, cancellationToken),
+                _ => TravelExport.RunAsync(settings, TravelFormat.Of(settings.As)!, cancellationToken),
+            });
         }
 
         if (await settings.OpenAsync("to take anything out of", cancellationToken) is not { } opened)
@@ -84,6 +92,17 @@ internal sealed class ExportVerb : AsyncCommand<ExportVerb.Settings>
         [_] => null,
         _ => $"{string.Join(" and ", found.Select(file => $"{file}, number {file.Id}"))} have that name. {Advice(found)}",
     };
+
+    /// <summary>The recipe of the book that is named; null, and why is told, when it is none or several.</summary>
+    internal static async Task<(KeptFile? Recipe, int Refused)> RecipeAsync(Settings settings, Book book, CancellationToken cancellation)
+    {
+        IReadOnlyList<KeptFile> named = await book.Files.FindAsync(settings.Name, settings.Kind, cancellation);
+        KeptFile[] recipes = [.. named.Where(file => file.Kind == SheetExport.Kind)];
+        string? refusal = named.Count > 0 && recipes.Length == 0
+            ? $"{named[0]} is no recipe; --as {settings.As} must name a recipe of the book or a recipe file."
+            : WhyNot(recipes, settings.Kind);
+        return refusal is null ? (recipes[0], 0) : (null, Refuse(settings, recipes.Length > 1 ? recipes : [], refusal));
+    }
 
     private static string Advice(IReadOnlyList<KeptFile> found) =>
         found.Select(file => file.Kind).Distinct().Count() == found.Count ? $"Say which with --kind {found[0].Kind}." : "Name the one you want by its number.";

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Gylebook.Forecast.Json;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Store;
 using Gylebook.Terminal;
@@ -7,16 +8,21 @@ using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook import FILE… [--book FILE] [--replace] [--keep-both] [--as NAME] [--even-unreadable] [--json]</summary>
+/// <summary>gylebook import FILE…|--undo [--book FILE] [--replace] [--keep-both] [--as NAME] [--even-unreadable] [--json]</summary>
 internal sealed class ImportVerb : AsyncCommand<ImportVerb.Settings>
 {
     /// <summary>What it takes.</summary>
     internal sealed class Settings : BookOption
     {
         /// <summary>The files.</summary>
-        [CommandArgument(0, "<FILE>")]
-        [Description("Recipes, kits, water plans, foods and sheets of the larder, as many as you like.")]
-        public required string[] Files { get; init; }
+        [CommandArgument(0, "[FILE]")]
+        [Description("Recipes, kits, water plans, foods and sheets of the larder, as many as you like; BeerJSON and BeerXML too.")]
+        public string[] Files { get; init; } = [];
+
+        /// <summary>Whether to take the last landing back.</summary>
+        [CommandOption("--undo")]
+        [Description("Take back all that the last BeerJSON or BeerXML file brought: it goes into the bin. What you changed since stays.")]
+        public bool Undo { get; init; }
 
         /// <summary>Another name.</summary>
         [CommandOption("--as <NAME>")]
@@ -45,6 +51,8 @@ internal sealed class ImportVerb : AsyncCommand<ImportVerb.Settings>
         /// <inheritdoc/>
         public override ValidationResult Validate() =>
             CommandLine.NoneLacksItsValue(("--book", "a file", Book), ("--as", "a name", As)) is { Successful: false } lacking ? lacking
+            : Undo && (Files.Length > 0 || As is not null || Replace || KeepBoth || EvenUnreadable) ? ValidationResult.Error("--undo goes alone: it takes back the last file that came in.")
+            : !Undo && Files.Length == 0 ? ValidationResult.Error("Name a file to put into the book.")
             : new[] { As is not null, Replace, KeepBoth }.Count(isAsked => isAsked) > 1 ? ValidationResult.Error("Of --as, --replace and --keep-both only one can be done.")
             : As is not null && Files.Length > 1 ? ValidationResult.Error($"--as names one file, and there are {Files.Length}.")
             : As is not null && FileInHand.FaultOf(As) is { } fault ? ValidationResult.Error($"--as: {fault}.")
@@ -60,13 +68,45 @@ internal sealed class ImportVerb : AsyncCommand<ImportVerb.Settings>
         }
 
         await using Book book = opened;
-        List<ImportedFile> files = [];
-        foreach (string path in settings.Files)
+        if (settings.Undo)
         {
-            files.Add(await ImportedFile.TakeAsync(book, path, settings.Answer, settings.EvenUnreadable, cancellationToken));
+            return Tell(await book.Landings.UndoAsync(cancellation: cancellationToken), settings.Json);
         }
 
-        ImportedFile.Tell(files, settings.Json);
+        List<TakenFile> files = [];
+        foreach (string path in settings.Files)
+        {
+            files.Add(await TakenFile.TakeAsync(book, path, settings.Answer, settings.EvenUnreadable, cancellationToken));
+        }
+
+        TakenFile.Tell(files, settings.Json);
         return files.All(file => file.IsIn) ? 0 : 1;
+    }
+
+    private static int Tell(LandingUndone? undone, bool json)
+    {
+        if (json)
+        {
+            Console.WriteLine(JsonPen.Write(pen =>
+            {
+                pen.Text("undone", undone?.From);
+                pen.Texts("gone", undone?.Gone ?? []);
+                pen.Texts("stayed", undone?.Stayed ?? []);
+            }));
+        }
+        else if (undone is null)
+        {
+            Console.Error.WriteLine("Nothing to take back: no BeerJSON or BeerXML file came in that is not back out already.");
+        }
+        else
+        {
+            Console.WriteLine(CommandLine.OneLine($"{undone.From}: {undone.Gone.Count} of the things it brought are in the bin{(undone.Gone.Count > 0 ? $": {string.Join(", ", undone.Gone)}" : "")}."));
+            foreach (string name in undone.Stayed)
+            {
+                Console.WriteLine(CommandLine.OneLine($"  {name} stays: it was changed or brewed since, or is gone already."));
+            }
+        }
+
+        return undone is null ? 1 : 0;
     }
 }

@@ -51,18 +51,14 @@ internal static class SheetExport
         }
 
         await using Book book = opened;
-        IReadOnlyList<KeptFile> named = await book.Files.FindAsync(settings.Name, settings.Kind, cancellation);
-        KeptFile[] recipes = [.. named.Where(file => file.Kind == Kind)];
-        string? refusal = named.Count > 0 && recipes.Length == 0
-            ? $"{named[0]} is no recipe; --as {Form} must name a recipe of the book or a recipe file."
-            : ExportVerb.WhyNot(recipes, settings.Kind);
-        if (refusal is not null)
+        (KeptFile? found, int refused) = await ExportVerb.RecipeAsync(settings, book, cancellation);
+        if (found is null)
         {
-            return ExportVerb.Refuse(settings, recipes.Length > 1 ? recipes : [], refusal);
+            return refused;
         }
 
         ReaderUnits units = ReaderChoice.Of(await book.Settings.ListAsync(cancellation)).Units;
-        RecipeSheet sheet = await PrintedRecipe.OfAsync(book, recipes[0], kits?.Kit, units);
+        RecipeSheet sheet = await PrintedRecipe.OfAsync(book, found, kits?.Kit, units);
         return Give(settings, sheet with { Findings = [.. kits?.Findings ?? [], .. sheet.Findings] });
     }
 

@@ -127,20 +127,21 @@ internal abstract class GyleOfRecipeVerb<TSettings> : AsyncCommand<TSettings>
     {
         if (File.Exists(called))
         {
-            ImportedFile entered = await ImportedFile.TakeAsync(book, called, new ClashAnswer.Ask(), evenUnreadable: false, cancellation);
-            if (entered.Kept is { } kept && kept.Kind == kind)
+            TakenFile taken = await TakenFile.TakeAsync(book, called, new ClashAnswer.Ask(), evenUnreadable: false, cancellation);
+            KeptFile? entered = (taken as ImportedFile)?.Kept ?? (taken as LandedFile)?.TheOne(kind);
+            if (entered is { } kept && kept.Kind == kind)
             {
                 await PutBesideAsync(book, called, kind, cancellation);
                 return kept;
             }
 
-            if (entered.Kept is { } other)
+            if (entered is { } other)
             {
                 Console.Error.WriteLine(CommandLine.OneLine($"{called}: this is a {other.Kind}, and a {kind} is wanted."));
                 return null;
             }
 
-            ImportedFile.Tell([entered], json);
+            TakenFile.Tell([taken], json);
             return null;
         }
 
