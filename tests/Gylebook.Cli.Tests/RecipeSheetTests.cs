@@ -49,12 +49,23 @@ public sealed class RecipeSheetTests : IDisposable
         Assert.Equal(own.Output, told.GetProperty("text").GetString());
     }
 
+    [Fact]
+    public void In_words_and_for_search_engines_it_is_the_same_recipe()
+    {
+        Ran words = Run("export", SampleFile.Recipe("hedgerow-brown"), "--as", "text"), engines = Run("export", SampleFile.Recipe("hedgerow-brown"), "--as", "jsonld");
+        Assert.Equal((0, 0), (words.ExitCode, engines.ExitCode));
+        Assert.Contains("- 3.60 kg (7.94 lb) Pale ale malt", words.Output, StringComparison.Ordinal);
+        Assert.Contains("Take care: ", words.Output, StringComparison.Ordinal);
+        JsonElement recipe = JsonDocument.Parse(engines.Output).RootElement;
+        Assert.Equal(("Recipe", "Hedgerow Brown"), (recipe.GetProperty("@type").GetString(), recipe.GetProperty("name").GetString()));
+    }
+
     [Theory]
-    [InlineData("--as pdf: must be html or ics.", "--as", "pdf")]
+    [InlineData("--as pdf: must be one of html, ics, beerjson, beerxml, csv, text, jsonld.", "--as", "pdf")]
     [InlineData("--kind kit: must be recipe with --as html", "--as", "html", "--kind", "kit")]
     [InlineData("--kind kit: does not go with --as ics, which is of a gyle.", "--as", "ics", "--kind", "kit")]
-    [InlineData("--kit some.json: goes with --as html alone.", "--as", "ics", "--kit", "some.json")]
-    [InlineData("--kit some.json: goes with --as html alone.", "--kit", "some.json")]
+    [InlineData("--kit some.json: goes with --as html, beerjson, beerxml, csv, text, jsonld alone.", "--as", "ics", "--kit", "some.json")]
+    [InlineData("--kit some.json: goes with --as html, beerjson, beerxml, csv, text, jsonld alone.", "--kit", "some.json")]
     [InlineData("Option '--as' needs a form after it.", "--as")]
     public void Words_that_do_not_fit_are_told_with_their_limit(string says, params string[] words)
     {

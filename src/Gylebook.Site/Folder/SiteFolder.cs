@@ -1,7 +1,12 @@
+using Gylebook.Forecast.Report;
 using Gylebook.Pictures.Drawing;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Interchange.BeerJson;
+using Gylebook.Recipes.Interchange.BeerXml;
+using Gylebook.Recipes.Interchange.OpenFormats;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes.Lots;
 using Gylebook.Site.Leaves;
 using Gylebook.Site.Publications;
@@ -15,7 +20,7 @@ public sealed class SiteFolder(string title, Uri? address)
 {
     private static readonly (string File, string Words)[] OwnFiles =
     [
-        (LeafFiles.Recipe, "the recipe's file"), (LeafFiles.Kit, "the kit's file"), (LeafFiles.Text, "plain text"), (LeafFiles.Short, "plain text, short"),
+        (LeafFiles.Recipe, "the recipe's file"), (LeafFiles.Kit, "the kit's file"), (LeafFiles.BeerJson, "BeerJSON"), (LeafFiles.BeerXml, "BeerXML"), (LeafFiles.Text, "plain text"), (LeafFiles.Short, "plain text, short"),
     ];
 
     /// <summary>Pages, index and feed of those publications; without the engine.</summary>
@@ -61,6 +66,8 @@ public sealed class SiteFolder(string title, Uri? address)
         yield return File(LeafFiles.Publication, PublicationFile.Write(published));
         yield return File(LeafFiles.Recipe, published.Files.Recipe);
         yield return File(LeafFiles.Kit, published.Files.Kit);
+        yield return File(LeafFiles.BeerJson, OpenText(leaf, BeerJsonFile.Write));
+        yield return File(LeafFiles.BeerXml, OpenText(leaf, BeerXmlFile.Write));
         yield return File(LeafFiles.Text, LeafText.Whole(leaf));
         yield return File(LeafFiles.Short, LeafText.Brief(leaf));
         if (leaf.Metric.Run is { } run)
@@ -68,6 +75,11 @@ public sealed class SiteFolder(string title, Uri? address)
             yield return File(LeafFiles.Run, RunSvg.Wide(run, standalone: true));
         }
     }
+
+    /// <summary>The recipe for other programs; its story goes where they have room for words.</summary>
+    private static string OpenText(Leaf leaf, Func<Recipe, Larder, BrewedFigures?, string, (string Text, IReadOnlyList<Travel> Travels)> write) => write(
+        leaf.Inputs.Recipe with { Notes = leaf.Inputs.Recipe.Story is { } story ? Story.Plain(story) : null, Story = null },
+        leaf.Inputs.Larder, StatedFigures.Of(leaf.Forecast), leaf.Published.By).Text;
 
     /// <summary>A sheet where the command line seeks it, beside the recipe's file.</summary>
     private static (string File, string Words, string Text) SheetOf(LarderSheet sheet) =>

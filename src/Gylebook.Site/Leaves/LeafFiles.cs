@@ -18,6 +18,12 @@ internal static class LeafFiles
     /// <summary>The kit it was weighed for.</summary>
     public const string Kit = "kit.json";
 
+    /// <summary>The recipe by the standard BeerJSON 1.0.</summary>
+    public const string BeerJson = "recipe.beerjson.json";
+
+    /// <summary>The recipe by the standard BeerXML 1.0.</summary>
+    public const string BeerXml = "recipe.xml";
+
     /// <summary>Plain text to paste, long.</summary>
     public const string Text = "recipe.txt";
 

@@ -92,7 +92,7 @@ public static class LeafHtml
             pen.Element("link", ("rel", "canonical"), ("href", address.AbsoluteUri));
         }
 
-        pen.Element("link", ("rel", "alternate"), ("type", "application/json"), ("title", "The recipe's file"), ("href", LeafFiles.Recipe));
+        pen.Element("link", ("rel", "alternate"), ("type", "application/json"), ("title", "BeerJSON"), ("href", LeafFiles.BeerJson));
         pen.Raw($"<script type=\"application/ld+json\">{LeafJsonLd.Write(leaf, address)}</script>\n");
         pen.Raw($"<script type=\"module\" src=\"../{LeafFiles.Script}\"></script>\n");
         pen.End("head");

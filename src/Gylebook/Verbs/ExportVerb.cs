@@ -9,19 +9,19 @@ using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs;
 
-/// <summary>gylebook export NAME [--kind KIND] [--as html|beerjson|beerxml|csv [--kit FILE]] [--as ics] [--book FILE] [--out FILE] [--force] [--json]</summary>
+/// <summary>gylebook export NAME [--kind KIND] [--as html|beerjson|beerxml|csv|text|jsonld [--kit FILE]] [--as ics] [--book FILE] [--out FILE] [--force] [--json]</summary>
 internal sealed class ExportVerb : AsyncCommand<ExportVerb.Settings>
 {
     private static readonly string KnownKinds = string.Join(", ", BookFiles.Kinds);
 
-    private static readonly string[] Forms = [SheetExport.Form, CalendarExport.Form, .. TravelFormat.All.Select(format => format.Word)];
+    private static readonly string[] Forms = [SheetExport.Form, CalendarExport.Form, .. TravelFormat.All.Select(format => format.Word), .. LeafExport.Forms.Keys];
 
     /// <summary>What it takes.</summary>
     internal sealed class Settings : BookOption
     {
         /// <summary>What.</summary>
         [CommandArgument(0, "<NAME>")]
-        [Description("The name, or the id recipes call it by; with --as html, beerjson, beerxml or csv a recipe file too, with --as ics a gyle.")]
+        [Description("The name, or the id recipes call it by; with --as and all but ics a recipe file too, with --as ics a gyle.")]
         public required string Name { get; init; }
 
         /// <summary>Which kind.</summary>
@@ -31,7 +31,7 @@ internal sealed class ExportVerb : AsyncCommand<ExportVerb.Settings>
 
         /// <summary>As what.</summary>
         [CommandOption("--as <FORM>")]
-        [Description("html: a recipe as a sheet that a browser prints on one page of A4, instead of its file. beerjson, beerxml, csv: a recipe for other programs. ics: the days of a gyle, for a calendar.")]
+        [Description("html: a recipe as a sheet that a browser prints on one page of A4, instead of its file. beerjson, beerxml, csv: a recipe for other programs. text, jsonld: a recipe in words, and as search engines read it. ics: the days of a gyle, for a calendar.")]
         public string? As { get; init; }
 
         /// <summary>The kit a sheet is reckoned for.</summary>
@@ -69,6 +69,7 @@ internal sealed class ExportVerb : AsyncCommand<ExportVerb.Settings>
             {
                 CalendarExport.Form => CalendarExport.RunAsync(settings, cancellationToken),
                 SheetExport.Form => SheetExport.RunAsync(settings, cancellationToken),
+                var word when LeafExport.Forms.ContainsKey(word) => LeafExport.RunAsync(settings, cancellationToken),
                 _ => TravelExport.RunAsync(settings, TravelFormat.Of(settings.As)!, cancellationToken),
             });
         }

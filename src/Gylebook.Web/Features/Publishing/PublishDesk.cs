@@ -3,6 +3,7 @@ using Gylebook.Forecast.Report;
 using Gylebook.Gyles.Plans;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Kits;
 using Gylebook.Site.Folder;
 using Gylebook.Site.Publications;
 using Gylebook.Store;
@@ -36,21 +37,42 @@ public sealed class PublishDesk(Book book, GyleDesk gyles, TimeProvider clock)
     /// <returns>None, and why, where it cannot be brewed as it is.</returns>
     public async Task<(KeptPublication? Kept, IReadOnlyList<Finding> Findings)> PublishRecipeAsync(Guid recipeId, CancellationToken cancellation = default)
     {
+        (GyleInputs? inputs, string? water, IReadOnlyList<Finding> findings) = await InputsAsync(recipeId, cancellation);
+        return inputs is null ? (null, findings) : await PublishAsync(recipeId, null, null, inputs, water, [], null, cancellation);
+    }
+
+    /// <summary>A recipe as it would be given out today, without being given out.</summary>
+    /// <param name="recipeId">Which recipe.</param>
+    /// <param name="kit">The kit; null for the one in use.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    /// <returns>None, and why, where it cannot be read.</returns>
+    public async Task<(Publication? Publication, IReadOnlyList<Finding> Findings)> WouldBeAsync(Guid recipeId, Kit? kit, CancellationToken cancellation = default)
+    {
+        (GyleInputs? inputs, string? water, IReadOnlyList<Finding> findings) = await InputsAsync(recipeId, cancellation);
+        return (inputs is null ? null : new Publication
+        {
+            Name = inputs.Recipe.Name, Slug = FreeId.From(inputs.Recipe.Name, "recipe"), Day = DayOf(clock.GetUtcNow()), By = await ByAsync(cancellation),
+            Files = PublicFiles.Of(inputs with { Kit = kit ?? inputs.Kit }, water),
+        }, findings);
+    }
+
+    private async Task<(GyleInputs? Inputs, string? Water, IReadOnlyList<Finding> Findings)> InputsAsync(Guid recipeId, CancellationToken cancellation)
+    {
         if (await book.Files.FindAsync("recipe", recipeId, cancellation) is not { } file)
         {
-            return (null, [new("publish.unknown", Severity.Error, "recipe", "there is no such recipe in the book")]);
+            return (null, null, [new("publish.unknown", Severity.Error, "recipe", "there is no such recipe in the book")]);
         }
 
         if (RecipeFile.Read(file.Text) is var read && read.Value is not { } recipe)
         {
-            return (null, read.Findings);
+            return (null, null, read.Findings);
         }
 
         Sheet? water = await book.Waters.OfRecipeAsync(recipeId, cancellation);
         string? waterText = water is { IsDamaged: false } ? water.Document : null;
-        GyleInputs inputs = new(
-            recipe, (await KitInUse.FindAsync(book, cancellation)).Kit, await OwnLarder.OfAsync(book, cancellation), waterText is null ? null : WaterFile.Read(waterText).Value);
-        return await PublishAsync(recipeId, null, null, inputs, waterText, [], null, cancellation);
+        return (
+            new GyleInputs(recipe, (await KitInUse.FindAsync(book, cancellation)).Kit, await OwnLarder.OfAsync(book, cancellation), waterText is null ? null : WaterFile.Read(waterText).Value),
+            waterText, []);
     }
 
     /// <summary>Gives out what a gyle was brewed from, with what was measured of it.</summary>

@@ -63,6 +63,11 @@ internal sealed class LeavingRecipe
 
     private void WhatStays()
     {
+        if (_recipe.Story is not null)
+        {
+            _travels.Leave("story", "told on its published page, and in our own file");
+        }
+
         if (_recipe.Hold is { OriginalGravity: { } gravity })
         {
             _travels.Leave("hold.originalGravity", $"{gravity} holds; the weights stand as they are");
