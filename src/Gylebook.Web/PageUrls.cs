@@ -63,6 +63,14 @@ public static class PageUrls
     /// <param name="bitterness">The model of bitterness that is shown; null for the usual one.</param>
     public static string RecipeSheet(Guid id, string? bitterness) => Asking($"{Recipe(id)}/sheet", ("bitterness", bitterness));
 
+    /// <summary>One recipe for other programs: the formats there are, and what each cannot carry.</summary>
+    public static string RecipeForOthers(Guid id) => $"{Recipe(id)}/others";
+
+    /// <summary>One recipe as a file for other programs.</summary>
+    /// <param name="id">Which recipe.</param>
+    /// <param name="format">In which format: <c>beerjson</c>.</param>
+    public static string RecipeAsFile(Guid id, string format) => $"{RecipeForOthers(id)}/{format}";
+
     /// <summary>One gyle: its plan beside what happened.</summary>
     public static string Gyle(Guid id) => $"gyles/{id}";
 
