@@ -69,6 +69,14 @@ public static class PageUrls
     /// <summary>A published recipe's page, as everybody sees it.</summary>
     public static string Public(string slug) => $"p/{slug}/";
 
+    /// <summary>One recipe for other programs: the formats there are, and what each cannot carry.</summary>
+    public static string RecipeForOthers(Guid id) => $"{Recipe(id)}/others";
+
+    /// <summary>One recipe as a file for other programs.</summary>
+    /// <param name="id">Which recipe.</param>
+    /// <param name="format">In which format: <c>beerjson</c>.</param>
+    public static string RecipeAsFile(Guid id, string format) => $"{RecipeForOthers(id)}/{format}";
+
     /// <summary>One gyle: its plan beside what happened.</summary>
     public static string Gyle(Guid id) => $"gyles/{id}";
 

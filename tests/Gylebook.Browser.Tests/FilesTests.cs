@@ -35,4 +35,34 @@ public sealed class FilesTests(ChromiumFixture chromium)
         using StreamReader reader = new(given);
         Assert.Equal(text, await reader.ReadToEndAsync(TestContext.Current.CancellationToken));
     }
+
+    [Fact]
+    public async Task A_recipe_leaves_for_other_programs_with_what_stays_behind_and_comes_back_as_one_step()
+    {
+        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        IPage page = await chromium.TabAsync(gylebook.Url);
+        await page.OpenAsync("/");
+        await page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Hedgerow Brown" }).First.ClickAsync();
+        await page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "For other programs" }).ClickAsync();
+        await page.WaitForURLAsync("**/others");
+        ILocator xml = page.GetByRole(AriaRole.Region, new PageGetByRoleOptions { Name = "BeerXML 1.0" });
+        await Assertions.Expect(xml).ToContainTextAsync("the file has only its temperature");
+        await page.HasNoBarrierAsync("for other programs");
+        await page.PictureAsync("for-other-programs");
+        IDownload download = await page.RunAndWaitForDownloadAsync(
+            () => page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Download as BeerJSON 1.0" }).ClickAsync());
+        Assert.Equal("hedgerow-brown.beerjson.json", download.SuggestedFilename);
+        await using Stream given = await download.CreateReadStreamAsync();
+        using MemoryStream whole = new();
+        await given.CopyToAsync(whole, TestContext.Current.CancellationToken);
+
+        await page.OpenAsync("/recipes");
+        await page.GetByLabel("Put files into the book.").SetInputFilesAsync(new FilePayload { Name = "theirs.json", MimeType = "application/json", Buffer = whole.ToArray() });
+        ILocator file = page.GetByRole(AriaRole.List, new PageGetByRoleOptions { Name = "Files you chose" }).Locator("> li").First;
+        await Assertions.Expect(file.GetByRole(AriaRole.Link, new LocatorGetByRoleOptions { Name = "Hedgerow Brown 2" })).ToBeVisibleAsync();
+        await page.HasNoBarrierAsync("a file of an open standard, taken in");
+        await page.PictureAsync("open-file-taken");
+        await file.GetByRole(AriaRole.Button, new LocatorGetByRoleOptions { Name = "Take all of it back" }).ClickAsync();
+        await Assertions.Expect(file).ToContainTextAsync("Taken back: 1 of the things it brought are in the bin.");
+    }
 }

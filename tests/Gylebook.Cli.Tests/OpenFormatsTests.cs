@@ -15,6 +15,7 @@ public sealed class OpenFormatsTests : IDisposable
 
     [Theory]
     [InlineData("beerjson")]
+    [InlineData("beerxml")]
     public void A_recipe_leaves_comes_back_and_is_taken_back_again(string form)
     {
         string file = Path($"hedgerow.{form}");

@@ -21,10 +21,13 @@ internal sealed record FuzzCase(string Name, byte[] Recipe, byte[] Theirs, byte[
     private static readonly byte[][] Foods = [.. Samples("foods").Concat(Samples("recipes/foods")).Select(File.ReadAllBytes)];
     private static readonly byte[][] Waters = [.. Samples("water").Select(File.ReadAllBytes)];
 
+    /// <summary>Of saved cases.</summary>
+    public const string Ending = ".json";
+
     /// <summary>Draws a case.</summary>
     public static FuzzCase Draw(string seed, int number)
     {
-        Mutation mutation = new(new Random(StableHash($"{seed}/{number}")));
+        Mutation mutation = new(new Random(FuzzRun.StableHash($"{seed}/{number}")));
         byte[] basis = mutation.OneOf(Recipes);
         return new FuzzCase(
             $"{seed}-{number}", mutation.Recipe(basis), mutation.Recipe(basis), basis, mutation.Any(mutation.OneOf(Kits)),
@@ -33,13 +36,7 @@ internal sealed record FuzzCase(string Name, byte[] Recipe, byte[] Theirs, byte[
 
     /// <summary>Writes the case as one file that <see cref="Read"/> takes.</summary>
     /// <returns>Where it lies.</returns>
-    public string Save()
-    {
-        string folder = Directory.CreateDirectory(RepositoryFile.PathOf("artifacts/fuzz")).FullName;
-        string path = Path.Combine(folder, Name + ".json");
-        File.WriteAllText(path, JsonSerializer.Serialize(this, Indented));
-        return path;
-    }
+    public string Save() => FuzzRun.Save(Name + Ending, JsonSerializer.SerializeToUtf8Bytes(this, Indented));
 
     /// <summary>A case that was saved.</summary>
     public static FuzzCase Read(string path) =>
@@ -48,9 +45,6 @@ internal sealed record FuzzCase(string Name, byte[] Recipe, byte[] Theirs, byte[
     private static IEnumerable<string> Samples(string folder) => Directory
         .EnumerateFiles(RepositoryFile.PathOf("samples/" + folder), "*.json", folder == "recipes" ? SearchOption.AllDirectories : SearchOption.TopDirectoryOnly)
         .Order(StringComparer.Ordinal);
-
-    /// <summary>The same number for the same text on every machine and in every run, which the framework's own hash is not: FNV-1a.</summary>
-    private static int StableHash(string text) => unchecked((int)text.Aggregate(2166136261u, (hash, letter) => (hash ^ letter) * 16777619u));
 }
 
 /// <summary>How much of the food, where, and into how much.</summary>

@@ -23,6 +23,10 @@ public sealed partial class DraftBar
     [Parameter]
     public string? Print { get; set; }
 
+    /// <summary>Where it is given out for other programs; null for what is not.</summary>
+    [Parameter]
+    public string? Others { get; set; }
+
     /// <summary>Where a gyle of it begins; null for what is not brewed.</summary>
     [Parameter]
     public string? Gyle { get; set; }

@@ -55,6 +55,10 @@ public sealed partial class DraftHead : IDisposable
     [Parameter]
     public int? LatestVersion { get; set; }
 
+    /// <summary>Where it is given out for other programs; null for what is not.</summary>
+    [Parameter]
+    public string? Others { get; set; }
+
     /// <summary>The address of the same as a sheet to print; null where there is none.</summary>
     [Parameter]
     public string? Print { get; set; }

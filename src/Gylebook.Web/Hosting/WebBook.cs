@@ -8,6 +8,7 @@ using Gylebook.Web.Features.Gyles.Calendars;
 using Gylebook.Web.Features.Gyles.Printing;
 using Gylebook.Web.Features.Publishing;
 using Gylebook.Web.Features.Recipes.Printing;
+using Gylebook.Web.Features.Recipes.Travelling;
 using Gylebook.Web.Features.Recipes.Showing;
 using Gylebook.Web.Hosting.Entry;
 using Gylebook.Web.Layout;
@@ -129,6 +130,7 @@ public static class WebBook
         EntryPages.Map(site);
         FileDownloads.Map(site);
         SheetPages.Map(site);
+        TravelDownloads.Map(site);
         BrewApi.Map(site);
         IntakeApi.Map(site);
         BrewSheetPages.Map(site);

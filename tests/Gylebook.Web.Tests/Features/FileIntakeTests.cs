@@ -58,6 +58,25 @@ public sealed class FileIntakeTests : GylebookTestContext
     }
 
     [Fact]
+    public async Task A_file_of_an_open_standard_brings_several_things_and_takes_them_back_at_once()
+    {
+        IRenderedComponent<FileIntake> intake = Intake();
+        await ChooseAsync(intake, ("theirs.json", await File.ReadAllTextAsync(RepositoryFile.PathOf("tests/Gylebook.Recipes.Tests/Standards/beerjson/examples/real/FirstWortHopAddition.json"), Cancellation)));
+        Assert.Equal(["in"], Did(intake));
+        Assert.Contains("BeerJSON 1.0: 4 of 4 things are new in the book.", intake.Find(".files > li").TextContent, StringComparison.Ordinal);
+        Assert.Equal(4, intake.FindAll(".landed a").Count);
+        Assert.Contains("12 US gal into the fermenter", intake.Find(".travels").TextContent, StringComparison.Ordinal);
+        Assert.Single(await Book.Recipes.ListAsync(cancellation: Cancellation));
+
+        await Button(intake, "Take all of it back, theirs.json").ClickAsync(new());
+        intake.WaitForAssertion(() => Assert.Equal(["out"], Did(intake)));
+        Assert.Contains("Taken back: 4 of the things it brought are in the bin.", intake.Find(".files > li").TextContent, StringComparison.Ordinal);
+        Assert.Empty(await Book.Recipes.ListAsync(cancellation: Cancellation));
+        Assert.Empty(await Book.Larder.ListAsync(cancellation: Cancellation));
+        Assert.Equal(2, _taken);
+    }
+
+    [Fact]
     public async Task What_cannot_be_read_enters_only_when_asked_with_its_findings()
     {
         string text = (await TextAsync()).Replace("60 min", "an hour", StringComparison.Ordinal);

@@ -47,7 +47,8 @@ public static class BeerXmlFile
         {
             BeerXmlForms.Book.TryRead(sets, new OpenCursor("", travels), out XmlBook xml);
             OpenBook book = BeerXmlRecipes.Arrive(xml, travels);
-            return new Arrival { Standard = Standard, Files = LandedBook.Files(book, new Landing(travels, wishes ?? new ArrivalWishes())), Travels = travels.All };
+            IReadOnlyList<ArrivedFile> files = LandedBook.Files(book, new Landing(travels, wishes ?? new ArrivalWishes()));
+            return new Arrival { Standard = Standard, Files = files, Travels = [.. travels.All.Select(travel => travel with { Where = BeerXmlTags.Path(travel.Where) })] };
         }
 
         return new Arrival { Standard = Standard, Findings = findings.All };

@@ -17,4 +17,17 @@ internal static class BeerXmlTags
 
     /// <summary>Tags of free text.</summary>
     public static FrozenSet<string> Prose { get; } = new[] { "NAME", "NOTES", "TASTE_NOTES", "BREWER", "USE_FOR", "BEST_FOR", "SUBSTITUTES" }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>What the other standard calls a field, and this one.</summary>
+    private static readonly FrozenDictionary<string, string> AsHere = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["batch_size"] = "BATCH_SIZE", ["boil"] = "BOIL_TIME", ["fermentation"] = "FERMENTATION_STAGES", ["mash"] = "MASH", ["carbonation"] = "CARBONATION", ["packaging"] = "",
+        ["name"] = "NAME", ["notes"] = "NOTES", ["amount"] = "AMOUNT", ["inventory"] = "INVENTORY", ["timing"] = "TIME", ["time"] = "", ["yield"] = "YIELD", ["potential"] = "",
+        ["color"] = "COLOR", ["moisture"] = "MOISTURE", ["diastatic_power"] = "DIASTATIC_POWER", ["alpha_acid"] = "ALPHA", ["beta_acid"] = "BETA", ["percent_lost"] = "HSI",
+        ["form"] = "FORM", ["attenuation"] = "ATTENUATION", ["product_id"] = "PRODUCT_ID", ["step_time"] = "STEP_TIME", ["pH"] = "PH", ["calcium"] = "CALCIUM",
+        ["bicarbonate"] = "BICARBONATE", ["sulfate"] = "SULFATE", ["chloride"] = "CHLORIDE", ["sodium"] = "SODIUM", ["magnesium"] = "MAGNESIUM",
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    /// <summary>A path whose fields are called as the tags are; what landing tells of is called by the other standard.</summary>
+    public static string Path(string path) => string.Join('.', path.Split('.').Select(step => AsHere.GetValueOrDefault(step, step)).Where(step => step.Length > 0));
 }

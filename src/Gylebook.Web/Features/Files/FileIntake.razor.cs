@@ -1,4 +1,5 @@
 using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Interchange.Arrivals;
 using Gylebook.Store;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
@@ -49,7 +50,7 @@ public sealed partial class FileIntake
         await TellAsync();
     }
 
-    private static async Task<IntakeFile> ReadAsync(IBrowserFile file)
+    private async Task<IntakeFile> ReadAsync(IBrowserFile file)
     {
         if (file.Size > FileInHand.MostBytes)
         {
@@ -61,7 +62,10 @@ public sealed partial class FileIntake
             await using Stream stream = file.OpenReadStream(FileInHand.MostBytes);
             using MemoryStream whole = new();
             await stream.CopyToAsync(whole);
-            return new IntakeFile(file.Name) { File = FileInHand.Read(whole.GetBuffer().AsMemory(0, (int)whole.Length)) };
+            ReadOnlyMemory<byte> bytes = whole.GetBuffer().AsMemory(0, (int)whole.Length);
+            return OpenFile.Is(bytes.Span)
+                ? new IntakeFile(file.Name) { Arrival = OpenFile.Read(bytes, await ArrivalDesk.WishesAsync(Book)) }
+                : new IntakeFile(file.Name) { File = FileInHand.Read(bytes) };
         }
         catch (Exception failure) when (failure is IOException or TimeoutException or OperationCanceledException)
         {
@@ -71,19 +75,37 @@ public sealed partial class FileIntake
 
     private async Task PutAsync(IntakeFile file, ClashAnswer answer)
     {
+        if (file.Arrival is { Files.Count: > 0 } arrival)
+        {
+            await TryAsync(file, async () => file.Landing = await ArrivalDesk.LandAsync(Book, arrival, file.Name, _tab));
+            return;
+        }
+
         if (file.File?.MayEnter(file.IsTakenUnread) != true)
         {
             return;
         }
 
+        await TryAsync(file, async () => file.Put = await Book.Files.PutAsync(file.File.Text, answer, _tab));
+    }
+
+    private static async Task TryAsync(IntakeFile file, Func<Task> act)
+    {
         try
         {
-            (file.Put, file.Failure) = (await Book.Files.PutAsync(file.File.Text, answer, _tab), null);
+            await act();
+            file.Failure = null;
         }
         catch (BookUnavailableException trouble)
         {
             file.Failure = trouble.Message;
         }
+    }
+
+    private async Task TakeBackAsync(IntakeFile file)
+    {
+        await TryAsync(file, async () => file.Undone = await Book.Landings.UndoAsync(file.Landing!.Id));
+        await Taken.InvokeAsync();
     }
 
     private async Task AnswerAsync(IntakeFile file, ClashAnswer answer)

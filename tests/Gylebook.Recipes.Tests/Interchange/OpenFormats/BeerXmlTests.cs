@@ -111,7 +111,7 @@ public sealed class BeerXmlTests
 
     private static IngredientLine[] Sorted(Recipe recipe) =>
         [.. recipe.Ingredients.OrderBy(line => line.Kind).ThenBy(line => line.Of, StringComparer.Ordinal).ThenBy(line => line.As, StringComparer.Ordinal)
-            .ThenBy(line => Math.Round(line.Amount.Mass?.Value.Kilograms ?? line.Amount.Volume?.Value.Litres ?? 0, 9)).ThenBy(line => AdditionTimeText.Write(HopTime(line.At, recipe)), StringComparer.Ordinal)];
+            .ThenBy(line => line.Amount.Mass is null).ThenBy(line => Math.Round(line.Amount.Mass?.Value.Kilograms ?? line.Amount.Volume?.Value.Litres ?? 0, 9)).ThenBy(line => AdditionTimeText.Write(HopTime(line.At, recipe)), StringComparer.Ordinal)];
 
     private static void Rests(IReadOnlyList<Rest> rests, IReadOnlyList<Rest> read)
     {

@@ -21,6 +21,9 @@ namespace Gylebook.Web.Features.Recipes.Travelling;
 /// <param name="MediaType">Of its files.</param>
 public sealed record TravelFormat(string Word, string Title, string Ending, string MediaType)
 {
+    /// <summary>What it is called over a part of a page.</summary>
+    public string Heading => $"{char.ToUpperInvariant(Title[0])}{Title[1..]}";
+
     private Func<Recipe, Larder, BrewedFigures, (string, IReadOnlyList<Travel>)> Make { get; init; } = null!;
 
     /// <summary>All of them.</summary>

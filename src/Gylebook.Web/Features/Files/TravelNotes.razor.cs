@@ -1,0 +1,22 @@
+using Gylebook.Recipes.Interchange.OpenFormats;
+using Microsoft.AspNetCore.Components;
+
+namespace Gylebook.Web.Features.Files;
+
+/// <summary>What was defaulted, converted, repaired or left between a format of ours and another.</summary>
+public sealed partial class TravelNotes
+{
+    /// <summary>So many lines are shown unasked.</summary>
+    private const int FewLines = 12;
+
+    /// <summary>What happened.</summary>
+    [Parameter]
+    [EditorRequired]
+    public required IReadOnlyList<Travel> Travels { get; set; }
+
+    /// <summary>What the list is about.</summary>
+    [Parameter]
+    public string Label { get; set; } = "What did not come as it stood";
+
+    private string Counted => string.Join(", ", Travels.GroupBy(travel => travel.Did).OrderBy(group => group.First().Kind).Select(group => Invariant($"{group.Count()} {group.Key}")));
+}
