@@ -14,7 +14,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
     [Fact]
     public async Task From_the_recipe_to_the_pitch_with_readings_and_a_mend()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         BrewTab brew = await BrewTab.StartAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
         await brew.Page.HasNoBarrierAsync("brew day");
         await brew.ToAsync("Strike");
@@ -44,7 +44,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
     [Fact]
     public async Task What_a_thumb_has_to_meet_is_large_and_from_two_metres_it_can_be_read()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         BrewTab phone = await BrewTab.StartAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
         await phone.ToAsync("Copper-up");
         string[] small = await phone.Page.EvaluateAsync<string[]>(
@@ -69,7 +69,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
     [Fact]
     public async Task Two_phones_see_each_tap_within_a_second()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         BrewTab one = await BrewTab.StartAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
         IPage page = await PhoneAsync(gylebook.Url);
         await page.GotoAsync(new Uri(one.Page.Url).PathAndQuery);
@@ -85,7 +85,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_clock_tells_the_truth_after_an_hour_of_sleep()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await PhoneAsync(gylebook.Url);
         await page.Clock.InstallAsync();
         BrewTab brew = await BrewTab.StartAsync(page, "Plain Bitter");
@@ -193,7 +193,7 @@ public sealed class BrewDayTests(ChromiumFixture chromium)
     [Fact]
     public async Task Another_site_may_not_write_into_the_log()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         BrewTab brew = await BrewTab.StartAsync(await PhoneAsync(gylebook.Url), "Plain Bitter");
         using HttpClient client = new() { BaseAddress = new Uri(gylebook.Url) };
         string entry = $$"""[{ "id": "{{Guid.NewGuid()}}", "at": "2026-11-30T10:00:00Z", "kind": "said", "what": "from afar" }]""";

@@ -11,9 +11,12 @@ public sealed class ChromiumFixture : IAsyncLifetime
         "--disable-component-update", "--disable-sync",
     ];
 
+    /// <summary>How long a page may take to come to what is expected of it, in milliseconds: on a busy machine a first page takes seconds, and so do the pauses between the tries of one that lost its connection.</summary>
+    private const int Patience = 20_000;
+
     private IPlaywright? _playwright;
     private IBrowser? _browser;
-    private RunningGylebook? _shared;
+    private OpenedBook? _shared;
 
     /// <summary>Where the shared Gylebook is.</summary>
     public string Url => _shared!.Url;
@@ -21,9 +24,10 @@ public sealed class ChromiumFixture : IAsyncLifetime
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {
+        Assertions.SetDefaultExpectTimeout(Patience);
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = Chromium(), Headless = true, Args = Flags });
-        _shared = await RunningGylebook.StartAsync();
+        _shared = await OpenedBook.OpenAsync();
     }
 
     /// <inheritdoc/>
@@ -56,7 +60,7 @@ public sealed class ChromiumFixture : IAsyncLifetime
             // A certificate of Gylebook's own, which somebody has looked at and accepted.
             IgnoreHTTPSErrors = url.StartsWith("https://", StringComparison.Ordinal),
         });
-        context.SetDefaultTimeout(20_000);
+        context.SetDefaultTimeout(Patience);
         OpenTabs.Add(url, context);
         return await context.NewPageAsync();
     }

@@ -11,7 +11,7 @@ public sealed class FilesTests(ChromiumFixture chromium)
     {
         string text = (await File.ReadAllTextAsync(RepositoryFile.PathOf("samples/recipes/plain-bitter.json"), TestContext.Current.CancellationToken))
             .Replace("\"Plain Bitter\"", "\"Came as a File\"", StringComparison.Ordinal);
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await chromium.TabAsync(gylebook.Url);
         await page.OpenAsync("/");
         await page.GetByLabel("Put files into the book.").SetInputFilesAsync(

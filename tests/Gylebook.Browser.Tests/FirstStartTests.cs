@@ -38,7 +38,7 @@ public sealed class FirstStartTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_kit_changed_by_keyboard_alone_is_kept()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await chromium.TabAsync(gylebook.Url);
         await page.OpenAsync("/");
         await page.TabToAsync("Kit", MostTabs);
@@ -62,7 +62,7 @@ public sealed class FirstStartTests(ChromiumFixture chromium)
     [Fact]
     public async Task What_is_typed_stays_as_typed_while_the_field_has_the_focus_and_reaches_the_second_tab()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage one = await chromium.TabAsync(gylebook.Url);
         await one.OpenAsync("/kits");
         await one.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Lantern Shed" }).ClickAsync();
@@ -89,15 +89,14 @@ public sealed class FirstStartTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_page_says_that_Gylebook_is_gone_and_comes_back_with_it()
     {
-        string book = RunningGylebook.NewBook();
-        RunningGylebook first = await RunningGylebook.StartAsync(book);
+        RunningGylebook first = await RunningGylebook.StartAsync();
         IPage page = await chromium.TabAsync(first.Url);
         await page.OpenAsync("/kits");
         await first.StopAsync();
         await Assertions.Expect(page.Locator("#components-reconnect-modal")).ToBeVisibleAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Lantern Shed" })).ToBeVisibleAsync();
 
-        await using RunningGylebook second = await RunningGylebook.StartAsync(book, first.Url);
+        await using RunningGylebook second = await RunningGylebook.StartAsync(first.Book, first.Url);
         await Assertions.Expect(page.Locator("#components-reconnect-modal")).ToBeHiddenAsync(new LocatorAssertionsToBeHiddenOptions { Timeout = 60_000 });
         await page.LiveAsync();
         await page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Copy Lantern Shed" }).ClickAsync();

@@ -19,7 +19,7 @@ public sealed class FoodLabelTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_cereal_packet_is_typed_on_a_phone_in_at_most_sixty_presses()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await chromium.TabAsync(gylebook.Url, 360, 740, touch: true);
         await page.OpenAsync("/foods/new");
         await page.WaitForSelectorAsync("form[data-keys]");

@@ -12,7 +12,7 @@ public sealed partial class GyleSheetTests(ChromiumFixture chromium)
     [Fact]
     public async Task Every_sample_prints_on_one_page_of_A4_with_its_boxes_and_blanks()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         foreach (string recipe in Samples)
         {
             IPage sheet = await PrintAsync(await chromium.TabAsync(gylebook.Url), recipe);
@@ -29,7 +29,7 @@ public sealed partial class GyleSheetTests(ChromiumFixture chromium)
     [Fact]
     public async Task On_a_phone_it_has_no_barrier_follows_the_readers_units_and_leads_back_to_the_days()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage sheet = await PrintAsync(await chromium.TabAsync(gylebook.Url, 360), "Plain Bitter");
         await sheet.HasNoBarrierAsync("brew-day sheet");
         await sheet.PictureAsync("brew-day-sheet");

@@ -8,7 +8,7 @@ public sealed class LiquorTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_recipe_gets_its_water_on_a_phone_and_keeps_it_over_a_reload()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await chromium.TabAsync(gylebook.Url, 360, 740, touch: true);
         await page.OpenAsync("/recipes");
         await page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Plain Bitter", Exact = true }).ClickAsync();
@@ -47,7 +47,7 @@ public sealed class LiquorTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_change_of_the_recipe_in_another_tab_changes_what_is_weighed_out()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage liquor = await chromium.TabAsync(gylebook.Url);
         await liquor.OpenAsync("/liquor");
         await liquor.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Soft blend for Hedgerow Brown" }).ClickAsync();

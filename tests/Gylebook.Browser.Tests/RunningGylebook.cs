@@ -5,10 +5,11 @@ using Gylebook.Tests.Shared;
 
 namespace Gylebook.Browser.Tests;
 
-/// <summary>Gylebook, started as the README says, on a book of its own and a free port.</summary>
+/// <summary>Gylebook, started as the README says, on a book of its own and a free port. Unless told otherwise it has the demo in it.</summary>
 internal sealed class RunningGylebook : IAsyncDisposable
 {
     private static readonly TimeSpan LongestStart = TimeSpan.FromSeconds(120);
+    private static readonly TimeSpan LongestStop = TimeSpan.FromSeconds(60);
 
     private readonly Process _process;
     private readonly Task<string> _errors;
@@ -26,11 +27,12 @@ internal sealed class RunningGylebook : IAsyncDisposable
 
     public string FirstLine { get; }
 
+    /// <summary>Where a book is to be that is not there yet.</summary>
     public static string NewBook() => Path.Combine(Directory.CreateTempSubdirectory("gylebook-browser-").FullName, "book.sqlite");
 
     public static async Task<RunningGylebook> StartAsync(string? book = null, string? at = null, IEnumerable<string>? options = null)
     {
-        string file = book ?? NewBook();
+        string file = book ?? await DemoBook.CopyAsync();
         string url = at ?? $"http://127.0.0.1:{FreePort()}";
         ProcessStartInfo start = new(RepositoryFile.PathOf("gylebook"), ["serve", "--book", file, "--urls", url, .. options ?? []])
         {
@@ -52,7 +54,7 @@ internal sealed class RunningGylebook : IAsyncDisposable
     {
         using Process kill = Process.Start("kill", ["-TERM", _process.Id.ToString()]);
         await kill.WaitForExitAsync();
-        await _process.WaitForExitAsync().WaitAsync(TimeSpan.FromSeconds(30));
+        await _process.WaitForExitAsync().WaitAsync(LongestStop);
         return (_process.ExitCode, await _errors);
     }
 
@@ -60,7 +62,7 @@ internal sealed class RunningGylebook : IAsyncDisposable
     public async Task<RunningGylebook> KilledAndStartedAsync()
     {
         _process.Kill(entireProcessTree: true);
-        await _process.WaitForExitAsync().WaitAsync(TimeSpan.FromSeconds(30));
+        await _process.WaitForExitAsync().WaitAsync(LongestStop);
         _process.Dispose();
         return await StartAsync(Book, Url);
     }

@@ -72,7 +72,7 @@ public sealed class SettingsTests(ChromiumFixture chromium)
     [Fact]
     public async Task Other_units_are_seen_on_the_kit_and_nothing_is_rewritten()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await chromium.TabAsync(gylebook.Url);
         await page.OpenAsync("/settings");
         await page.GetByLabel("US gallon").CheckAsync();

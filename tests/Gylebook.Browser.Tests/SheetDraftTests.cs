@@ -19,7 +19,7 @@ public sealed class SheetDraftTests(ChromiumFixture chromium)
     public async Task An_edit_is_undone_after_a_reload_and_brought_back(string noun)
     {
         Sample sheet = Samples[noun];
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await OpenAsync(gylebook, sheet);
         string before = await Field(page, sheet.One).InputValueAsync();
         Assert.Contains(sheet.Before, before, StringComparison.Ordinal);
@@ -42,7 +42,7 @@ public sealed class SheetDraftTests(ChromiumFixture chromium)
     public async Task Two_tabs_that_change_different_fields_have_both_and_of_the_same_field_a_choice(string noun)
     {
         Sample sheet = Samples[noun];
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage one = await OpenAsync(gylebook, sheet);
         IPage two = await chromium.TabAsync(gylebook.Url);
         await two.OpenAsync(new Uri(one.Url).PathAndQuery);
@@ -71,7 +71,7 @@ public sealed class SheetDraftTests(ChromiumFixture chromium)
     [Fact]
     public async Task Half_typed_into_a_label_it_is_kept_with_its_finding_over_a_reload_and_the_answer_says_it_is_of_before()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await OpenAsync(gylebook, Samples["food"]);
         await TypeAsync(page, "label.protein", "seven");
         await Assertions.Expect(Field(page, "label.protein")).ToHaveAttributeAsync("aria-invalid", "true");
@@ -89,7 +89,7 @@ public sealed class SheetDraftTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_new_food_is_in_the_book_with_its_first_figure_keeps_the_focus_and_what_is_typed_on_and_undo_empties_it()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await chromium.TabAsync(gylebook.Url);
         await page.OpenAsync("/foods/new");
         await page.WaitForSelectorAsync("form[data-keys]");
@@ -132,7 +132,7 @@ public sealed class SheetDraftTests(ChromiumFixture chromium)
     private static async Task SavedAfterAsync(IPage page, string revision) => await page.WaitForFunctionAsync(
         "seen => document.querySelector('[data-revision]').dataset.revision !== seen", revision, new PageWaitForFunctionOptions { PollingInterval = 50 });
 
-    private async Task<IPage> OpenAsync(RunningGylebook gylebook, Sample sheet)
+    private async Task<IPage> OpenAsync(OpenedBook gylebook, Sample sheet)
     {
         IPage page = await chromium.TabAsync(gylebook.Url);
         await page.OpenAsync(sheet.List);

@@ -7,15 +7,12 @@ namespace Gylebook.Browser.Tests;
 /// <summary>What is typed is in the book or still on the page, whatever becomes of the connection, the server and the page.</summary>
 public sealed class UnsentTextTests(ChromiumFixture chromium)
 {
-    // A page that comes back answers only after the connection has: the pauses between its tries are seconds.
-    static UnsentTextTests() => Assertions.SetDefaultExpectTimeout(20_000);
-
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
     [Fact]
     public async Task Typed_into_a_recipe_while_the_wire_is_cut_it_is_marked_and_goes_into_the_book_when_the_wire_is_mended()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         await using Wire wire = new(gylebook.Url);
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(wire.Url), "Hedgerow Brown");
         wire.Cut();
@@ -44,7 +41,7 @@ public sealed class UnsentTextTests(ChromiumFixture chromium)
     [Fact]
     public async Task Typed_where_another_tab_changed_the_same_meanwhile_both_texts_stand_until_the_brewer_chooses()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         await using Wire wire = new(gylebook.Url);
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(wire.Url), "Hedgerow Brown");
         wire.Cut();
@@ -64,15 +61,14 @@ public sealed class UnsentTextTests(ChromiumFixture chromium)
     [Fact]
     public async Task Typed_while_the_server_is_away_it_goes_into_the_recipe_when_the_page_has_loaded_itself_again()
     {
-        string book = RunningGylebook.NewBook();
-        RunningGylebook first = await RunningGylebook.StartAsync(book);
+        RunningGylebook first = await RunningGylebook.StartAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(first.Url), "Hedgerow Brown");
         await first.StopAsync();
         await one.PaleAle.FillAsync("4.2");
         await one.Page.GetByLabel("Notes", new PageGetByLabelOptions { Exact = true }).FillAsync("typed while nobody was there");
         await Assertions.Expect(Bar(one.Page)).ToContainTextAsync("Notes: you typed typed while nobody was there");
 
-        await using RunningGylebook second = await RunningGylebook.StartAsync(book, first.Url);
+        await using RunningGylebook second = await RunningGylebook.StartAsync(first.Book, first.Url);
         RecipeTab two = await one.AgainAsync(await chromium.TabAsync(second.Url));
         await Assertions.Expect(two.PaleAle).ToHaveValueAsync("4.2 kg", new LocatorAssertionsToHaveValueOptions { Timeout = 60_000 });
         await Assertions.Expect(two.Page.GetByLabel("Notes", new PageGetByLabelOptions { Exact = true })).ToHaveValueAsync("typed while nobody was there");
@@ -83,8 +79,7 @@ public sealed class UnsentTextTests(ChromiumFixture chromium)
     [Fact]
     public async Task Typed_into_a_kit_while_the_server_is_away_it_goes_into_the_kit_when_the_page_has_loaded_itself_again()
     {
-        string book = RunningGylebook.NewBook();
-        RunningGylebook first = await RunningGylebook.StartAsync(book);
+        RunningGylebook first = await RunningGylebook.StartAsync();
         IPage page = await KitAsync(first.Url);
         ILocator conversion = page.GetByLabel("Conversion", new PageGetByLabelOptions { Exact = true });
         await first.StopAsync();
@@ -94,7 +89,7 @@ public sealed class UnsentTextTests(ChromiumFixture chromium)
         await PicturesAsync(page, "unsent-kit");
         await page.HasNoBarrierAsync("kept text");
 
-        await using RunningGylebook second = await RunningGylebook.StartAsync(book, first.Url);
+        await using RunningGylebook second = await RunningGylebook.StartAsync(first.Book, first.Url);
         await Assertions.Expect(Bar(page)).ToBeHiddenAsync(new LocatorAssertionsToBeHiddenOptions { Timeout = 60_000 });
         await page.ReloadAsync();
         await page.LiveAsync();
@@ -105,8 +100,7 @@ public sealed class UnsentTextTests(ChromiumFixture chromium)
     [Fact]
     public async Task Typed_into_a_food_that_is_not_in_the_book_yet_while_the_server_is_away_it_makes_the_food_when_the_page_has_loaded_itself_again()
     {
-        string book = RunningGylebook.NewBook();
-        RunningGylebook first = await RunningGylebook.StartAsync(book);
+        RunningGylebook first = await RunningGylebook.StartAsync();
         IPage page = await chromium.TabAsync(first.Url);
         await page.OpenAsync("/foods/new");
         ILocator protein = page.GetByLabel("Protein", new PageGetByLabelOptions { Exact = true });
@@ -118,7 +112,7 @@ public sealed class UnsentTextTests(ChromiumFixture chromium)
         await page.GetByLabel("May contain", new PageGetByLabelOptions { Exact = true }).FillAsync("sesame");
         await Assertions.Expect(Bar(page)).ToContainTextAsync("Protein: you typed 7");
 
-        await using RunningGylebook second = await RunningGylebook.StartAsync(book, first.Url);
+        await using RunningGylebook second = await RunningGylebook.StartAsync(first.Book, first.Url);
         await page.WaitForURLAsync("**/foods/own/*/label*", new PageWaitForURLOptions { Timeout = 60_000 });
         await Assertions.Expect(Bar(page)).ToBeHiddenAsync(new LocatorAssertionsToBeHiddenOptions { Timeout = 60_000 });
         await page.ReloadAsync();
@@ -131,7 +125,7 @@ public sealed class UnsentTextTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_text_a_kit_cannot_read_is_kept_with_its_finding_and_outlives_a_reload()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await KitAsync(gylebook.Url);
         ILocator conversion = page.GetByLabel("Conversion", new PageGetByLabelOptions { Exact = true });
         await conversion.FillAsync("150 %");
@@ -149,7 +143,7 @@ public sealed class UnsentTextTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_new_food_and_a_setting_and_a_water_typed_while_the_wire_is_cut_are_saved_once_it_is_mended()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         await using Wire wire = new(gylebook.Url);
         IPage food = await chromium.TabAsync(wire.Url);
         await food.OpenAsync("/foods/new");
@@ -190,7 +184,7 @@ public sealed class UnsentTextTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_book_that_cannot_be_written_leaves_the_kit_on_the_page_with_its_text_and_the_reason()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await KitAsync(gylebook.Url);
         ILocator conversion = page.GetByLabel("Conversion", new PageGetByLabelOptions { Exact = true });
         await using (SqliteConnection other = new($"Data Source={gylebook.Book};Pooling=False"))
@@ -213,14 +207,13 @@ public sealed class UnsentTextTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_note_typed_beside_its_button_is_still_there_after_a_restart()
     {
-        string book = RunningGylebook.NewBook();
-        RunningGylebook first = await RunningGylebook.StartAsync(book);
+        RunningGylebook first = await RunningGylebook.StartAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(first.Url), "Hedgerow Brown");
         await one.Page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Keep a version" }).ClickAsync();
         ILocator note = one.Page.Locator("#note");
         await note.FillAsync("with less honey");
         await first.StopAsync();
-        await using RunningGylebook second = await RunningGylebook.StartAsync(book, first.Url);
+        await using RunningGylebook second = await RunningGylebook.StartAsync(first.Book, first.Url);
         await Assertions.Expect(one.Page.Locator("#components-reconnect-modal")).ToBeHiddenAsync(new LocatorAssertionsToBeHiddenOptions { Timeout = 60_000 });
         await one.Page.LiveAsync();
         await Assertions.Expect(note).ToHaveValueAsync("with less honey");

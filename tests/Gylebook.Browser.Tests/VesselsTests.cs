@@ -10,12 +10,11 @@ public sealed class VesselsTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_vessel_that_is_taken_is_refused_and_the_planned_gyle_starts_in_its_own()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await chromium.TabAsync(gylebook.Url, PhoneWidth);
 
-        // The demo's gyles come in once the pages are open; this one follows.
         await page.OpenAsync("/");
-        await Assertions.Expect(page.Locator(".hands h2").First).ToHaveTextAsync("Chestnut Mild, today: to the boil", new LocatorAssertionsToHaveTextOptions { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator(".hands h2").First).ToHaveTextAsync("Chestnut Mild, today: to the boil");
         await LooksWellAsync(page, "today");
 
         await page.Locator(".hands li", new PageLocatorOptions { HasText = "Brew Plain Bitter, next" }).Locator("a").ClickAsync();

@@ -31,9 +31,8 @@ public sealed class BackupTests : IDisposable
     [Fact]
     public void A_released_book_is_restored_backed_up_and_restored_over_itself()
     {
-        string released = Gylebook.Tests.Shared.RepositoryFile.PathOf("tests/Gylebook.Store.Tests/Books/0.1.0.sqlite");
         string book = Path("book.sqlite");
-        Assert.Equal(0, GylebookProgram.Run(["restore", released, "--book", book]).ExitCode);
+        Assert.Equal(0, GylebookProgram.Run(["restore", RestoredBook.Released, "--book", book]).ExitCode);
         Assert.Equal(0, GylebookProgram.Run(["backup", Path("copy.sqlite"), "--book", book]).ExitCode);
         Ran again = GylebookProgram.Run(["restore", Path("copy.sqlite"), "--book", book]);
         Assert.Equal((0, ""), (again.ExitCode, again.Errors));

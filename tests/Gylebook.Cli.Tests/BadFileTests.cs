@@ -20,7 +20,7 @@ public sealed class BadFileTests : IDisposable
     {
         string[] expected = [.. File.ReadAllLines(RepositoryFile.PathOf($"samples/bad/{name}.expected.txt")).Select(line => line.Trim()).Where(line => line.Length > 0)];
         string verb = name.Split('-')[0] is "kit" or "water" or "larder" ? "check" : "forecast";
-        Ran ran = GylebookProgram.Run([verb, RepositoryFile.PathOf($"samples/bad/{name}.json")]);
+        Ran ran = WarmProgram.Run([verb, RepositoryFile.PathOf($"samples/bad/{name}.json")]);
         Assert.Equal(("", 1), (ran.Output, ran.ExitCode));
         string[] lines = Lines(ran.Errors);
         Assert.Equal(expected.Length, lines.Length);
@@ -56,7 +56,7 @@ public sealed class BadFileTests : IDisposable
         Assert.NotEqual(kit, wrong);
         string path = Written("kit.json", wrong);
         AssertRefusedBy("check", path, "conversion: 0 %", "[kit.conversion]");
-        Ran ran = GylebookProgram.Run(["forecast", SampleFile.Recipe("plain-bitter"), "--kit", path]);
+        Ran ran = WarmProgram.Run(["forecast", SampleFile.Recipe("plain-bitter"), "--kit", path]);
         Assert.Equal(("", 1), (ran.Output, ran.ExitCode));
         Assert.Contains("conversion: 0 %", ran.Errors, StringComparison.Ordinal);
     }
@@ -113,7 +113,7 @@ public sealed class BadFileTests : IDisposable
     private static void AssertRefusedBy(string verb, string path, params string[] words)
     {
         Stopwatch watch = Stopwatch.StartNew();
-        Ran ran = GylebookProgram.Run([verb, path]);
+        Ran ran = WarmProgram.Run([verb, path]);
         // A process starts in well under a second, here beside others; a reader that took such a file in whole would be longer.
         Assert.InRange(watch.Elapsed.TotalSeconds, 0, 20);
         Assert.Equal(("", 1), (ran.Output, ran.ExitCode));

@@ -50,7 +50,7 @@ public sealed class CarbonateTests
     [InlineData("--burst \"40 psi\" --hours 1 --shaken", "nobody has published")]
     public void Words_tell_what_to_look_out_for(string asked, string told)
     {
-        Ran ran = GylebookProgram.Run(["carbonate", "--temperature", "38 F", .. asked.Split('"').SelectMany((part, i) => i % 2 == 1 ? [part] : part.Split(' ', StringSplitOptions.RemoveEmptyEntries))]);
+        Ran ran = WarmProgram.Run(["carbonate", "--temperature", "38 F", .. asked.Split('"').SelectMany((part, i) => i % 2 == 1 ? [part] : part.Split(' ', StringSplitOptions.RemoveEmptyEntries))]);
         Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
         Assert.Contains(told, ran.Output, StringComparison.Ordinal);
     }
@@ -70,7 +70,7 @@ public sealed class CarbonateTests
     [InlineData("--temperature|38 F|--pressure|12 psi|--altitude|9 km", "--altitude: 9000 m; must be from -400 to 5000 m")]
     public void What_is_wrong_names_option_value_and_limit(string asked, string told)
     {
-        Ran ran = GylebookProgram.Run(["carbonate", .. asked.Split('|')]);
+        Ran ran = WarmProgram.Run(["carbonate", .. asked.Split('|')]);
         Assert.Equal(1, ran.ExitCode);
         Assert.Contains(told, ran.Errors, StringComparison.Ordinal);
     }

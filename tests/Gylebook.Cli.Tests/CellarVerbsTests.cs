@@ -85,7 +85,7 @@ public sealed class CellarVerbsTests : IDisposable
         Assert.Contains("--take: kettle.colour; must be one of", wrong.Errors, StringComparison.Ordinal);
     }
 
-    private Ran Gyle(params string[] arguments) => GylebookProgram.Run(["gyle", .. arguments, "--book", Book]);
+    private Ran Gyle(params string[] arguments) => WarmProgram.Run(["gyle", .. arguments, "--book", Book]);
 
     private static JsonElement Json(Ran ran)
     {

@@ -24,7 +24,7 @@ public sealed class ConvertTests
     [InlineData("4,5 kg", "g", "4500 g")]
     public void Prints_number_and_unit_and_nothing_else(string value, string unit, string expected)
     {
-        Ran ran = GylebookProgram.Run(["convert", value, "--to", unit]);
+        Ran ran = WarmProgram.Run(["convert", value, "--to", unit]);
         Assert.Equal(new Ran(expected + "\n", "", 0), ran);
     }
 
@@ -40,7 +40,7 @@ public sealed class ConvertTests
     [InlineData("10 % ABW", "% ABV", 12.440, 0.0005)]
     public void Follows_the_printed_tables_where_no_factor_will_do(string value, string unit, double expected, double tolerance)
     {
-        Ran ran = GylebookProgram.Run(["convert", value, "--to", unit]);
+        Ran ran = WarmProgram.Run(["convert", value, "--to", unit]);
         Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
         Assert.Equal(expected, double.Parse(ran.Output.Split(' ')[0], CultureInfo.InvariantCulture), tolerance);
     }
@@ -62,7 +62,7 @@ public sealed class ConvertTests
     [InlineData("", "kg", "Nothing entered: a mass is a number with kg, g, mg, lb, oz, t.")]
     public void Invalid_values_get_one_line_and_exit_code_1(string value, string unit, string expected)
     {
-        Ran ran = GylebookProgram.Run(["convert", value, "--to", unit]);
+        Ran ran = WarmProgram.Run(["convert", value, "--to", unit]);
         // The minus sign may come back as the typographic one.
         Assert.Equal(new Ran("", expected + "\n", 1), ran with { Errors = ran.Errors.Replace('\u2212', '-') });
     }

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text;
+using Gylebook.Tests.Shared;
 
 namespace Gylebook.Cli.Tests;
 
@@ -27,7 +28,7 @@ public sealed class DamagedBookTests : IDisposable
     [Fact]
     public void A_book_of_an_older_gylebook_says_what_to_do_first()
     {
-        File.Copy(Released, Book);
+        File.Copy(RestoredBook.Released, Book);
 
         Ran ran = GylebookProgram.Run(["check", Book]);
 
@@ -82,7 +83,7 @@ public sealed class DamagedBookTests : IDisposable
 
         MakeBook();
         File.Delete(Book + "-shm");
-        ProcessStartInfo start = new("/bin/sh", ["-c", "trap '' XFSZ; ulimit -f 0; exec dotnet \"$0\" serve --book \"$1\" --urls http://127.0.0.1:0", GylebookProgram.ProgramPath, Book])
+        ProcessStartInfo start = new("/bin/sh", ["-c", "trap '' XFSZ; ulimit -f 0; exec dotnet \"$0\" serve --book \"$1\" --urls http://127.0.0.1:0", BuiltProgram.File, Book])
         {
             RedirectStandardOutput = true,
         };
@@ -104,12 +105,10 @@ public sealed class DamagedBookTests : IDisposable
         }
     }
 
-    private static string Released => Gylebook.Tests.Shared.RepositoryFile.PathOf("tests/Gylebook.Store.Tests/Books/0.1.0.sqlite");
-
     /// <summary>A released book, brought up to date by a backup of it.</summary>
     private void MakeBook()
     {
-        File.Copy(Released, Path("old.sqlite"));
+        File.Copy(RestoredBook.Released, Path("old.sqlite"));
         Assert.Equal(0, GylebookProgram.Run(["backup", Book, "--book", Path("old.sqlite")]).ExitCode);
     }
 

@@ -1,6 +1,7 @@
 using System.Net;
 using System.Net.WebSockets;
 using System.Text.RegularExpressions;
+using Gylebook.Tests.Shared;
 
 namespace Gylebook.Cli.Tests;
 
@@ -15,6 +16,8 @@ public sealed class DoorTests : IDisposable
 
     private string Book => Path.Combine(_folder, "book.sqlite");
 
+    public DoorTests() => RestoredBook.CopyTo(Book);
+
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     [Theory]
@@ -24,11 +27,12 @@ public sealed class DoorTests : IDisposable
     [InlineData("http://", "no address")]
     public void A_host_that_would_mean_every_interface_by_mistake_is_refused(string urls, string named)
     {
-        Ran ran = GylebookProgram.Run(["serve", "--book", Book, "--urls", urls]);
+        string none = Path.Combine(_folder, "none.sqlite");
+        Ran ran = GylebookProgram.Run(["serve", "--book", none, "--urls", urls]);
 
         Assert.Equal(("", 2), (ran.Output, ran.ExitCode));
         Assert.Contains(named, Assert.Single(ran.Errors.Split('\n', StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
-        Assert.False(File.Exists(Book), "refused before the book is made");
+        Assert.False(File.Exists(none), "refused before the book is made");
     }
 
     [Theory]
@@ -120,7 +124,7 @@ public sealed class DoorTests : IDisposable
     public async Task The_built_program_is_whole_without_its_builders_package_cache()
     {
         string program = Path.Combine(_folder, "carried");
-        Copy(Path.GetDirectoryName(GylebookProgram.ProgramPath)!, program);
+        Copy(Path.GetDirectoryName(BuiltProgram.File)!, program);
         foreach (string manifest in Directory.GetFiles(program, "*.staticwebassets.runtime.json"))
         {
             // It points into the builder's folders: nobody may need it.
@@ -128,7 +132,7 @@ public sealed class DoorTests : IDisposable
         }
 
         await using ServedBook served = await ServedBook.StartAsync(
-            Book, AnyPort, new Dictionary<string, string> { ["HOME"] = _folder, ["NUGET_PACKAGES"] = _folder }, Path.Combine(program, "gylebook.dll"));
+            Path.Combine(_folder, "new.sqlite"), AnyPort, new Dictionary<string, string> { ["HOME"] = _folder, ["NUGET_PACKAGES"] = _folder }, Path.Combine(program, "gylebook.dll"));
         using HttpClient browser = new() { BaseAddress = served.Url };
         string page = await browser.GetStringAsync("recipes", Cancellation);
         string[] wanted = [.. Regex.Matches(page, "(?:src|href)=\"([^\"]+\\.(?:js|css|svg))\"").Select(match => match.Groups[1].Value).Distinct()];

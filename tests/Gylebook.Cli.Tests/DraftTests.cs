@@ -16,7 +16,7 @@ public sealed class DraftTests : IDisposable
         Ran ran = GylebookProgram.Run(Wish("--food", "roasted chestnuts", "--amount", "600 g", "--out", written));
         Assert.Equal((0, ""), (ran.ExitCode, ran.Errors));
         Assert.Contains("colour: 20.0 EBC", ran.Output, StringComparison.Ordinal);
-        using JsonDocument told = JsonDocument.Parse(GylebookProgram.Run(["forecast", written, "--json", "--draws", "0"]).Output);
+        using JsonDocument told = JsonDocument.Parse(WarmProgram.Run(["forecast", written, "--json", "--draws", "0"]).Output);
         JsonElement headline = told.RootElement.GetProperty("headline");
 
         // Weights as a scale shows them: FirstRecipeTests; EBC is SRM times 25/12.7.
@@ -40,12 +40,12 @@ public sealed class DraftTests : IDisposable
     public void A_food_file_will_do_and_it_is_said_where_to_lay_it()
     {
         string food = Path.Combine(Path.GetDirectoryName(SampleFile.Recipe("hedgerow-brown"))!, "foods", "pumpkin-seed-flour.json"), written = Path.Combine(_folder, "first.json");
-        Ran ran = GylebookProgram.Run(Wish("--food", food, "--amount", "600 g", "--out", written));
+        Ran ran = WarmProgram.Run(Wish("--food", food, "--amount", "600 g", "--out", written));
         Assert.True(ran.ExitCode == 0, ran.Errors);
         Assert.Contains("beside the recipe as foods/pumpkin-seed-flour.json", ran.Output, StringComparison.Ordinal);
         Directory.CreateDirectory(Path.Combine(_folder, "foods"));
         File.Copy(food, Path.Combine(_folder, "foods", "pumpkin-seed-flour.json"));
-        Assert.Equal(0, GylebookProgram.Run(["forecast", written, "--draws", "0"]).ExitCode);
+        Assert.Equal(0, WarmProgram.Run(["forecast", written, "--draws", "0"]).ExitCode);
     }
 
     [Theory]
@@ -61,7 +61,7 @@ public sealed class DraftTests : IDisposable
         string[] wish = Wish();
         int at = Array.IndexOf(wish, option);
         string written = Path.Combine(_folder, "no.json");
-        Ran ran = GylebookProgram.Run([.. at < 0 ? [.. wish, option, value] : wish.Index().Select(entry => entry.Index == at + 1 ? value : entry.Item), "--out", written]);
+        Ran ran = WarmProgram.Run([.. at < 0 ? [.. wish, option, value] : wish.Index().Select(entry => entry.Index == at + 1 ? value : entry.Item), "--out", written]);
         Assert.Equal((1, ""), (ran.ExitCode, ran.Output));
         Assert.Contains(said, ran.Errors, StringComparison.Ordinal);
         Assert.False(File.Exists(written));
@@ -70,7 +70,7 @@ public sealed class DraftTests : IDisposable
     [Fact]
     public void Half_a_wish_is_bad_usage()
     {
-        Ran ran = GylebookProgram.Run(["draft", "--alcohol", "5 %"]);
+        Ran ran = WarmProgram.Run(["draft", "--alcohol", "5 %"]);
         Assert.Equal(2, ran.ExitCode);
         Assert.Contains("--colour, --bitterness and --litres", ran.Errors, StringComparison.Ordinal);
     }
@@ -80,7 +80,7 @@ public sealed class DraftTests : IDisposable
     {
         string written = Path.Combine(_folder, "mine.json");
         File.WriteAllText(written, "mine");
-        Ran ran = GylebookProgram.Run(Wish("--out", written, "--force"));
+        Ran ran = WarmProgram.Run(Wish("--out", written, "--force"));
         Assert.Equal(1, ran.ExitCode);
         Assert.Equal("mine", File.ReadAllText(written));
     }

@@ -8,11 +8,7 @@ public sealed class FilesOfTheBookTests : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("gylebook-files").FullName;
 
-    public FilesOfTheBookTests()
-    {
-        string released = Gylebook.Tests.Shared.RepositoryFile.PathOf("tests/Gylebook.Store.Tests/Books/0.1.0.sqlite");
-        Assert.Equal(0, GylebookProgram.Run(["restore", released, "--book", Path("book.sqlite")]).ExitCode);
-    }
+    public FilesOfTheBookTests() => RestoredBook.CopyTo(Path("book.sqlite"));
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
@@ -163,7 +159,7 @@ public sealed class FilesOfTheBookTests : IDisposable
 
     private static string? IdOf(string text) => JsonDocument.Parse(text).RootElement.TryGetProperty("id", out JsonElement id) ? id.GetString() : null;
 
-    private Ran Run(params string[] arguments) => GylebookProgram.Run([.. arguments, "--book", Path("book.sqlite")]);
+    private Ran Run(params string[] arguments) => WarmProgram.Run([.. arguments, "--book", Path("book.sqlite")]);
 
     private string Path(string name) => System.IO.Path.Combine(_folder, name);
 

@@ -29,7 +29,7 @@ public sealed class ForecastTests
     [Fact]
     public void A_line_fits_the_page_and_no_name_of_the_files_is_left_in_it()
     {
-        string output = GylebookProgram.Run(["forecast", Hedgerow]).Output;
+        string output = WarmProgram.Run(["forecast", Hedgerow]).Output;
         Assert.All(output.Split('\n'), line => Assert.InRange(line.Length, 0, 110));
         foreach (string stable in new[] { "copperUp", "knockOut", "heldInGrain", "alcoholByVolume", "colourSrm", "Per100ml" })
         {
@@ -40,7 +40,7 @@ public sealed class ForecastTests
     [Fact]
     public void Cautions_come_in_the_order_of_the_run()
     {
-        string output = GylebookProgram.Run(["forecast", Hedgerow]).Output;
+        string output = WarmProgram.Run(["forecast", Hedgerow]).Output;
         string[] places = ["  strike: ", "  lift: ", "  boil 60 min: ", "  ferment: ", "  ferment day 3: ", "  package: ", "  pour: "];
         int[] found = [.. places.Select(place => output.IndexOf(place, StringComparison.Ordinal))];
         Assert.DoesNotContain(-1, found);
@@ -70,21 +70,21 @@ public sealed class ForecastTests
     [Fact]
     public void A_seed_is_carried_along()
     {
-        Assert.Contains("\"seed\": \"second try\"", GylebookProgram.Run(["forecast", Hedgerow, "--seed", "second try", "--json"]).Output, StringComparison.Ordinal);
-        Assert.Contains("\"seed\": \"hedgerow-brown\"", GylebookProgram.Run(["forecast", Hedgerow, "--json"]).Output, StringComparison.Ordinal);
+        Assert.Contains("\"seed\": \"second try\"", WarmProgram.Run(["forecast", Hedgerow, "--seed", "second try", "--json"]).Output, StringComparison.Ordinal);
+        Assert.Contains("\"seed\": \"hedgerow-brown\"", WarmProgram.Run(["forecast", Hedgerow, "--json"]).Output, StringComparison.Ordinal);
     }
 
     [Fact]
     public void The_kit_file_of_the_shed_is_the_built_in_kit() => Assert.Equal(
-        GylebookProgram.Run(["forecast", Hedgerow, "--json"]),
-        GylebookProgram.Run(["forecast", Hedgerow, "--kit", SampleFile.Kit("lantern-shed"), "--json"]));
+        WarmProgram.Run(["forecast", Hedgerow, "--json"]),
+        WarmProgram.Run(["forecast", Hedgerow, "--kit", SampleFile.Kit("lantern-shed"), "--json"]));
 
     [Fact]
     public void Check_knows_a_recipe_a_kit_and_a_food_by_their_format()
     {
         Assert.Equal(new Ran("Nothing found.\n", "", 0), GylebookProgram.Run(["check", SampleFile.Recipe("plain-bitter")]));
         Assert.Equal(new Ran("Nothing found.\n", "", 0), GylebookProgram.Run(["check", SampleFile.Kit("lantern-shed")]));
-        Ran food = GylebookProgram.Run(["check", SampleFile.Recipe("foods/pumpkin-seed-flour")]);
+        Ran food = WarmProgram.Run(["check", SampleFile.Recipe("foods/pumpkin-seed-flour")]);
         Assert.Equal(("", 0), (food.Errors, food.ExitCode));
         Assert.Contains("The printed figures stand for: protein", food.Output, StringComparison.Ordinal);
     }
@@ -93,7 +93,7 @@ public sealed class ForecastTests
     [InlineData("--help")]
     public void Help_names_the_verbs_with_an_example_each(params string[] arguments)
     {
-        Ran ran = GylebookProgram.Run(arguments);
+        Ran ran = WarmProgram.Run(arguments);
         Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
         foreach (string verb in new[] { "forecast", "pitch", "check", "label", "convert" })
         {
@@ -107,7 +107,7 @@ public sealed class ForecastTests
     {
         foreach (string verb in new[] { "forecast", "pitch", "check", "label" })
         {
-            string help = string.Join(' ', GylebookProgram.Run([verb, "--help"]).Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+            string help = string.Join(' ', WarmProgram.Run([verb, "--help"]).Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
             Assert.Contains("--json Write one JSON object instead of text", help, StringComparison.Ordinal);
             Assert.Contains("--kit <FILE> The kit's file. Without one a brew is planned for the built-in Lantern Shed kit, and a dose of food for sea level", help, StringComparison.Ordinal);
         }
@@ -124,7 +124,7 @@ public sealed class ForecastTests
     [InlineData("check", "a.json", "--kit")]
     public void Bad_usage_gets_one_line_and_exit_code_2(params string[] arguments)
     {
-        Ran ran = GylebookProgram.Run(arguments);
+        Ran ran = WarmProgram.Run(arguments);
         Assert.Equal(("", 2), (ran.Output, ran.ExitCode));
         Assert.Single(ran.Errors.Split('\n', StringSplitOptions.RemoveEmptyEntries));
     }
@@ -132,15 +132,15 @@ public sealed class ForecastTests
     [Fact]
     public void Draws_make_bands_and_none_of_them_the_likely_run_alone()
     {
-        string drawn = GylebookProgram.Run(["forecast", Hedgerow, "--json", "--draws", "300"]).Output;
+        string drawn = WarmProgram.Run(["forecast", Hedgerow, "--json", "--draws", "300"]).Output;
         Assert.Contains("\"draws\": 300,", drawn, StringComparison.Ordinal);
         Assert.Contains("\"kind\": \"quantiles\"", drawn, StringComparison.Ordinal);
         Assert.Empty(PublishedSchema.Objections("forecast", drawn));
-        Assert.NotEqual(drawn.Replace("hedgerow-brown", "other", StringComparison.Ordinal), GylebookProgram.Run(["forecast", Hedgerow, "--json", "--draws", "300", "--seed", "other"]).Output);
+        Assert.NotEqual(drawn.Replace("hedgerow-brown", "other", StringComparison.Ordinal), WarmProgram.Run(["forecast", Hedgerow, "--json", "--draws", "300", "--seed", "other"]).Output);
 
-        Ran likely = GylebookProgram.Run(["forecast", Hedgerow, "--json", "--draws", "0"]);
+        Ran likely = WarmProgram.Run(["forecast", Hedgerow, "--json", "--draws", "0"]);
         Assert.DoesNotContain("quantiles", likely.Output, StringComparison.Ordinal);
-        Assert.DoesNotContain("How sure", GylebookProgram.Run(["forecast", Hedgerow, "--draws", "0"]).Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("How sure", WarmProgram.Run(["forecast", Hedgerow, "--draws", "0"]).Output, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -149,5 +149,5 @@ public sealed class ForecastTests
     [InlineData("-5")]
     [InlineData("many")]
     public void A_number_of_draws_that_cannot_be_is_refused_with_its_limits(string draws) => Assert.Equal(
-        new Ran("", $"--draws: {draws}; must be 0, or from 100 to 100000.\n", 1), GylebookProgram.Run(["forecast", Hedgerow, $"--draws={draws}"]));
+        new Ran("", $"--draws: {draws}; must be 0, or from 100 to 100000.\n", 1), WarmProgram.Run(["forecast", Hedgerow, $"--draws={draws}"]));
 }

@@ -7,11 +7,7 @@ public sealed class GyleTests : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("gylebook-gyle-").FullName;
 
-    public GyleTests()
-    {
-        string released = Gylebook.Tests.Shared.RepositoryFile.PathOf("tests/Gylebook.Store.Tests/Books/0.1.0.sqlite");
-        Assert.Equal(0, GylebookProgram.Run(["restore", released, "--book", Book]).ExitCode);
-    }
+    public GyleTests() => RestoredBook.CopyTo(Book);
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
@@ -102,15 +98,15 @@ public sealed class GyleTests : IDisposable
     {
         Assert.Equal(0, Gyle("start", SampleFile.Recipe("hedgerow-brown"), "--as", "Days").ExitCode);
         string file = Path.Combine(_folder, "days.ics");
-        Ran ran = GylebookProgram.Run(["export", "days", "--as", "ics", "--out", file, "--book", Book]);
+        Ran ran = WarmProgram.Run(["export", "days", "--as", "ics", "--out", file, "--book", Book]);
         Assert.Equal(0, ran.ExitCode);
         Assert.Contains("gyle \"Days\", as days for a calendar, is written to", ran.Output, StringComparison.Ordinal);
         string text = File.ReadAllText(file);
         Assert.StartsWith("BEGIN:VCALENDAR\r\n", text, StringComparison.Ordinal);
         Assert.Contains("SUMMARY:Days: Add to the fermenter\r\n", text, StringComparison.Ordinal);
 
-        Assert.Contains("there is a calendar file already", GylebookProgram.Run(["export", "days", "--as", "ics", "--out", file, "--book", Book]).Errors, StringComparison.Ordinal);
-        Ran none = GylebookProgram.Run(["export", "nobody", "--as", "ics", "--book", Book]);
+        Assert.Contains("there is a calendar file already", WarmProgram.Run(["export", "days", "--as", "ics", "--out", file, "--book", Book]).Errors, StringComparison.Ordinal);
+        Ran none = WarmProgram.Run(["export", "nobody", "--as", "ics", "--book", Book]);
         Assert.Equal((1, ""), (none.ExitCode, none.Output));
         Assert.Contains("nobody: there is no gyle of that name in the book", none.Errors, StringComparison.Ordinal);
     }
@@ -161,7 +157,7 @@ public sealed class GyleTests : IDisposable
         }
     }
 
-    private Ran Gyle(params string[] arguments) => GylebookProgram.Run(["gyle", .. arguments, "--book", Book]);
+    private Ran Gyle(params string[] arguments) => WarmProgram.Run(["gyle", .. arguments, "--book", Book]);
 
     private static JsonElement Json(Ran ran)
     {

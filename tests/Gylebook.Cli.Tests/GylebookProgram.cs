@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text;
+using Gylebook.Tests.Shared;
 
 namespace Gylebook.Cli.Tests;
 
@@ -9,34 +10,17 @@ internal sealed record Ran(string Output, string Errors, int ExitCode);
 /// <summary>The program itself, as it was built beside these tests.</summary>
 internal static class GylebookProgram
 {
-    // artifacts/bin/Gylebook.Cli.Tests/release/ and artifacts/bin/Gylebook/release/: one configuration, two projects.
-    public static string ProgramPath
-    {
-        get
-        {
-            DirectoryInfo mine = new(AppContext.BaseDirectory.TrimEnd(Path.DirectorySeparatorChar));
-            return Path.Combine(mine.Parent!.Parent!.FullName, "Gylebook", mine.Name, "gylebook.dll");
-        }
-    }
-
-    /// <summary>Runs it in the country given: in a folder of no importance, or in one that is its home, too; with a line piped in, or what the test itself has.</summary>
+    /// <summary>Runs it in a process of its own, in the country given: in a folder of no importance, or in one that is its home, too; with a line piped in, or what the test itself has.</summary>
     public static Ran Run(IEnumerable<string> arguments, string culture = "en_US.UTF-8", string? home = null, string? input = null)
     {
-        ProcessStartInfo start = new("dotnet", [ProgramPath, .. arguments])
-        {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            RedirectStandardInput = input is not null,
-            StandardOutputEncoding = Encoding.UTF8,
-            StandardErrorEncoding = Encoding.UTF8,
-            WorkingDirectory = home ?? Path.GetTempPath(),
-        };
+        ProcessStartInfo start = Start(arguments, culture);
+        start.RedirectStandardInput = input is not null;
         if (home is not null)
         {
+            start.WorkingDirectory = home;
             start.Environment["XDG_DATA_HOME"] = home;
         }
 
-        start.Environment["LC_ALL"] = culture;
         using Process process = Process.Start(start)!;
         if (input is not null)
         {
@@ -49,4 +33,15 @@ internal static class GylebookProgram
         process.WaitForExit();
         return new Ran(output.ReplaceLineEndings("\n"), errors.GetAwaiter().GetResult().ReplaceLineEndings("\n"), process.ExitCode);
     }
+
+    /// <summary>How it is started: in a country, in a folder of no importance, with both outputs piped.</summary>
+    public static ProcessStartInfo Start(IEnumerable<string> arguments, string culture = "en_US.UTF-8") => new("dotnet", [BuiltProgram.File, .. arguments])
+    {
+        RedirectStandardOutput = true,
+        RedirectStandardError = true,
+        StandardOutputEncoding = Encoding.UTF8,
+        StandardErrorEncoding = Encoding.UTF8,
+        WorkingDirectory = Path.GetTempPath(),
+        Environment = { ["LC_ALL"] = culture },
+    };
 }

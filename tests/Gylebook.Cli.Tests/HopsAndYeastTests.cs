@@ -80,7 +80,7 @@ public sealed class HopsAndYeastTests
     [InlineData("forecast", "--glass", "wide", "--glass: ")]
     public void An_option_that_cannot_be_gets_one_line_with_its_limits(string verb, string option, string value, string expected)
     {
-        Ran ran = GylebookProgram.Run([verb, Bitter, option, value]);
+        Ran ran = WarmProgram.Run([verb, Bitter, option, value]);
         Assert.Equal(("", 1), (ran.Output, ran.ExitCode));
         Assert.StartsWith(expected, Assert.Single(ran.Errors.Split('\n', StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
     }
@@ -93,7 +93,7 @@ public sealed class HopsAndYeastTests
     [InlineData("forecast", "--glass")]
     public void An_option_without_its_value_is_bad_usage(string verb, string option)
     {
-        Ran ran = GylebookProgram.Run([verb, Bitter, option]);
+        Ran ran = WarmProgram.Run([verb, Bitter, option]);
         Assert.Equal(("", 2), (ran.Output, ran.ExitCode));
         Assert.Contains(option, ran.Errors, StringComparison.Ordinal);
     }
@@ -101,11 +101,11 @@ public sealed class HopsAndYeastTests
     [Fact]
     public void Hops_that_cannot_be_are_named_with_their_limits()
     {
-        Ran ran = GylebookProgram.Run(["check", RepositoryFile.PathOf("samples/bad/hops-absurd.json")]);
+        Ran ran = WarmProgram.Run(["check", RepositoryFile.PathOf("samples/bad/hops-absurd.json")]);
         Assert.Equal(1, ran.ExitCode);
         Assert.Contains("10000 d; must be at most 3650 d", ran.Errors, StringComparison.Ordinal);
         Assert.Contains("0 %; must be above 0 %", ran.Errors, StringComparison.Ordinal);
-        Ran formless = GylebookProgram.Run(["check", RepositoryFile.PathOf("samples/bad/hops-and-yeast.json")]);
+        Ran formless = WarmProgram.Run(["check", RepositoryFile.PathOf("samples/bad/hops-and-yeast.json")]);
         Assert.Contains("-5 min: a duration is from 0 min", formless.Errors, StringComparison.Ordinal);
     }
 
@@ -114,7 +114,7 @@ public sealed class HopsAndYeastTests
 
     private static JsonDocument Json(params string[] arguments)
     {
-        Ran ran = GylebookProgram.Run(arguments);
+        Ran ran = WarmProgram.Run(arguments);
         Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
         return JsonDocument.Parse(ran.Output);
     }

@@ -33,7 +33,7 @@ public sealed class IntakeTests : IDisposable
         string token = await DeviceAsync();
         string url = $"http://127.0.0.1:{FreePort().ToString(CultureInfo.InvariantCulture)}";
         ServedBook served = await ServedBook.StartAsync(File, url);
-        ProcessStartInfo start = new("dotnet", [GylebookProgram.ProgramPath, "simulate-sensor", "--to", url, "--token", token, "--count", All.ToString(CultureInfo.InvariantCulture), "--rate", "5000", "--every", "1", "--json"]) { RedirectStandardOutput = true };
+        ProcessStartInfo start = new("dotnet", [BuiltProgram.File, "simulate-sensor", "--to", url, "--token", token, "--count", All.ToString(CultureInfo.InvariantCulture), "--rate", "5000", "--every", "1", "--json"]) { RedirectStandardOutput = true };
         using Process sender = Process.Start(start)!;
         try
         {

@@ -89,7 +89,7 @@ public sealed class LabelTests
         JsonNode finding = Assert.Single(nowhere["findings"]!.AsArray(), found => (string?)found!["code"] == "kit.altitude")!;
         Assert.Equal(("error", "kit.altitude", "9000 m", "-450 m to 6000 m"), ((string?)finding["severity"], (string?)finding["where"], (string?)finding["value"], (string?)finding["limit"]));
 
-        Ran missing = GylebookProgram.Run(["label", .. dose, "--kit", "no-such-kit.json"]);
+        Ran missing = WarmProgram.Run(["label", .. dose, "--kit", "no-such-kit.json"]);
         Assert.Equal(("", 1), (missing.Output, missing.ExitCode));
         Assert.Contains("no-such-kit.json", missing.Errors, StringComparison.Ordinal);
     }
@@ -125,7 +125,7 @@ public sealed class LabelTests
             Assert.Equal(limit, (string?)finding["limit"]);
         }
 
-        Assert.Equal(1, GylebookProgram.Run(["check", BadFile(was, wrong)]).ExitCode);
+        Assert.Equal(1, WarmProgram.Run(["check", BadFile(was, wrong)]).ExitCode);
     }
 
     // 110 kcal is 460 kJ; typed as kcal it fits the other lines only as kJ.
@@ -142,7 +142,7 @@ public sealed class LabelTests
     [InlineData("no-such-food-at-all", "food.unknown")]
     public void Unknown_foods_name_the_nearest(string food, string code)
     {
-        Ran ran = GylebookProgram.Run(["label", food]);
+        Ran ran = WarmProgram.Run(["label", food]);
         Assert.Equal(("", 1), (ran.Output, ran.ExitCode));
         Assert.Contains(code, ran.Errors, StringComparison.Ordinal);
         Assert.Contains("Nearest", ran.Errors, StringComparison.Ordinal);
@@ -156,7 +156,7 @@ public sealed class LabelTests
     [InlineData("600 g", "mash", "20 kg", "quantity.wrong")]
     public void Invalid_doses_are_findings(string amount, string at, string into, string code)
     {
-        Ran ran = GylebookProgram.Run(["label", "honey", "--amount", amount, "--at", at, "--into", into]);
+        Ran ran = WarmProgram.Run(["label", "honey", "--amount", amount, "--at", at, "--into", into]);
         Assert.Equal(("", 1), (ran.Output, ran.ExitCode));
         Assert.Contains(code, ran.Errors, StringComparison.Ordinal);
     }
@@ -170,7 +170,7 @@ public sealed class LabelTests
     [InlineData("label", "honey", "--kit", "kit.json")]
     public void Invalid_usage_gets_one_line_and_exit_code_2(params string[] arguments)
     {
-        Ran ran = GylebookProgram.Run(arguments);
+        Ran ran = WarmProgram.Run(arguments);
         Assert.Equal(("", 2), (ran.Output, ran.ExitCode));
         Assert.Single(ran.Errors.Split('\n', StringSplitOptions.RemoveEmptyEntries));
     }
@@ -179,7 +179,7 @@ public sealed class LabelTests
 
     private static JsonObject Json(string[] arguments, int exitCode)
     {
-        Ran ran = GylebookProgram.Run(arguments);
+        Ran ran = WarmProgram.Run(arguments);
         Assert.Equal(("", exitCode), (ran.Errors, ran.ExitCode));
         Assert.Empty(PublishedSchema.Objections("label", ran.Output));
         return JsonNode.Parse(ran.Output)!.AsObject();

@@ -70,7 +70,7 @@ public sealed class LearnTests : IDisposable
     public void What_cannot_be_says_why_and_nothing_is_written(string said, params string[] more)
     {
         string written = Path.Combine(_folder, "none.json");
-        Ran ran = GylebookProgram.Run(["learn", "--kit", Kit, .. Gyles(1), .. more.Select(word => word == "OUT" ? written : word)]);
+        Ran ran = WarmProgram.Run(["learn", "--kit", Kit, .. Gyles(1), .. more.Select(word => word == "OUT" ? written : word)]);
         Assert.NotEqual(0, ran.ExitCode);
         Assert.Contains(said, ran.Errors, StringComparison.Ordinal);
         Assert.False(File.Exists(written));
@@ -79,7 +79,7 @@ public sealed class LearnTests : IDisposable
     [Fact]
     public void Without_a_kit_nobody_knows_whose_gyles_they_are()
     {
-        Ran ran = GylebookProgram.Run(["learn", .. Gyles(1)]);
+        Ran ran = WarmProgram.Run(["learn", .. Gyles(1)]);
         Assert.NotEqual(0, ran.ExitCode);
         Assert.Contains("--kit: must name the file of the kit", ran.Errors, StringComparison.Ordinal);
     }

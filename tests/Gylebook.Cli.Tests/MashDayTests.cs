@@ -27,8 +27,8 @@ public sealed class MashDayTests
     public void Each_kind_of_chiller_is_told(string kit, string kind, string words)
     {
         string[] arguments = ["forecast", Hedgerow, "--kit", SampleFile.Kit(kit)];
-        Assert.Contains(words, GylebookProgram.Run(arguments).Output, StringComparison.Ordinal);
-        using JsonDocument told = JsonDocument.Parse(GylebookProgram.Run([.. arguments, "--json"]).Output);
+        Assert.Contains(words, WarmProgram.Run(arguments).Output, StringComparison.Ordinal);
+        using JsonDocument told = JsonDocument.Parse(WarmProgram.Run([.. arguments, "--json"]).Output);
         JsonElement chilling = told.RootElement.GetProperty("chilling");
         Assert.Equal(kind, chilling.GetProperty("kind").GetString());
         Assert.True(chilling.GetProperty("minutes").GetDouble() > 1);
@@ -65,7 +65,7 @@ public sealed class MashDayTests
             string recipe = Path.Combine(folder, "recipe.json");
             string keg = File.ReadAllText(SampleFile.Recipe("plain-bitter"));
             File.WriteAllText(recipe, keg.Replace("\"in\": \"bottle\"", "\"in\": \"keg\"", StringComparison.Ordinal));
-            return JsonDocument.Parse(GylebookProgram.Run(["forecast", recipe, "--kit", kit, "--json"]).Output);
+            return JsonDocument.Parse(WarmProgram.Run(["forecast", recipe, "--kit", kit, "--json"]).Output);
         }
         finally
         {

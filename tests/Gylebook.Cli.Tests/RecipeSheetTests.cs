@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Gylebook.Tests.Shared;
 
 namespace Gylebook.Cli.Tests;
 
@@ -8,11 +7,7 @@ public sealed class RecipeSheetTests : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("gylebook-sheet").FullName;
 
-    public RecipeSheetTests()
-    {
-        string released = RepositoryFile.PathOf("tests/Gylebook.Store.Tests/Books/0.1.0.sqlite");
-        Assert.Equal(0, GylebookProgram.Run(["restore", released, "--book", Path("book.sqlite")]).ExitCode);
-    }
+    public RecipeSheetTests() => RestoredBook.CopyTo(Path("book.sqlite"));
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
@@ -69,7 +64,7 @@ public sealed class RecipeSheetTests : IDisposable
     [InlineData("Option '--as' needs a form after it.", "--as")]
     public void Words_that_do_not_fit_are_told_with_their_limit(string says, params string[] words)
     {
-        Ran ran = GylebookProgram.Run(["export", "Anything", "--book", Path("book.sqlite"), .. words]);
+        Ran ran = WarmProgram.Run(["export", "Anything", "--book", Path("book.sqlite"), .. words]);
         Assert.Equal((2, ""), (ran.ExitCode, ran.Output));
         Assert.Contains(says, ran.Errors, StringComparison.Ordinal);
     }
@@ -115,7 +110,7 @@ public sealed class RecipeSheetTests : IDisposable
         Assert.Contains("<h1>Hedgerow Brown</h1>", File.ReadAllText(Path("sheet.html")), StringComparison.Ordinal);
     }
 
-    private Ran Run(params string[] arguments) => GylebookProgram.Run([.. arguments, "--book", Path("book.sqlite")]);
+    private Ran Run(params string[] arguments) => WarmProgram.Run([.. arguments, "--book", Path("book.sqlite")]);
 
     private string Path(string name) => System.IO.Path.Combine(_folder, name);
 }

@@ -116,7 +116,7 @@ public sealed class SampleForecastTests
 
     /// <summary>Both questions are asked of one run of the program.</summary>
     private static Ran Forecast(string recipe, string kit) =>
-        Forecasts.GetOrAdd((recipe, kit), _ => GylebookProgram.Run(["forecast", SampleFile.Recipe(recipe), .. KitOption(kit), "--json"]));
+        Forecasts.GetOrAdd((recipe, kit), _ => WarmProgram.Run(["forecast", SampleFile.Recipe(recipe), .. KitOption(kit), "--json"]));
 
     private static string[] KitOption(string kit) => kit.Length == 0 ? [] : ["--kit", SampleFile.Kit(kit)];
 

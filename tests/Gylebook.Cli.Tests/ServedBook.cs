@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Net.Sockets;
 using System.Text;
+using Gylebook.Tests.Shared;
 
 namespace Gylebook.Cli.Tests;
 
@@ -52,7 +53,7 @@ internal sealed class ServedBook : IAsyncDisposable
     public static async Task<ServedBook> StartAsync(
         string book, string? urls, IReadOnlyDictionary<string, string>? environment = null, string? program = null, IEnumerable<string>? options = null)
     {
-        ProcessStartInfo start = new("dotnet", [program ?? GylebookProgram.ProgramPath, "serve", "--book", book, .. urls is null ? (string[])[] : ["--urls", urls], .. options ?? []])
+        ProcessStartInfo start = new("dotnet", [program ?? BuiltProgram.File, "serve", "--book", book, .. urls is null ? (string[])[] : ["--urls", urls], .. options ?? []])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,

@@ -45,7 +45,7 @@ public sealed class SolveTests : IDisposable
     [InlineData("munich malt=110%", "a share is from 0 % to 100")]
     public void A_wish_that_cannot_be_read_names_itself_and_the_limit(string wish, string said)
     {
-        Ran ran = GylebookProgram.Run(["solve", SampleFile.Recipe("hedgerow-brown"), "--for", wish]);
+        Ran ran = WarmProgram.Run(["solve", SampleFile.Recipe("hedgerow-brown"), "--for", wish]);
         Assert.Equal(1, ran.ExitCode);
         Assert.Contains(said, ran.Errors, StringComparison.Ordinal);
         Assert.Equal("", ran.Output);
@@ -54,7 +54,7 @@ public sealed class SolveTests : IDisposable
     [Fact]
     public void Scaled_for_another_kit_the_recipe_is_printed_and_what_changed_is_said_beside_it()
     {
-        Ran ran = GylebookProgram.Run(["scale", SampleFile.Recipe("plain-bitter"), "--kit", SampleFile.Kit("big-pot"), "--for", "package=8L"]);
+        Ran ran = WarmProgram.Run(["scale", SampleFile.Recipe("plain-bitter"), "--kit", SampleFile.Kit("big-pot"), "--for", "package=8L"]);
         Assert.True(ran.ExitCode == 0, ran.Errors);
         using JsonDocument recipe = JsonDocument.Parse(ran.Output);
         Assert.Equal("8L", recipe.RootElement.GetProperty("package").GetProperty("volume").GetString());
@@ -64,7 +64,7 @@ public sealed class SolveTests : IDisposable
     [Fact]
     public void Json_has_what_changed_what_came_of_it_and_how_often_the_package_is_full()
     {
-        Ran ran = GylebookProgram.Run(["solve", SampleFile.Recipe("plain-bitter"), "--for", "package=15L", "--confidence", "90", "--json"]);
+        Ran ran = WarmProgram.Run(["solve", SampleFile.Recipe("plain-bitter"), "--for", "package=15L", "--confidence", "90", "--json"]);
         Assert.True(ran.ExitCode == 0, ran.Errors + ran.Output);
         using JsonDocument told = JsonDocument.Parse(ran.Output);
         Assert.True(told.RootElement.GetProperty("met").GetBoolean());
@@ -78,7 +78,7 @@ public sealed class SolveTests : IDisposable
     [InlineData("100")]
     [InlineData("often")]
     public void A_confidence_that_is_none_is_refused(string confidence) => Assert.Contains(
-        "must be from 1 to 99", GylebookProgram.Run(["solve", SampleFile.Recipe("plain-bitter"), "--for", "package=15L", "--confidence", confidence]).Errors, StringComparison.Ordinal);
+        "must be from 1 to 99", WarmProgram.Run(["solve", SampleFile.Recipe("plain-bitter"), "--for", "package=15L", "--confidence", confidence]).Errors, StringComparison.Ordinal);
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 }

@@ -48,7 +48,7 @@ public sealed class WaterTests
 
     private static double Number(string[] arguments, string name)
     {
-        Ran ran = GylebookProgram.Run([.. arguments, "--json"]);
+        Ran ran = WarmProgram.Run([.. arguments, "--json"]);
         Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
         Assert.Empty(PublishedSchema.Objections("acid", ran.Output));
         using JsonDocument json = JsonDocument.Parse(ran.Output);
@@ -88,7 +88,7 @@ public sealed class WaterTests
     {
         string[] arguments = [.. AcidArguments];
         arguments[Array.IndexOf(arguments, option) + 1] = value;
-        Ran ran = GylebookProgram.Run([.. arguments, "--json"]);
+        Ran ran = WarmProgram.Run([.. arguments, "--json"]);
         Assert.Equal(1, ran.ExitCode);
         using JsonDocument json = JsonDocument.Parse(ran.Output);
         JsonElement finding = Assert.Single(json.RootElement.GetProperty("findings").EnumerateArray());
@@ -99,7 +99,7 @@ public sealed class WaterTests
     [MemberData(nameof(Plans))]
     public void A_sample_plan_is_carried_out_in_the_published_form(string name)
     {
-        Ran ran = GylebookProgram.Run(["water", PathOf("samples", "water", name), "--json"]);
+        Ran ran = WarmProgram.Run(["water", PathOf("samples", "water", name), "--json"]);
         Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
         Assert.Empty(PublishedSchema.Objections("liquor", ran.Output));
         using JsonDocument json = JsonDocument.Parse(ran.Output);
@@ -127,13 +127,13 @@ public sealed class WaterTests
     [InlineData("water-absurd.json", "sources[0].report.chloride")]
     public void A_broken_plan_is_refused_with_every_line_named_and_no_figure(string name, string where)
     {
-        Ran ran = GylebookProgram.Run(["water", PathOf("samples", "bad", name), "--json"]);
+        Ran ran = WarmProgram.Run(["water", PathOf("samples", "bad", name), "--json"]);
         Assert.Equal(("", 1), (ran.Errors, ran.ExitCode));
         Assert.Empty(PublishedSchema.Objections("liquor", ran.Output));
         using JsonDocument json = JsonDocument.Parse(ran.Output);
         Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("salts").ValueKind);
         Assert.Contains(json.RootElement.GetProperty("findings").EnumerateArray(), finding => finding.GetProperty("where").GetString() == where);
-        Ran check = GylebookProgram.Run(["check", PathOf("samples", "bad", name)]);
+        Ran check = WarmProgram.Run(["check", PathOf("samples", "bad", name)]);
         Assert.Equal(1, check.ExitCode);
         Assert.Contains(where, check.Errors, StringComparison.Ordinal);
     }
@@ -141,7 +141,7 @@ public sealed class WaterTests
     [Fact]
     public void A_forecast_with_water_is_in_the_published_form_and_knows_its_ions()
     {
-        Ran ran = GylebookProgram.Run(
+        Ran ran = WarmProgram.Run(
             ["forecast", PathOf("samples", "recipes", "plain-bitter.json"), "--kit", PathOf("samples", "kits", "coil-and-element.json"),
              "--water", PathOf("samples", "water", "hard-well.json"), "--json"]);
         Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
@@ -179,7 +179,7 @@ public sealed class WaterTests
     [InlineData("forecast", "x.json", "--water")]
     public void Invalid_usage_gets_one_line_and_exit_code_2(params string[] arguments)
     {
-        Ran ran = GylebookProgram.Run(arguments);
+        Ran ran = WarmProgram.Run(arguments);
         Assert.Equal(("", 2), (ran.Output, ran.ExitCode));
         Assert.Single(ran.Errors.Split('\n', StringSplitOptions.RemoveEmptyEntries));
     }

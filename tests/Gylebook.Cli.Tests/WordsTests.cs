@@ -34,7 +34,7 @@ public sealed partial class WordsTests
     [MemberData(nameof(Told))]
     public void A_sample_is_told_without_an_id_or_a_key(string verb, string file)
     {
-        Ran ran = GylebookProgram.Run([verb, RepositoryFile.PathOf(file), .. verb == "forecast" ? (string[])["--draws", "200"] : []]);
+        Ran ran = WarmProgram.Run([verb, RepositoryFile.PathOf(file), .. verb == "forecast" ? (string[])["--draws", "200"] : []]);
         string told = Quoted().Replace(Sources().Replace(ran.Output, ""), "");
         Assert.NotEqual("", (ran.Output + ran.Errors).Trim());
         Assert.DoesNotContain(Dashed().Matches(told).Select(match => match.Value), word => Ids.Contains(word) && !NamesToo.Contains(word));

@@ -49,9 +49,9 @@ public sealed class WrittenFileTests : IDisposable
     [Fact]
     public void A_book_is_not_restored_over_a_letter()
     {
-        string released = Gylebook.Tests.Shared.RepositoryFile.PathOf("tests/Gylebook.Store.Tests/Books/0.1.0.sqlite"), letter = PathOf("letter.txt");
+        string letter = PathOf("letter.txt");
         File.WriteAllText(letter, "Dear brewer");
-        Ran ran = GylebookProgram.Run(["restore", released, "--book", letter]);
+        Ran ran = GylebookProgram.Run(["restore", RestoredBook.Released, "--book", letter]);
         Assert.Equal((1, ""), (ran.ExitCode, ran.Output));
         Assert.Contains("letter.txt: there is a file already, and it is not a book", ran.Errors, StringComparison.Ordinal);
         Assert.Equal("Dear brewer", File.ReadAllText(letter));

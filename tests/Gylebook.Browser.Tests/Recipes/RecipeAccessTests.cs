@@ -11,7 +11,7 @@ public sealed class RecipeAccessTests(ChromiumFixture chromium)
     [Fact]
     public async Task By_keyboard_alone_from_the_first_page_to_a_changed_recipe()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await chromium.TabAsync(gylebook.Url);
         await page.OpenAsync("/");
         await page.TabToAsync("Recipes", MostTabs);
@@ -39,7 +39,7 @@ public sealed class RecipeAccessTests(ChromiumFixture chromium)
     [InlineData(ColorScheme.Dark)]
     public async Task Axe_finds_no_barrier_with_everything_open(ColorScheme scheme)
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url, scheme: scheme), "Apricot & Cardamom Wheat");
         await one.OpenLineAsync("Hallertau Mittelfrüh");
         await one.Page.GetByText("The run as a table").ClickAsync();
@@ -58,7 +58,7 @@ public sealed class RecipeAccessTests(ChromiumFixture chromium)
     [Fact]
     public async Task On_a_phone_everything_open_fits_and_has_room_for_a_thumb()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url, 360, 740, touch: true), "Apricot & Cardamom Wheat");
         await Assertions.Expect(one.Page.Locator("#run .picture svg")).ToHaveAttributeAsync("viewBox", new System.Text.RegularExpressions.Regex("^0 0 360 "));
         await one.OpenLineAsync("Hallertau Mittelfrüh");

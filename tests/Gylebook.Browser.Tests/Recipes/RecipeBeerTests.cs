@@ -14,7 +14,7 @@ public sealed class RecipeBeerTests(ChromiumFixture chromium)
     [InlineData(ColorScheme.Light, Phone)]
     public async Task A_hop_is_swapped_the_bitterness_stays_and_nothing_is_in_anybodys_way(ColorScheme scheme, int wide)
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(
             wide == Phone ? await chromium.TabAsync(gylebook.Url, Phone, PhoneTall, touch: true) : await chromium.TabAsync(gylebook.Url, scheme: scheme),
             "Hedgerow Brown");

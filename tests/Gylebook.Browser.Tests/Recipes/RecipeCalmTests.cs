@@ -11,7 +11,7 @@ public sealed class RecipeCalmTests(ChromiumFixture chromium)
     [Fact]
     public async Task On_a_phone_a_recipe_is_not_a_long_way()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url, 360, 740, touch: true), "Hedgerow Brown");
         await Assertions.Expect(one.Page.Locator("#run .picture svg")).ToHaveAttributeAsync("viewBox", new System.Text.RegularExpressions.Regex("^0 0 360 "));
         await Assertions.Expect(one.Page.Locator("#run")).ToBeHiddenAsync();
@@ -25,7 +25,7 @@ public sealed class RecipeCalmTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_stage_shows_marks_that_open_and_in_full_only_what_is_grave()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         ILocator mash = one.Page.Locator("[data-stage=Mash]"), package = one.Page.Locator("[data-stage=Package]");
         await Assertions.Expect(package.GetByText("Bottle only when the gravity has stood still")).ToBeVisibleAsync();
@@ -39,7 +39,7 @@ public sealed class RecipeCalmTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_stage_of_the_run_leads_to_its_fields_and_on_a_phone_the_strip_leads_there_and_back()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab wide = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         await wide.Page.Locator("#run .picture svg a").Filter(new LocatorFilterOptions { HasText = "Packaged" }).ClickAsync(new LocatorClickOptions { Position = new Position { X = 12, Y = 12 } });
         await Assertions.Expect(wide.Page.Locator("#stage-package")).ToBeInViewportAsync();
@@ -65,7 +65,7 @@ public sealed class RecipeCalmTests(ChromiumFixture chromium)
     [Fact]
     public async Task The_version_kept_last_is_a_dashed_line_once_the_recipe_differs()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         await one.Page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Keep a version" }).ClickAsync();
         await one.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Keep this version" }).ClickAsync();

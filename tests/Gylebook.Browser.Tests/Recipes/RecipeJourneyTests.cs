@@ -8,7 +8,7 @@ public sealed class RecipeJourneyTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_changed_malt_changes_the_run_is_kept_is_undone_and_reaches_the_second_tab()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         double gravity = await one.NumberAsync("originalGravity");
         string run = await one.RunAsync();
@@ -38,7 +38,7 @@ public sealed class RecipeJourneyTests(ChromiumFixture chromium)
     [Fact]
     public async Task Two_tabs_that_change_one_field_keep_both_texts_until_the_brewer_chooses()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         RecipeTab two = await one.AgainAsync(await chromium.TabAsync(gylebook.Url));
         await two.PaleAle.FocusAsync();
@@ -65,7 +65,7 @@ public sealed class RecipeJourneyTests(ChromiumFixture chromium)
     [Fact]
     public async Task Two_tabs_that_change_different_fields_have_both_without_being_asked()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         RecipeTab two = await one.AgainAsync(await chromium.TabAsync(gylebook.Url));
         ILocator munich = two.Page.GetByLabel("Amount of Munich malt", new PageGetByLabelOptions { Exact = true });
@@ -82,7 +82,7 @@ public sealed class RecipeJourneyTests(ChromiumFixture chromium)
     [Fact]
     public async Task Text_that_cannot_be_read_is_kept_with_its_finding_and_the_run_says_it_is_of_before()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         double gravity = await one.NumberAsync("originalGravity");
         await one.TypeAsync(one.PaleAle, "a good bag");
@@ -99,7 +99,7 @@ public sealed class RecipeJourneyTests(ChromiumFixture chromium)
     [Fact]
     public async Task Ingredients_are_found_as_one_types_added_copied_moved_and_taken_out()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Plain Bitter");
         int lines = await one.Page.Locator("li.line").CountAsync();
         ILocator add = one.Page.GetByRole(AriaRole.Combobox, new PageGetByRoleOptions { Name = "Add to mash" });
@@ -126,7 +126,7 @@ public sealed class RecipeJourneyTests(ChromiumFixture chromium)
     [Fact]
     public async Task Wishes_are_weighed_for_where_they_stand()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         await one.TypeAsync(one.Page.GetByLabel("Original gravity", new PageGetByLabelOptions { Exact = true }), "1.050");
         await Assertions.Expect(one.Headline("originalGravity")).ToHaveTextAsync("1.050");
@@ -156,8 +156,8 @@ public sealed class RecipeJourneyTests(ChromiumFixture chromium)
     [Fact]
     public async Task A_version_is_kept_compared_and_brought_back()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
-        RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Plain Bitter");
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
+        RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         string was = await one.PaleAle.InputValueAsync();
         await one.Page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Keep a version" }).ClickAsync();
         await one.Page.GetByLabel("A word on it").FillAsync("the plain one");

@@ -12,7 +12,7 @@ public sealed class RecipeSearchTests(ChromiumFixture chromium)
     [InlineData(1280, 720, "Package")]
     public async Task The_list_stays_in_the_window_wherever_its_field_stands(int width, int height, string stage)
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab tab = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         await tab.Page.SetViewportSizeAsync(width, height);
         ILocator field = tab.Page.Locator($"[data-stage={stage}] [role=combobox]");
@@ -38,7 +38,7 @@ public sealed class RecipeSearchTests(ChromiumFixture chromium)
     [Fact]
     public async Task The_weight_of_a_new_line_is_typed_over()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab tab = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         await tab.Page.Locator("[data-stage=Mash] [role=combobox]").FillAsync("biscuit");
         await Assertions.Expect(tab.Page.Locator("[data-stage=Mash] [role=option]").First).ToContainTextAsync("toasted malt");

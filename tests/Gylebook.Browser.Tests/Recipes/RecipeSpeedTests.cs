@@ -37,6 +37,8 @@ public sealed class RecipeSpeedTests(ChromiumFixture chromium)
         await one.TypeAsync(one.PaleAle, "4.1");
         await Assertions.Expect(one.Headline("originalGravity")).Not.ToHaveTextAsync(expected);
 
+        // What the book made of the last text is there before the next is typed.
+        await Assertions.Expect(one.PaleAle).ToHaveValueAsync("4.1 kg");
         await one.Page.EvaluateAsync(Watch);
         await one.PaleAle.FillAsync("4.1");
         await one.PaleAle.PressAsync("End");

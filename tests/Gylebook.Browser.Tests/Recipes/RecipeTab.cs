@@ -6,9 +6,6 @@ namespace Gylebook.Browser.Tests.Recipes;
 /// <summary>A recipe's page in a tab, by what stands on it.</summary>
 internal sealed class RecipeTab(IPage page)
 {
-    // A recipe's first page on a busy machine: the program has just started and reads all its tables.
-    static RecipeTab() => Assertions.SetDefaultExpectTimeout(20_000);
-
     public IPage Page => page;
 
     public ILocator PaleAle => page.GetByLabel("Amount of Pale ale malt", new PageGetByLabelOptions { Exact = true });

@@ -9,7 +9,7 @@ public sealed class RecipeWaysBackTests(ChromiumFixture chromium)
     [Fact]
     public async Task Ctrl_Z_in_a_field_that_was_left_takes_back_the_edit_and_never_half_of_what_was_typed()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab tab = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         await TypeAsync(tab, "5.5");
         await Assertions.Expect(tab.PaleAle).ToHaveValueAsync("5.5 kg");
@@ -36,7 +36,7 @@ public sealed class RecipeWaysBackTests(ChromiumFixture chromium)
     [Fact]
     public async Task The_versions_that_are_chosen_are_the_ones_compared()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab tab = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Hedgerow Brown");
         await tab.Page.Locator("a[href*='open=versions']").ClickAsync();
         ILocator keep = tab.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Keep this version" });

@@ -12,7 +12,7 @@ public sealed class WhatIfTests(ChromiumFixture chromium)
     [InlineData(ColorScheme.Dark)]
     public async Task On_a_phone_a_slider_moves_the_run_and_has_room_for_a_thumb(ColorScheme scheme)
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url, 360, 740, scheme, touch: true), "Plain Bitter");
         await one.TurnAsync();
         ILocator slider = await OpenAsync(one.Page);
@@ -44,7 +44,7 @@ public sealed class WhatIfTests(ChromiumFixture chromium)
     [Fact]
     public async Task By_keyboard_there_and_back_and_nothing_was_saved()
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         RecipeTab one = await RecipeTab.OpenAsync(await chromium.TabAsync(gylebook.Url), "Plain Bitter");
         long revision = await one.RevisionAsync();
         ILocator slider = await OpenAsync(one.Page), row = one.Page.Locator("[data-what-if=originalGravity]");

@@ -12,7 +12,7 @@ public sealed class WishTests(ChromiumFixture chromium)
     [InlineData(ColorScheme.Dark)]
     public async Task A_wish_on_a_phone_becomes_a_draft(ColorScheme scheme)
     {
-        await using RunningGylebook gylebook = await RunningGylebook.StartAsync();
+        await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await chromium.TabAsync(gylebook.Url, 360, 740, scheme, touch: true);
         await page.OpenAsync("/");
         await page.GetByText("A first recipe from a wish").ClickAsync();

@@ -22,6 +22,7 @@ public sealed partial class GlassPage
     private string _taster = "", _notes = "", _test = "triangle", _tasters = "", _right = "", _about = "", _poured = "", _why = "", _kept = "";
     private string? _tasteWrong, _panelWrong, _pouredWrong;
     private bool _isLoaded, _isLearning;
+    private int _loads;
 
     /// <summary>Which gyle.</summary>
     [Parameter]
@@ -66,7 +67,15 @@ public sealed partial class GlassPage
 
     private async Task LoadAsync()
     {
-        _of = await Gyles.OpenAsync(Id) is { } gyle ? await GlassDesk.OpenAsync(gyle) : null;
+        int mine = ++_loads;
+        OpenGlass? of = await Gyles.OpenAsync(Id) is { } gyle ? await GlassDesk.OpenAsync(gyle) : null;
+        if (mine < _loads)
+        {
+            // Another tap came meanwhile: what that one brings is newer.
+            return;
+        }
+
+        _of = of;
         _isLoaded = true;
         if (_of is { Tasted: [.., var last] } && _scales.TrueForAll(row => row.Name.Length == 0))
         {
