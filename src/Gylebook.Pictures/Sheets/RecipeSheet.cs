@@ -59,10 +59,10 @@ public sealed record RecipeSheet
     }
 
     /// <summary>The sheet of a brew that is planned and forecast already.</summary>
-    /// <param name="brew">The recipe on its kit.</param>
+    /// <param name="planned">The recipe on its kit.</param>
     /// <param name="forecast">Its forecast.</param>
     /// <param name="units">What the reader wants to see.</param>
-    public static RecipeSheet Of(BrewPlan brew, BrewForecast forecast, ReaderUnits units) => new SheetReading(forecast, brew, new Shown(units)).Sheet();
+    public static RecipeSheet Of(BrewPlan planned, BrewForecast forecast, ReaderUnits units) => new SheetReading(forecast, planned, new Shown(units)).Sheet();
 }
 
 /// <summary>A number of the headline.</summary>

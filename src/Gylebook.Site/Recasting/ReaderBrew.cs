@@ -45,14 +45,14 @@ internal sealed class ReaderBrew
     /// <summary>The files with all that was typed.</summary>
     public static ReaderBrew Of(GyleFiles files, GyleInputs published, ReaderWords words)
     {
-        ReaderBrew brew = new(files, published, words);
-        brew.PutMethod();
-        brew.PutSwaps();
-        brew.PutFields();
-        brew.PutUsable();
-        brew.ReadBeer();
-        brew.Findings.AddRange(brew._kit.Findings.Select(finding => finding with { Where = $"kit.{finding.Where}" }).Concat(brew._recipe.Findings));
-        return brew;
+        ReaderBrew theirs = new(files, published, words);
+        theirs.PutMethod();
+        theirs.PutSwaps();
+        theirs.PutFields();
+        theirs.PutUsable();
+        theirs.ReadBeer();
+        theirs.Findings.AddRange(theirs._kit.Findings.Select(finding => finding with { Where = $"kit.{finding.Where}" }).Concat(theirs._recipe.Findings));
+        return theirs;
     }
 
     private void PutMethod()

@@ -31,7 +31,7 @@ public sealed record Recast
     public IReadOnlyList<WishReached> Reached { get; init; } = [];
 
     /// <summary>The plan; null where there is none.</summary>
-    public BrewPlan? Brew { get; init; }
+    public BrewPlan? Planned { get; init; }
 
     /// <summary>Its likely run; null where there is none.</summary>
     public BrewForecast? Forecast { get; init; }
@@ -74,11 +74,11 @@ public sealed record Recast
         RecipeSolver solver = new(kit, published.Larder);
         SolvedRecipe solved = reader.HasOthers ? solver.Solve(recipe, AsPublished(wish, published)) : solver.Solve(recipe, wish, published.Kit);
         RecipeDraft file = reader.Draft.Changed("weighed anew", solved.Fields)?.After ?? reader.Draft;
-        (BrewPlan brew, Gylebook.Forecast.Liquors.WaterOutcome? treated) = Forecaster.Plan(solved.Recipe, kit, published.Larder, published.Water);
-        BrewForecast? forecast = solved.IsMet ? Forecaster.Forecast(brew, solved.Recipe.Name, treated) : null;
+        (BrewPlan planned, Gylebook.Forecast.Liquors.WaterOutcome? treated) = Forecaster.Plan(solved.Recipe, kit, published.Larder, published.Water);
+        BrewForecast? forecast = solved.IsMet ? Forecaster.Forecast(planned, solved.Recipe.Name, treated) : null;
         Recast recast = new()
         {
-            Recipe = solved.Recipe, RecipeText = file.Text, Kit = kit, Reached = solved.Reached, Brew = brew, Forecast = forecast,
+            Recipe = solved.Recipe, RecipeText = file.Text, Kit = kit, Reached = solved.Reached, Planned = planned, Forecast = forecast,
             Findings = solved.IsMet ? [.. forecast!.Findings.Where(finding => finding.Severity != Severity.Note)] : solved.Findings,
         };
         return recast.CanBeBrewed ? recast : recast with { MostLitres = MostOf(published with { Recipe = recipe, Kit = kit }, beer.Value.Litres) };

@@ -17,9 +17,9 @@ public static class RecastHtml
         ArgumentNullException.ThrowIfNull(recast);
         MarkupPen pen = new();
         Against(pen, recast);
-        if (recast is { Forecast: { } forecast, Brew: { } brew })
+        if (recast is { Forecast: { } forecast, Planned: { } planned })
         {
-            RecipeSheet metric = RecipeSheet.Of(brew, forecast, ReaderUnits.Metric), us = RecipeSheet.Of(brew, forecast, ReaderUnits.UnitedStates);
+            RecipeSheet metric = RecipeSheet.Of(planned, forecast, ReaderUnits.Metric), us = RecipeSheet.Of(planned, forecast, ReaderUnits.UnitedStates);
             Table(pen, metric, us, here);
             Held(pen, recast);
         }
