@@ -44,7 +44,7 @@ internal static class OpenJourney
 
     private static void Again(Recipe recipe)
     {
-        Must(RecipeCsv.Write(recipe, Larder.Empty).StartsWith(RecipeCsv.Head, StringComparison.Ordinal), "no table");
+        Must(RecipeCsv.Write(recipe, Larder.Empty).Text.StartsWith(RecipeCsv.Head, StringComparison.Ordinal), "no table");
         foreach (string text in new[] { BeerJsonFile.Write(recipe, Larder.Empty).Text, BeerXmlFile.Write(recipe, Larder.Empty).Text })
         {
             Arrival back = OpenFile.Read(Encoding.UTF8.GetBytes(text))!;

@@ -6,6 +6,7 @@ using Gylebook.Recipes.Interchange.OpenFormats.Leaving;
 using Gylebook.Recipes.Interchange.OpenFormats.Model;
 using Gylebook.Recipes.Interchange.OpenFormats.Tables;
 using Gylebook.Recipes.Larders;
+using Gylebook.Recipes.Liquors;
 
 namespace Gylebook.Recipes.Interchange.BeerJson;
 
@@ -25,10 +26,11 @@ public static class BeerJsonFile
     /// <param name="larder">Where its lines are looked up before the tables.</param>
     /// <param name="figures">What it comes to on a kit; null when nobody has reckoned it.</param>
     /// <param name="author">Whose it is; empty for nobody's.</param>
-    public static (string Text, IReadOnlyList<Travel> Travels) Write(Recipe recipe, Larder larder, BrewedFigures? figures = null, string author = "")
+    /// <param name="water">The water it is brewed with; null when nobody planned it.</param>
+    public static (string Text, IReadOnlyList<Travel> Travels) Write(Recipe recipe, Larder larder, BrewedFigures? figures = null, string author = "", WaterPlan? water = null)
     {
         TravelList travels = new();
-        OpenRecipe open = BeerJsonTimings.Leave(LeavingRecipe.Of(recipe, larder, figures, author, travels));
+        OpenRecipe open = BeerJsonTimings.Leave(LeavingRecipe.Of(recipe, larder, figures, author, water, travels));
         open = open with { Cultures = [.. open.Cultures.Select(WithoutWheat)] };
         ObjectNode book = (ObjectNode)BeerJsonForms.Book.Write(new OpenBook { Recipes = [open] }, new OpenCursor("", travels));
         ObjectNode file = Node.Object((Root, book.Inserted(0, "version", new BareNode("1.0"))));

@@ -6,6 +6,7 @@ using Gylebook.Recipes.Interchange.OpenFormats.Leaving;
 using Gylebook.Recipes.Interchange.OpenFormats.Model;
 using Gylebook.Recipes.Interchange.OpenFormats.Tables;
 using Gylebook.Recipes.Larders;
+using Gylebook.Recipes.Liquors;
 
 namespace Gylebook.Recipes.Interchange.BeerXml;
 
@@ -20,10 +21,11 @@ public static class BeerXmlFile
     /// <param name="larder">Where its lines are looked up before the tables.</param>
     /// <param name="figures">What it comes to on a kit; null when nobody has reckoned it.</param>
     /// <param name="author">Whose it is; empty for nobody's.</param>
-    public static (string Text, IReadOnlyList<Travel> Travels) Write(Recipe recipe, Larder larder, BrewedFigures? figures = null, string author = "")
+    /// <param name="water">The water it is brewed with; null when nobody planned it.</param>
+    public static (string Text, IReadOnlyList<Travel> Travels) Write(Recipe recipe, Larder larder, BrewedFigures? figures = null, string author = "", WaterPlan? water = null)
     {
         TravelList travels = new();
-        OpenRecipe open = LeavingRecipe.Of(recipe, larder, figures, author, travels);
+        OpenRecipe open = LeavingRecipe.Of(recipe, larder, figures, author, water, travels);
         XmlRecipe xml = BeerXmlRecipes.Leave(open, figures, travels);
         xml = xml with { Open = xml.Open with { Notes = OpenNotes.With(recipe.Notes, travels.All) } };
         ObjectNode record = (ObjectNode)BeerXmlForms.Recipe.Write(xml, new OpenCursor("RECIPES[0]", travels));

@@ -32,6 +32,7 @@ internal static class BeerXmlRecipes
                 Hops = [.. open.Hops.Select(hop => BeerXmlTimings.Leave(hop, open, travels))],
                 Miscellaneous = [.. open.Miscellaneous.Concat(poured).Select(misc => BeerXmlTimings.Leave(misc with { Type = misc.Type == MiscType.Wood ? MiscType.Other : misc.Type }, open, travels))],
                 Cultures = [.. open.Cultures.Select(culture => Leave(culture, travels))],
+                Waters = [.. open.Waters.Select(water => water with { Amount = water.Amount ?? new(VolumeAt20C.FromLitres(0), "0 L") })],
                 Mash = open.Mash is { } mash ? Leave(mash, figures, travels) : null,
             },
             Stages = Math.Min(steps.Length, 3),

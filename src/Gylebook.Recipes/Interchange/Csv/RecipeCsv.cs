@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Interchange.OpenFormats;
 using Gylebook.Recipes.Larders;
 using Gylebook.Science.Quantities;
 
@@ -15,8 +16,8 @@ public static class RecipeCsv
 
     private const string LineEnd = "\r\n";
 
-    /// <summary>The table.</summary>
-    public static string Write(Recipe recipe, Larder larder)
+    /// <summary>The table, and what has no column in it.</summary>
+    public static (string Text, IReadOnlyList<Travel> Travels) Write(Recipe recipe, Larder larder)
     {
         ArgumentNullException.ThrowIfNull(recipe);
         ArgumentNullException.ThrowIfNull(larder);
@@ -53,7 +54,36 @@ public static class RecipeCsv
             Row(text, "notes", "", "", "", "", "", "", "", "", "", "", notes);
         }
 
-        return text.ToString();
+        return (text.ToString(), Left(recipe));
+    }
+
+    private static IReadOnlyList<Travel> Left(Recipe recipe)
+    {
+        TravelList travels = new();
+        Leave("hold.originalGravity", recipe.Hold?.OriginalGravity?.Text);
+        Leave("hold.bitterness", recipe.Hold?.Bitterness?.Text);
+        Leave("package.carbonation", recipe.Package.Carbonation?.Text);
+        for (int i = 0; i < recipe.Ingredients.Count; i++)
+        {
+            IngredientLine line = recipe.Ingredients[i];
+            string path = Invariant($"ingredients[{i}]");
+            Leave($"{path}.lot", line.Lot);
+            Leave($"{path}.share", line.Share?.Text);
+            Leave($"{path}.age", line.Age?.Text);
+            Leave($"{path}.storage", line.Storage?.Temperature.Text);
+            Leave($"{path}.cells", line.Cells?.Text);
+            Leave($"{path}.attenuation", line.Attenuation?.Text);
+        }
+
+        return travels.All;
+
+        void Leave(string where, string? value)
+        {
+            if (value is not null)
+            {
+                travels.Leave(where, $"{value}; the table has no column for it");
+            }
+        }
     }
 
     private static void Line(StringBuilder text, IngredientLine line, string? sheet)

@@ -1,3 +1,5 @@
+using Gylebook.Recipes.Editing;
+
 namespace Gylebook.Recipes.Interchange.OpenFormats;
 
 /// <summary>The block at the end of a recipe's notes that tells a reader of the file what the file cannot say.</summary>
@@ -9,7 +11,7 @@ internal static class OpenNotes
     /// <summary>The notes with that block, where anything stays behind.</summary>
     public static string? With(string? notes, IReadOnlyList<Travel> travels)
     {
-        string[] left = [.. travels.Where(travel => travel.Kind == TravelKind.Left).Select(travel => $"{travel.Where}: {travel.Words}")];
+        string[] left = [.. travels.Where(travel => travel.Kind == TravelKind.Left).Select(travel => Told(travel))];
         if (left.Length == 0)
         {
             return notes;
@@ -19,6 +21,8 @@ internal static class OpenNotes
         string block = $"{Head}\n{string.Join('\n', told)}";
         return string.IsNullOrEmpty(notes) ? block : $"{notes}\n\n{block}";
     }
+
+    private static string Told(Travel travel) => travel.Where.StartsWith("ingredients", StringComparison.Ordinal) ? travel.Words : $"{PlaceWords.Of(travel.Where)}: {travel.Words}";
 
     /// <summary>The notes without it.</summary>
     public static string? Without(string? notes)

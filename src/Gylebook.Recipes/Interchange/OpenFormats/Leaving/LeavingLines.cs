@@ -47,7 +47,7 @@ internal sealed class LeavingLines
     private void Take(IngredientLine line, string path)
     {
         LineInHand hand = _larder.Take(line, path, []);
-        WhatStays(line, path);
+        WhatStays(line, NameOf(line, hand), path);
         switch (line.Kind)
         {
             case IngredientKind.Malt:
@@ -71,7 +71,7 @@ internal sealed class LeavingLines
         }
     }
 
-    private void WhatStays(IngredientLine line, string path)
+    private void WhatStays(IngredientLine line, string name, string path)
     {
         Stays(line.Lot, "lot", "the file knows no lots");
         Stays(line.Share?.Text, "share", "of the grist holds; the weight stands as it is");
@@ -83,7 +83,7 @@ internal sealed class LeavingLines
         {
             if (value is not null)
             {
-                _travels.Leave($"{path}.{key}", $"{line.As ?? line.Of}: {value}; {why}");
+                _travels.Leave($"{path}.{key}", $"{name}: {value}; {why}");
             }
         }
     }
@@ -122,7 +122,7 @@ internal sealed class LeavingLines
         MaltColour? colour = hand.Line.Colour?.Value ?? row?.Colour;
         if (colour is null)
         {
-            _travels.Default($"{path}.colour", $"{line.As ?? line.Of}: 0 EBC; its colour is not known here");
+            _travels.Default($"{path}.colour", $"{NameOf(line, hand)}: 0 EBC; its colour is not known here");
         }
 
         double share = row is null ? 0 : 1 - row.Water;
@@ -141,7 +141,7 @@ internal sealed class LeavingLines
     {
         double share = FoodKinds.Extract(food, line.At.Point == AdditionPoint.Mash);
         _ofOthers += line.At.Point == AdditionPoint.Package ? 0 : Kilograms(line.Amount) * share;
-        _travels.Default($"{path}", $"{line.As ?? line.Of}: 0 EBC; the file wants a colour, and a food has none here");
+        _travels.Default($"{path}", $"{line.As ?? food.Name}: 0 EBC; the file wants a colour, and a food has none here");
         _travels.Leave($"{path}.food", $"{line.As ?? food.Name}: what it is made of, its allergens and its cautions; of all that only its extract travels");
         _fermentables.Add(Same(new OpenFermentable { Type = type, Yield = Percent(100 * share), Colour = Ebc(0) }, line, line.As ?? food.Name));
     }
@@ -174,7 +174,7 @@ internal sealed class LeavingLines
 
         if (hand.Line.Form is null)
         {
-            _travels.Default($"{path}.form", $"{line.As ?? line.Of}: dry; its form is not said");
+            _travels.Default($"{path}.form", $"{NameOf(line, hand)}: dry; its form is not said");
         }
 
         _cultures.Add(Same(

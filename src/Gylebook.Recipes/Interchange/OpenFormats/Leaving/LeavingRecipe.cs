@@ -2,6 +2,7 @@ using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange.OpenFormats.Model;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Larders;
+using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Quantities;
 
 namespace Gylebook.Recipes.Interchange.OpenFormats.Leaving;
@@ -31,10 +32,12 @@ internal sealed class LeavingRecipe
     /// <param name="larder">Where its lines are looked up before the tables.</param>
     /// <param name="figures">What it comes to; null when nobody has reckoned it.</param>
     /// <param name="author">Whose it is; empty for nobody's.</param>
+    /// <param name="water">The water it is brewed with; null when nobody planned it.</param>
     /// <param name="travels">Takes what does not travel as it stands.</param>
-    public static OpenRecipe Of(Recipe recipe, Larder larder, BrewedFigures? figures, string author, TravelList travels)
+    public static OpenRecipe Of(Recipe recipe, Larder larder, BrewedFigures? figures, string author, WaterPlan? water, TravelList travels)
     {
         OpenRecipe open = new LeavingRecipe(recipe, larder, figures, travels).Made(author);
+        open = open with { Waters = water is null ? [] : LeavingWaters.Of(water, figures?.Strike, travels) };
         return open with { Notes = OpenNotes.With(recipe.Notes, travels.All) };
     }
 

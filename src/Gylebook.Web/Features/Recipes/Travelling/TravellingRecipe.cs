@@ -8,9 +8,11 @@ using Gylebook.Recipes.Interchange.Csv;
 using Gylebook.Recipes.Interchange.OpenFormats;
 using Gylebook.Recipes.Kits;
 using Gylebook.Recipes.Larders;
+using Gylebook.Recipes.Liquors;
 using Gylebook.Store;
 using Gylebook.Web.Features.Kits;
 using Gylebook.Web.Features.Larders;
+using Gylebook.Web.Features.Recipes.Showing;
 
 namespace Gylebook.Web.Features.Recipes.Travelling;
 
@@ -24,21 +26,21 @@ public sealed record TravelFormat(string Word, string Title, string Ending, stri
     /// <summary>What it is called over a part of a page.</summary>
     public string Heading => $"{char.ToUpperInvariant(Title[0])}{Title[1..]}";
 
-    private Func<Recipe, Larder, BrewedFigures, (string, IReadOnlyList<Travel>)> Make { get; init; } = null!;
+    private Func<Recipe, Larder, BrewedFigures, WaterPlan?, (string, IReadOnlyList<Travel>)> Make { get; init; } = null!;
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<TravelFormat> All { get; } =
     [
-        new("beerjson", BeerJsonFile.Standard, "beerjson.json", "application/json") { Make = (recipe, larder, figures) => BeerJsonFile.Write(recipe, larder, figures) },
-        new("beerxml", BeerXmlFile.Standard, "xml", "application/xml") { Make = (recipe, larder, figures) => BeerXmlFile.Write(recipe, larder, figures) },
-        new("csv", "a table", "csv", "text/csv") { Make = (recipe, larder, _) => (RecipeCsv.Write(recipe, larder), []) },
+        new("beerjson", BeerJsonFile.Standard, "beerjson.json", "application/json") { Make = (recipe, larder, figures, water) => BeerJsonFile.Write(recipe, larder, figures, water: water) },
+        new("beerxml", BeerXmlFile.Standard, "xml", "application/xml") { Make = (recipe, larder, figures, water) => BeerXmlFile.Write(recipe, larder, figures, water: water) },
+        new("csv", "a table", "csv", "text/csv") { Make = (recipe, larder, _, _) => RecipeCsv.Write(recipe, larder) },
     ];
 
     /// <summary>The one of that word; null when there is none.</summary>
     public static TravelFormat? Of(string? word) => All.FirstOrDefault(format => format.Word == word);
 
     /// <summary>A recipe in this format.</summary>
-    internal (string Text, IReadOnlyList<Travel> Travels) Write(Recipe recipe, Larder larder, BrewedFigures figures) => Make(recipe, larder, figures);
+    internal (string Text, IReadOnlyList<Travel> Travels) Write(Recipe recipe, Larder larder, BrewedFigures figures, WaterPlan? water) => Make(recipe, larder, figures, water);
 }
 
 /// <summary>A recipe as it leaves for other programs.</summary>
@@ -58,18 +60,23 @@ public sealed record TravellingRecipe(string Name, string? Text, IReadOnlyList<T
     {
         ArgumentNullException.ThrowIfNull(file);
         Reading<Recipe> read = RecipeFile.Read(file.Text);
-        return read.Value is { } recipe
-            ? Of(recipe, kit ?? (await KitInUse.FindAsync(book, cancellation)).Kit, await OwnLarder.OfAsync(book, cancellation), format)
-            : new TravellingRecipe(file.Name, null, [], read.Findings);
+        if (read.Value is not { } recipe)
+        {
+            return new TravellingRecipe(file.Name, null, [], read.Findings);
+        }
+
+        RecipeWater water = new(book, file.Id);
+        await water.LookAsync();
+        return Of(recipe, kit ?? (await KitInUse.FindAsync(book, cancellation)).Kit, await OwnLarder.OfAsync(book, cancellation), format, water.Plan);
     }
 
     /// <summary>A recipe, with the figures it comes to on a kit.</summary>
-    public static TravellingRecipe Of(Recipe recipe, Kit kit, Larder larder, TravelFormat format)
+    public static TravellingRecipe Of(Recipe recipe, Kit kit, Larder larder, TravelFormat format, WaterPlan? water = null)
     {
         ArgumentNullException.ThrowIfNull(recipe);
         ArgumentNullException.ThrowIfNull(format);
-        BrewForecast forecast = Forecaster.Forecast(recipe, kit, larder, "travel");
-        (string text, IReadOnlyList<Travel> travels) = format.Write(recipe, larder, StatedFigures.Of(forecast));
+        BrewForecast forecast = Forecaster.Forecast(recipe, kit, larder, "travel", water);
+        (string text, IReadOnlyList<Travel> travels) = format.Write(recipe, larder, StatedFigures.Of(forecast), water);
         return new TravellingRecipe(recipe.Name, text, travels, forecast.Findings);
     }
 }
