@@ -7,6 +7,7 @@ using Gylebook.Recipes.Interchange.BeerJson;
 using Gylebook.Recipes.Interchange.BeerXml;
 using Gylebook.Recipes.Interchange.OpenFormats;
 using Gylebook.Recipes.Larders;
+using Gylebook.Recipes.Liquors;
 using Gylebook.Recipes.Lots;
 using Gylebook.Site.Leaves;
 using Gylebook.Site.Publications;
@@ -77,9 +78,9 @@ public sealed class SiteFolder(string title, Uri? address)
     }
 
     /// <summary>The recipe for other programs; its story goes where they have room for words.</summary>
-    private static string OpenText(Leaf leaf, Func<Recipe, Larder, BrewedFigures?, string, (string Text, IReadOnlyList<Travel> Travels)> write) => write(
+    private static string OpenText(Leaf leaf, Func<Recipe, Larder, BrewedFigures?, string, WaterPlan?, (string Text, IReadOnlyList<Travel> Travels)> write) => write(
         leaf.Inputs.Recipe with { Notes = leaf.Inputs.Recipe.Story is { } story ? Story.Plain(story) : null, Story = null },
-        leaf.Inputs.Larder, StatedFigures.Of(leaf.Forecast), leaf.Published.By).Text;
+        leaf.Inputs.Larder, StatedFigures.Of(leaf.Forecast), leaf.Published.By, leaf.Inputs.Water).Text;
 
     /// <summary>A sheet where the command line seeks it, beside the recipe's file.</summary>
     private static (string File, string Words, string Text) SheetOf(LarderSheet sheet) =>
