@@ -50,6 +50,13 @@ public sealed class PublishTests : IDisposable
         Assert.Equal(1, ran.ExitCode);
         Assert.Contains("bucket", ran.Errors, StringComparison.Ordinal);
 
+        // Too much for the kit: no page, the reason, and nothing is said to be there.
+        Ran large = Run("publish", SampleFile.Recipe("hedgerow-brown"), "--kit", SampleFile.Kit("big-pot"), "--to", Path("large"), "--json");
+        Assert.Equal(1, large.ExitCode);
+        Assert.Empty(JsonDocument.Parse(large.Output).RootElement.GetProperty("pages").EnumerateArray());
+        Assert.Contains(JsonDocument.Parse(large.Output).RootElement.GetProperty("findings").EnumerateArray(), finding => finding.GetProperty("message").GetString()!.Contains("the fermenter is too small", StringComparison.Ordinal));
+        Assert.False(Directory.Exists(Path("large/hedgerow-brown")));
+
         File.WriteAllText(Path("file"), "");
         Ran full = Run("publish", SampleFile.Recipe("plain-bitter"), "--to", Path("file"));
         Assert.Equal(1, full.ExitCode);

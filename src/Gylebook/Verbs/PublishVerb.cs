@@ -183,9 +183,12 @@ internal sealed class PublishVerb : AsyncCommand<PublishVerb.Settings>
         return null;
     }
 
-    private static int Write(Settings settings, IReadOnlyList<SiteFile> pages, IReadOnlyList<Finding> findings, IReadOnlyList<Publication> publications)
+    private static int Write(Settings settings, IReadOnlyList<SiteFile> pages, IReadOnlyList<Finding> findings, IReadOnlyList<Publication> all)
     {
         string folder = Path.GetFullPath(settings.To!);
+
+        // What cannot be brewed has no page, and the findings say why.
+        Publication[] publications = [.. all.Where(publication => pages.Any(page => page.Path == $"{publication.Slug}/index.html"))];
         if (WrittenSite.Write(folder, pages) is { } cannot)
         {
             Console.Error.WriteLine(CommandLine.OneLine($"--to: {folder} cannot be written: {cannot}"));
