@@ -83,6 +83,8 @@ public sealed class PublishTests : IDisposable
             Assert.Equal(File.ReadAllText(Path("site/shed-bitter/index.html")), await page.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
             Assert.Contains("'wasm-unsafe-eval'", string.Join(' ', page.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
             Assert.Equal("/p/shed-bitter/?beer=10", (await stranger.GetAsync(new Uri(root, "p/shed-bitter?beer=10"), TestContext.Current.CancellationToken)).Headers.Location!.OriginalString);
+            Assert.Equal("/p/", (await stranger.GetAsync(new Uri(root, "p"), TestContext.Current.CancellationToken)).Headers.Location!.OriginalString);
+            Assert.Contains("Shed Bitter", await stranger.GetStringAsync(new Uri(root, "p/"), TestContext.Current.CancellationToken), StringComparison.Ordinal);
             Assert.Equal(200, (int)(await stranger.GetAsync(new Uri(root, "p/engine/dotnet.js"), TestContext.Current.CancellationToken)).StatusCode);
 
             // Whoever has not said the password gets the published pages and nothing else.

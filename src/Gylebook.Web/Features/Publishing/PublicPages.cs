@@ -22,7 +22,6 @@ internal static class PublicPages
     /// <summary>Answers the addresses of <see cref="PageUrls.Public"/>, and the folder as one file for its owner.</summary>
     public static void Map(WebApplication site)
     {
-        site.MapGet(Path, () => Results.Redirect($"{Path}/")).OpenTo(EntryPaths.Exempt.PublishedPages);
         site.MapGet($"{Path}/{{**path}}", GiveAsync).OpenTo(EntryPaths.Exempt.PublishedPages);
         site.MapGet("/published.zip", ZipAsync);
     }
@@ -30,6 +29,11 @@ internal static class PublicPages
     private static async Task<IResult> GiveAsync(string? path, HttpContext context, PublicFolder folder, CancellationToken cancellation)
     {
         string asked = path ?? "";
+        if (context.Request.Path == Path)
+        {
+            return Results.Redirect($"{Path}/");
+        }
+
         bool isFolder = asked.Length == 0 || asked.EndsWith('/');
         if (await folder.FindAsync(isFolder ? asked + "index.html" : asked, cancellation) is not { } file)
         {
