@@ -90,6 +90,15 @@ public sealed class Shown(ReaderUnits units)
     /// <summary>A bitterness: <c>28 IBU</c>.</summary>
     public string Ibu(double ibu) => WithUnit(Number(ibu, 0), "IBU");
 
+    /// <summary>A value in a readout's unit, where readers choose among units: gravities, litres, degrees; null in any other.</summary>
+    public string? InUnit(string unit, double value) => unit switch
+    {
+        "SG" => Gravity(value),
+        ['L', ..] => Litres(value),
+        "°C" => Celsius(value),
+        _ => null,
+    };
+
     /// <summary>A bare number with so many decimals and the reader's decimal sign.</summary>
     public string Number(double value, int decimals)
     {

@@ -55,17 +55,39 @@ public sealed record GyleInputs(Recipe Recipe, Kit Kit, Larder Larder, WaterPlan
     public (GylePlan? Plan, IReadOnlyList<Finding> Findings) Freeze(
         string name, int version, DateTimeOffset frozen, GyleFiles files, int draws = PlanDraws)
     {
+        (BrewPlan planned, BrewForecast forecast) = Drawn(name, draws);
+        return (Frozen(name, version, frozen, files, planned, forecast), forecast.Findings);
+    }
+
+    /// <summary>The brew, planned, and its forecast with bands: what a plan freezes.</summary>
+    /// <param name="seed">The word of its draws.</param>
+    /// <param name="draws">Draws behind its bands.</param>
+    public (BrewPlan Planned, BrewForecast Forecast) Drawn(string seed, int draws)
+    {
+        (BrewPlan planned, WaterOutcome? treated) = Forecaster.Plan(Recipe, Kit, Larder, Water);
+        return (planned, Forecaster.Forecast(planned, seed, treated, ForecastRequest.Usual with { Draws = draws }));
+    }
+
+    /// <summary>A forecast that was made already, frozen as a plan; null where the recipe cannot be brewed as it is.</summary>
+    /// <param name="name">What the gyle is called.</param>
+    /// <param name="version">The recipe's version in the book.</param>
+    /// <param name="frozen">When.</param>
+    /// <param name="files">The files as they are in the book.</param>
+    /// <param name="planned">The brew, planned.</param>
+    /// <param name="forecast">Its forecast with draws, by that name.</param>
+    public static GylePlan? Frozen(string name, int version, DateTimeOffset frozen, GyleFiles files, BrewPlan planned, BrewForecast forecast)
+    {
         ArgumentNullException.ThrowIfNull(files);
-        (BrewPlan brew, WaterOutcome? treated) = Forecaster.Plan(Recipe, Kit, Larder, Water);
-        BrewForecast forecast = Forecaster.Forecast(brew, name, treated, ForecastRequest.Usual with { Draws = draws });
-        return forecast.HowSure is not { } sure || !forecast.CanBeBrewed ? (null, forecast.Findings) : (new GylePlan
+        ArgumentNullException.ThrowIfNull(planned);
+        ArgumentNullException.ThrowIfNull(forecast);
+        return forecast.HowSure is not { } sure || !forecast.CanBeBrewed ? null : new GylePlan
         {
             Name = name, Frozen = frozen, Engine = ForecastJson.Engine, Seed = name, RecipeVersion = version,
             Recipe = files.Recipe, Kit = files.Kit, Water = files.Water, Larder = files.Larder,
             Forecast = ForecastJson.Write(forecast),
-            Priors = [.. brew.Plan!.Parameters.Select((parameter, place) => Frozen(sure, place))],
-            Steps = BrewSteps.Of(brew, forecast),
-        }, forecast.Findings);
+            Priors = [.. planned.Plan!.Parameters.Select((parameter, place) => Frozen(sure, place))],
+            Steps = BrewSteps.Of(planned, forecast),
+        };
     }
 
     /// <summary>The forecast of today's engine with what was read.</summary>

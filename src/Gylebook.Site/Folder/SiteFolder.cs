@@ -24,6 +24,13 @@ public sealed class SiteFolder(string title, Uri? address)
         (LeafFiles.Recipe, "the recipe's file"), (LeafFiles.Kit, "the kit's file"), (LeafFiles.BeerJson, "BeerJSON"), (LeafFiles.BeerXml, "BeerXML"), (LeafFiles.Text, "plain text"), (LeafFiles.Short, "plain text, short"),
     ];
 
+    /// <summary>What an address must be, for people.</summary>
+    public const string AddressWanted = "must be a whole web address, such as https://example.org/beer/";
+
+    /// <summary>An address as somebody typed it, with a slash at its end; null where it is none of the web.</summary>
+    public static Uri? AddressOf(string? typed) =>
+        Uri.TryCreate(typed?.TrimEnd('/') + "/", UriKind.Absolute, out Uri? whole) && whole.Scheme.StartsWith("http", StringComparison.Ordinal) ? whole : null;
+
     /// <summary>Pages, index and feed of those publications; without the engine.</summary>
     /// <param name="publications">What is given out, in any order; no two share a slug.</param>
     /// <returns>The files; and what stands against a publication, each finding with its name before it: such a one gets no page.</returns>

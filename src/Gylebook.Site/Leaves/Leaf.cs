@@ -1,4 +1,3 @@
-using Gylebook.Forecast.Liquors;
 using Gylebook.Forecast.Planning;
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles.BrewDay;
@@ -57,20 +56,18 @@ public sealed record Leaf
         }
 
         DateTimeOffset day = new(publication.Day, TimeOnly.MinValue, TimeSpan.Zero);
-        (GylePlan? plan, IReadOnlyList<Finding> findings) = inputs.Freeze(publication.Name, publication.Version, day, publication.Files, Draws);
-        if (plan is null)
+        (BrewPlan planned, BrewForecast forecast) = inputs.Drawn(publication.Name, Draws);
+        if (GyleInputs.Frozen(publication.Name, publication.Version, day, publication.Files, planned, forecast) is not { } plan)
         {
-            return (null, findings);
+            return (null, forecast.Findings);
         }
 
-        (BrewPlan brew, WaterOutcome? treated) = Forecaster.Plan(inputs.Recipe, inputs.Kit, inputs.Larder, inputs.Water);
-        BrewForecast forecast = Forecaster.Forecast(brew, publication.Name, treated, ForecastRequest.Usual with { Draws = Draws });
         return (new Leaf
         {
             Published = publication, Inputs = inputs, Forecast = forecast,
-            Metric = RecipeSheet.Of(brew, forecast, ReaderUnits.Metric), Other = RecipeSheet.Of(brew, forecast, Others),
+            Metric = RecipeSheet.Of(planned, forecast, ReaderUnits.Metric), Other = RecipeSheet.Of(planned, forecast, Others),
             Steps = plan.Steps, Later = [.. GyleDays.Of(plan, day, day).Where(one => one.AfterPitch is not null)],
-        }, findings);
+        }, forecast.Findings);
     }
 
     /// <summary>The rows of the sheet in both units, by place.</summary>

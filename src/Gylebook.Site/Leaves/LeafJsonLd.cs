@@ -35,7 +35,7 @@ public static class LeafJsonLd
             ["keywords"] = string.Join(", ", Keywords.Concat(leaf.Inputs.Recipe.Ingredients.Where(line => line.Kind == Recipes.Ingredients.IngredientKind.Food).Select(line => line.As ?? line.Of))),
             ["cookTime"] = XmlConvert.ToString(TimeSpan.FromMinutes(Math.Round(leaf.BrewMinutes))),
             ["recipeIngredient"] = new JsonArray([.. leaf.Ingredients.Select(line => (JsonNode)line.Replace(Shown.Space, " ", StringComparison.Ordinal))]),
-            ["recipeInstructions"] = Instructions(leaf, address),
+            ["recipeInstructions"] = Instructions(leaf),
             ["nutrition"] = Nutrition(leaf),
         };
         if (leaf.CellarDays is { } days)
@@ -52,7 +52,7 @@ public static class LeafJsonLd
         return recipe.ToJsonString(new JsonSerializerOptions { Encoder = JavaScriptEncoder.Default, TypeInfoResolver = null });
     }
 
-    private static JsonArray Instructions(Leaf leaf, Uri? address) =>
+    private static JsonArray Instructions(Leaf leaf) =>
     [
         Section("Brew day", leaf.Steps.Select(step => (step.Key, step.Title, Said(step)))),
         Section("After it", leaf.Later.Select(day => (day.Key, Invariant($"Day {day.AfterPitch:0.##}"), string.Join(' ', [day.Sentence, .. day.Cautions])))),

@@ -9,11 +9,6 @@ internal static class MeasuredText
     private static readonly Shown Shown = new(ReaderUnits.Metric);
 
     /// <summary>One value of it, with its unit.</summary>
-    public static string Of(MeasuredNumber number, double value) => number.Unit switch
-    {
-        "SG" => Shown.Gravity(value),
-        ['L', ..] => Shown.Litres(value),
-        "°C" => Shown.Celsius(value),
-        _ => $"{Shown.Number(value, number.Decimals)}{(number.Unit.Length > 0 && !number.Unit.StartsWith("pH", StringComparison.Ordinal) ? Shown.Space + number.Unit : "")}",
-    };
+    public static string Of(MeasuredNumber number, double value) => Shown.InUnit(number.Unit, value)
+        ?? $"{Shown.Number(value, number.Decimals)}{(number.Unit.Length > 0 && !number.Unit.StartsWith("pH", StringComparison.Ordinal) ? Pictures.Shown.Space + number.Unit : "")}";
 }

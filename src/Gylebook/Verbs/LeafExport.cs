@@ -21,47 +21,20 @@ internal static class LeafExport
     };
 
     /// <summary>Writes it, and says on the side what is wrong or doubtful in what it was made of.</summary>
-    public static async Task<int> RunAsync(ExportVerb.Settings settings, CancellationToken cancellation)
-    {
-        bool isFile = settings.Name.EndsWith(".json", StringComparison.OrdinalIgnoreCase) && File.Exists(settings.Name);
-        return isFile ? OfFile(settings) : await OfBookAsync(settings, cancellation);
-    }
-
-    private static int OfFile(ExportVerb.Settings settings)
-    {
-        OpenedFiles files = OpenedFiles.Open(settings.Name, settings.Kit);
-        return files.Recipe is { } recipe && files.Kit is { } kit
-            ? Give(settings, new Publication
-            {
-                Name = recipe.Name, Slug = FreeId.From(recipe.Name, SheetExport.Kind), Day = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime),
-                Files = PublicFiles.Of(new GyleInputs(recipe, kit, files.Larder, null), null),
-            })
-            : FindingLines.Tell(files.Findings, settings.Json);
-    }
-
-    private static async Task<int> OfBookAsync(ExportVerb.Settings settings, CancellationToken cancellation)
-    {
-        OpenedFiles? kits = settings.Kit is null ? null : OpenedFiles.OpenKit(settings.Kit);
-        if (kits is { Kit: null })
+    public static Task<int> RunAsync(ExportVerb.Settings settings, CancellationToken cancellation) => NamedRecipe.GiveAsync(
+        settings,
+        (files, recipe, kit) => Give(settings, new Publication
         {
-            return FindingLines.Tell(kits.Findings, settings.Json);
-        }
-
-        if (await settings.OpenAsync("to take anything out of", cancellation) is not { } opened)
+            Name = recipe.Name, Slug = FreeId.From(recipe.Name, SheetExport.Kind), Day = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime),
+            Files = PublicFiles.Of(new GyleInputs(recipe, kit, files.Larder, null), null),
+        }),
+        async (book, found, kits) =>
         {
-            return 1;
-        }
-
-        await using Book book = opened;
-        (KeptFile? found, int refused) = await ExportVerb.RecipeAsync(settings, book, cancellation);
-        if (found is null)
-        {
-            return refused;
-        }
-
-        (Publication? publication, IReadOnlyList<Finding> findings) = await new PublishDesk(book, new GyleDesk(book, TimeProvider.System), TimeProvider.System).WouldBeAsync(found.Id, kits?.Kit, cancellation);
-        return publication is null ? FindingLines.Tell(findings, settings.Json) : Give(settings, publication);
-    }
+            PublishDesk desk = new(book, new GyleDesk(book, TimeProvider.System), TimeProvider.System);
+            (Publication? publication, IReadOnlyList<Finding> findings) = await desk.WouldBeAsync(found.Id, kits?.Kit, cancellation);
+            return publication is null ? FindingLines.Tell(findings, settings.Json) : Give(settings, publication);
+        },
+        cancellation);
 
     private static int Give(ExportVerb.Settings settings, Publication publication)
     {

@@ -59,15 +59,15 @@ internal sealed class PublishVerb : AsyncCommand<PublishVerb.Settings>
         public override ValidationResult Validate() => CommandLine.NoneLacksItsValue(
             [("--to", "a folder", To), ("--address", "an address", Address), ("--by", "a name", By), ("--kit", "a file", Kit), ("--water", "a file", Water)]) is { Successful: false } lacking ? lacking
             : To is null ? ValidationResult.Error("--to: must name the folder to write.")
-            : Address is not null && WholeAddress is null ? ValidationResult.Error($"--address: {Address}; must be a whole web address, such as https://example.org/beer/.")
+            : Address is not null && WholeAddress is null ? ValidationResult.Error($"--address: {Address}; {SiteFolder.AddressWanted}.")
             : Withdraw && Names.Length == 0 ? ValidationResult.Error("--withdraw: say which recipes.")
             : ValidationResult.Success();
 
         /// <summary>The address, with a slash at its end; null for none.</summary>
-        public Uri? WholeAddress => Uri.TryCreate(Address?.TrimEnd('/') + "/", UriKind.Absolute, out Uri? whole) && whole.Scheme.StartsWith("http", StringComparison.Ordinal) ? whole : null;
+        public Uri? WholeAddress => SiteFolder.AddressOf(Address);
 
         /// <summary>Whether recipe files are meant, and no book.</summary>
-        public bool IsOfFiles => Names.Length > 0 && Names.All(name => name.EndsWith(".json", StringComparison.OrdinalIgnoreCase) && File.Exists(name));
+        public bool IsOfFiles => Names.Length > 0 && Names.All(NamedRecipe.IsFile);
     }
 
     /// <inheritdoc/>

@@ -2,7 +2,6 @@ using Gylebook.Forecast.Json;
 using Gylebook.Pictures;
 using Gylebook.Pictures.Sheets;
 using Gylebook.Recipes;
-using Gylebook.Store;
 using Gylebook.Terminal;
 using Gylebook.Web.Features.Recipes.Printing;
 using Gylebook.Web.Reading;
@@ -19,48 +18,18 @@ internal static class SheetExport
     public const string Kind = "recipe";
 
     /// <summary>Writes the sheet, and says on the side what is wrong or doubtful in what it was made of.</summary>
-    public static async Task<int> RunAsync(ExportVerb.Settings settings, CancellationToken cancellation)
-    {
-        bool isFile = settings.Name.EndsWith(".json", StringComparison.OrdinalIgnoreCase) && File.Exists(settings.Name);
-        return isFile ? OfFile(settings) : await OfBookAsync(settings, cancellation);
-    }
-
-    private static int OfFile(ExportVerb.Settings settings)
-    {
-        OpenedFiles files = OpenedFiles.Open(settings.Name, settings.Kit);
-        if (files.Recipe is not { } recipe || files.Kit is not { } kit)
+    public static Task<int> RunAsync(ExportVerb.Settings settings, CancellationToken cancellation) => NamedRecipe.GiveAsync(
+        settings,
+        (files, recipe, kit) => Give(settings, files.Findings, RecipeSheet.Of(recipe, kit, files.Larder)),
+        async (book, found, kits) =>
         {
-            return FindingLines.Tell(files.Findings, settings.Json);
-        }
+            ReaderUnits units = ReaderChoice.Of(await book.Settings.ListAsync(cancellation)).Units;
+            return Give(settings, kits?.Findings ?? [], await PrintedRecipe.OfAsync(book, found, kits?.Kit, units));
+        },
+        cancellation);
 
-        RecipeSheet sheet = RecipeSheet.Of(recipe, kit, files.Larder);
-        return Give(settings, sheet with { Findings = [.. files.Findings, .. sheet.Findings] });
-    }
-
-    private static async Task<int> OfBookAsync(ExportVerb.Settings settings, CancellationToken cancellation)
-    {
-        OpenedFiles? kits = settings.Kit is null ? null : OpenedFiles.OpenKit(settings.Kit);
-        if (kits is { Kit: null })
-        {
-            return FindingLines.Tell(kits.Findings, settings.Json);
-        }
-
-        if (await settings.OpenAsync("to take anything out of", cancellation) is not { } opened)
-        {
-            return 1;
-        }
-
-        await using Book book = opened;
-        (KeptFile? found, int refused) = await ExportVerb.RecipeAsync(settings, book, cancellation);
-        if (found is null)
-        {
-            return refused;
-        }
-
-        ReaderUnits units = ReaderChoice.Of(await book.Settings.ListAsync(cancellation)).Units;
-        RecipeSheet sheet = await PrintedRecipe.OfAsync(book, found, kits?.Kit, units);
-        return Give(settings, sheet with { Findings = [.. kits?.Findings ?? [], .. sheet.Findings] });
-    }
+    private static int Give(ExportVerb.Settings settings, IReadOnlyList<Finding> ofFiles, RecipeSheet sheet) =>
+        Give(settings, sheet with { Findings = [.. ofFiles, .. sheet.Findings] });
 
     private static int Give(ExportVerb.Settings settings, RecipeSheet sheet)
     {

@@ -1,4 +1,5 @@
 using System.Text;
+using Gylebook.Site.Folder;
 using Gylebook.Site.Leaves;
 using Gylebook.Web.Hosting.Entry;
 using Microsoft.AspNetCore.Builder;
@@ -63,9 +64,9 @@ internal static class PublicPages
 
     private static async Task<IResult> ZipAsync(string? address, PublicFolder folder, CancellationToken cancellation)
     {
-        Uri? whole = null;
-        return string.IsNullOrWhiteSpace(address) || (Uri.TryCreate(address.TrimEnd('/') + "/", UriKind.Absolute, out whole) && whole.Scheme.StartsWith("http", StringComparison.Ordinal))
+        Uri? whole = SiteFolder.AddressOf(address);
+        return whole is not null || string.IsNullOrWhiteSpace(address)
             ? Results.File(await folder.ZipAsync(whole, cancellation), "application/zip", "published.zip")
-            : Results.Text($"{address}: must be a whole web address, such as https://example.org/beer/.", "text/plain", Encoding.UTF8, StatusCodes.Status400BadRequest);
+            : Results.Text($"{address}: {SiteFolder.AddressWanted}.", "text/plain", Encoding.UTF8, StatusCodes.Status400BadRequest);
     }
 }

@@ -163,13 +163,7 @@ public sealed partial class GlassPage
         _why = "";
     }
 
-    private string Told(HeldNumber held, double value) => held.Readout.Unit switch
-    {
-        "SG" => Shown.Gravity(value),
-        ['L', ..] => Shown.Litres(value),
-        "°C" => Shown.Celsius(value),
-        _ => held.Readout.Told(value),
-    };
+    private string Told(HeldNumber held, double value) => Shown.InUnit(held.Readout.Unit, value) ?? held.Readout.Told(value);
 
     private string Heard(TasteMark scale, IReadOnlyList<(string Taster, double Value)> marks) =>
         $"{scale.Scale}, from {scale.Low} to {scale.High}, of 10: {string.Join(", ", marks.Select(mark => $"{mark.Taster} {Shown.Number(mark.Value, 1)}"))}";
