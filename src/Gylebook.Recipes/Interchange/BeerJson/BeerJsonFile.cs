@@ -1,5 +1,6 @@
 using Gylebook.Recipes.Documents;
 using Gylebook.Recipes.Editing;
+using Gylebook.Recipes.Interchange.OpenFormats.Arriving.Books;
 using Gylebook.Recipes.Interchange.OpenFormats;
 using Gylebook.Recipes.Interchange.OpenFormats.Arriving;
 using Gylebook.Recipes.Interchange.OpenFormats.Leaving;

@@ -1,8 +1,9 @@
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Interchange.OpenFormats.Arriving.Things;
 using Gylebook.Recipes.Interchange.OpenFormats.Model;
 using Gylebook.Science.Quantities;
 
-namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving;
+namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving.Books;
 
 /// <summary>The ingredients of a recipe from elsewhere as lines of ours.</summary>
 internal sealed class LandedLines(Landing landing, OpenRecipe recipe)

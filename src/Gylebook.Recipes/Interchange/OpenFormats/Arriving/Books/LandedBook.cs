@@ -1,10 +1,11 @@
 using Gylebook.Recipes.Forms;
+using Gylebook.Recipes.Interchange.OpenFormats.Arriving.Things;
 using Gylebook.Recipes.Interchange.OpenFormats.Model;
 using Gylebook.Recipes.Larders;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Recipes.Lots;
 
-namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving;
+namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving.Books;
 
 /// <summary>All that one file from elsewhere holds, as files of ours.</summary>
 internal static class LandedBook

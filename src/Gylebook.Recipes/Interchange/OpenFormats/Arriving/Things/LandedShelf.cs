@@ -4,7 +4,7 @@ using Gylebook.Recipes.Larders;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Water;
 
-namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving;
+namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving.Things;
 
 /// <summary>Sugars, extracts, finings, salts and acids from elsewhere, by what the tables call them.</summary>
 internal sealed class LandedShelf(Landing landing)

@@ -2,7 +2,7 @@ using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange.OpenFormats.Model;
 using Gylebook.Science.Quantities;
 
-namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving;
+namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving.Books;
 
 /// <summary>A mash from elsewhere: its rests, its rinse, the liquor it starts in, and the souring that some put among its steps.</summary>
 internal sealed class LandedMash(Landing landing, OpenRecipe recipe)

@@ -2,7 +2,7 @@ using Gylebook.Recipes.Interchange.OpenFormats.Model;
 using Gylebook.Recipes.Liquors;
 using Gylebook.Science.Quantities;
 
-namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving;
+namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving.Things;
 
 /// <summary>Waters from elsewhere as water plans.</summary>
 internal static class LandedWaters

@@ -3,7 +3,7 @@ using Gylebook.Recipes.Interchange.OpenFormats.Model;
 using Gylebook.Recipes.Kits;
 using Gylebook.Science.Quantities;
 
-namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving;
+namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving.Books;
 
 /// <summary>A recipe from elsewhere as one of ours.</summary>
 internal sealed class LandedRecipe(Landing landing, OpenRecipe open)

@@ -2,7 +2,7 @@ using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Interchange.OpenFormats.Model;
 using Gylebook.Science.Quantities;
 
-namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving;
+namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving.Things;
 
 /// <summary>A food from elsewhere: one of the tables, or a sheet that says no more than the file did.</summary>
 internal sealed class LandedFoods(Landing landing)

@@ -4,7 +4,7 @@ using Gylebook.Recipes.Interchange.OpenFormats.Model;
 using Gylebook.Recipes.Larders;
 using Gylebook.Science.Quantities;
 
-namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving;
+namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving.Things;
 
 /// <summary>A culture from elsewhere: a style-type of the tables, by its name or by what the file says it is.</summary>
 internal sealed class LandedYeasts(Landing landing)

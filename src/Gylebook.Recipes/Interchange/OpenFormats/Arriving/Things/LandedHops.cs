@@ -4,7 +4,7 @@ using Gylebook.Recipes.Interchange.OpenFormats.Model;
 using Gylebook.Recipes.Larders;
 using Gylebook.Science.Quantities;
 
-namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving;
+namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving.Things;
 
 /// <summary>A hop from elsewhere: a cultivar of the tables, or a sheet.</summary>
 internal sealed class LandedHops(Landing landing)

@@ -4,7 +4,7 @@ using Gylebook.Recipes.Larders;
 using Gylebook.Science.Mashing;
 using Gylebook.Science.Quantities;
 
-namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving;
+namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving.Things;
 
 /// <summary>A grain from elsewhere: a malt of the tables, or a sheet that says what of them it is like.</summary>
 internal sealed class LandedMalts(Landing landing)

@@ -2,7 +2,7 @@ using Gylebook.Recipes.Interchange.OpenFormats.Model;
 using Gylebook.Recipes.Kits;
 using Gylebook.Science.Quantities;
 
-namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving;
+namespace Gylebook.Recipes.Interchange.OpenFormats.Arriving.Things;
 
 /// <summary>Equipment from elsewhere as a kit: what the file says of it, and all else as another kit has it.</summary>
 internal static class LandedKits
