@@ -17,6 +17,9 @@ public sealed record BrewAction
     /// <summary>The stage it belongs to; null when unsaid.</summary>
     public string? Stage { get; init; }
 
+    /// <summary>The portion it was done to; null for the whole.</summary>
+    public string? Portion { get; init; }
+
     /// <summary>Mass that went in.</summary>
     public Mass? Mass { get; init; }
 
@@ -98,4 +101,13 @@ public enum ActionKind
 
     /// <summary>Something the gyle taught was taken into a kit or a sheet, or was left.</summary>
     Taught,
+
+    /// <summary>The beer was shared out over vessels; the shares stand in <see cref="BrewAction.Detail"/>.</summary>
+    Divided,
+
+    /// <summary>Something went into the fermenter that the plan did not have; what, stands in <see cref="BrewAction.Detail"/>.</summary>
+    Given,
+
+    /// <summary>Something was given that helps it to clear; what and how much stands in <see cref="BrewAction.Detail"/>.</summary>
+    Fined,
 }

@@ -18,6 +18,9 @@ public sealed record GyleReading
     /// <summary>The stage it belongs to: <c>copperUp</c>, <c>ferment</c>; null when unsaid.</summary>
     public string? Stage { get; init; }
 
+    /// <summary>The portion it is of; null for the whole.</summary>
+    public string? Portion { get; init; }
+
     /// <summary>With what: <c>hydrometer</c>, or a sensor's name.</summary>
     public string? Instrument { get; init; }
 

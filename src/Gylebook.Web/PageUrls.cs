@@ -100,13 +100,13 @@ public static class PageUrls
     };
 
     /// <summary>A gyle in the fermenter.</summary>
-    public static string Fermenter(Guid id) => $"{Gyle(id)}/ferment";
+    public static string Fermenter(Guid id, string? portion = null) => $"{Gyle(id)}/ferment{Of(portion)}";
 
     /// <summary>A gyle on its way into bottles or a keg.</summary>
-    public static string Package(Guid id) => $"{Gyle(id)}/package";
+    public static string Package(Guid id, string? portion = null) => $"{Gyle(id)}/package{Of(portion)}";
 
     /// <summary>A gyle's bottle labels as a sheet to print.</summary>
-    public static string Labels(Guid id) => $"{Gyle(id)}/labels";
+    public static string Labels(Guid id, string? portion = null) => $"{Gyle(id)}/labels{Of(portion)}";
 
     /// <summary>A gyle in the glass: tasted, and held against its plan.</summary>
     public static string Glass(Guid id) => $"{Gyle(id)}/glass";
@@ -162,4 +162,7 @@ public static class PageUrls
         string all = string.Join('&', asked.Where(part => part.Text is not null).Select(part => $"{part.Key}={Uri.EscapeDataString(part.Text!)}"));
         return all.Length == 0 ? page : $"{page}?{all}";
     }
+
+    /// <summary>Which portion is meant; nothing for the whole.</summary>
+    private static string Of(string? portion) => portion is null ? "" : $"?portion={Uri.EscapeDataString(portion)}";
 }

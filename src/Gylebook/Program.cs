@@ -105,8 +105,14 @@ app.Configure(verbs =>
         gyle.AddCommand<GyleReadVerb>("read")
             .WithDescription("Writes a reading into the log and forecasts anew: what it means, and the ways on.")
             .WithExample("gyle", "read", "\"Bitter, the first\"", "copper-up", "--gravity", "1.036", "--volume", "\"28.6 L\"", "--temperature", "\"24 °C\"");
+        gyle.AddCommand<GylePutVerb>("put")
+            .WithDescription("Something goes into the fermenter that the recipe does not have: it counts from then on.");
+        gyle.AddCommand<GyleDivideVerb>("divide")
+            .WithDescription("Shares the beer out over vessels: each portion has its readings, its course and its package.");
         gyle.AddCommand<GyleFinishedVerb>("finished")
             .WithDescription("Answers \"finished?\" with reasons, tells how the fermentation goes on, and what to do.");
+        gyle.AddCommand<GyleFineVerb>("fine")
+            .WithDescription("Tells doses of what helps beer to clear; --with and --amount write down what was given.");
         gyle.AddCommand<GylePackageVerb>("package")
             .WithDescription("Tells what to weigh and set to package a gyle, or why not; --done writes it into the log.")
             .WithExample("gyle", "package", "\"Bitter, the first\"", "--in", "bottle", "--volumes", "2.3");

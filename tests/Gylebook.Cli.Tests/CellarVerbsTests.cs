@@ -66,6 +66,11 @@ public sealed class CellarVerbsTests : IDisposable
     [InlineData("--in", "package", "--in", "barrel")]
     [InlineData("--volumes", "package", "--volumes", "lively")]
     [InlineData("--store", "package", "--store", "warm")]
+    [InlineData("ten times what is usual", "fine", "--with", "gelatine", "--amount", "3 kg")]
+    [InlineData("it goes into the kettle", "fine", "--with", "carrageenan", "--amount", "1 g")]
+    [InlineData("must be one of gelatine, isinglass", "fine", "--with", "charcoal", "--amount", "1 g")]
+    [InlineData("go together", "fine", "--with", "gelatine")]
+    [InlineData("the beer of this gyle is not divided", "finished", "--portion", "plain")]
     public void What_is_wrong_is_named(string told, string verb, params string[] options)
     {
         Ran ran = Gyle([verb, "Bitter", .. options]);
@@ -83,6 +88,39 @@ public sealed class CellarVerbsTests : IDisposable
         Ran wrong = Gyle("taught", "Bitter", "--take", "kettle.colour");
         Assert.Equal((1, ""), (wrong.ExitCode, wrong.Output));
         Assert.Contains("--take: kettle.colour; must be one of", wrong.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_beer_is_divided_and_each_portion_goes_its_own_way()
+    {
+        Assert.Equal(1, Gyle("divide", "Bitter", "on fruit=50 %, plain=50 %").ExitCode);
+        Assert.Equal(0, Gyle("do", "Bitter", "--step", "pitch").ExitCode);
+        Ran wrong = Gyle("divide", "Bitter", "on fruit=50 %, plain=40 %");
+        Assert.Equal((1, ""), (wrong.ExitCode, wrong.Output));
+        Assert.Contains("the shares come to 90 %; must be 100 %", wrong.Errors, StringComparison.Ordinal);
+        Assert.Equal(0, Gyle("divide", "Bitter", "on fruit=50 %, plain=50 %").ExitCode);
+
+        // Sugar into one half: its end moves, the other's does not.
+        double[] before = Ends();
+        Assert.Equal(before[0], before[1], 1e-9);
+        Assert.Contains("say which", Gyle("put", "Bitter", "white sugar", "300 g").Errors, StringComparison.Ordinal);
+        Assert.Contains("neither larder nor tables", Gyle("put", "Bitter", "moon dust", "300 g", "--portion", "on fruit").Errors, StringComparison.Ordinal);
+        Ran put = Gyle("put", "Bitter", "white sugar", "300 g", "--portion", "on fruit");
+        Assert.True(put.ExitCode == 0, put.Errors);
+        double[] after = Ends();
+        Assert.True(after[0] < before[0] - 0.0005);
+        Assert.Equal(before[1], after[1], 1e-9);
+
+        // Read apart, refused apart.
+        Assert.Equal(0, Gyle("read", "Bitter", "ferment", "--gravity", "1.020", "--portion", "plain").ExitCode);
+        JsonElement[] told = [.. Json(Gyle("finished", "Bitter", "--json")).GetProperty("portions").EnumerateArray()];
+        Assert.Equal(["notRead", "notYet"], told.Select(portion => portion.GetProperty("verdict").GetString()));
+        Assert.Contains("--portion: say which", Gyle("package", "Bitter").Errors, StringComparison.Ordinal);
+        Assert.Contains("must be one of on fruit, plain", Gyle("package", "Bitter", "--portion", "sour").Errors, StringComparison.Ordinal);
+        JsonElement refused = JsonDocument.Parse(Gyle("package", "Bitter", "--portion", "on fruit", "--in", "bottle", "--json").Output).RootElement;
+        Assert.Contains("package.notRead", refused.GetProperty("refusals").EnumerateArray().Select(refusal => refusal.GetProperty("code").GetString()));
+
+        double[] Ends() => [.. Json(Gyle("finished", "Bitter", "--json")).GetProperty("portions").EnumerateArray().Select(portion => portion.GetProperty("end").GetProperty("likely").GetDouble())];
     }
 
     private Ran Gyle(params string[] arguments) => WarmProgram.Run(["gyle", .. arguments, "--book", Book]);

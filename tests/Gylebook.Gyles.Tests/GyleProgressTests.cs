@@ -1,4 +1,5 @@
 using Gylebook.Gyles.BrewDay;
+using Gylebook.Gyles.Portions;
 
 namespace Gylebook.Gyles.Tests;
 
@@ -40,8 +41,8 @@ public sealed class GyleProgressTests
     [InlineData(GyleStatus.Abandoned)]
     public void What_comes_before_and_after_is_not_moved_by_it(GyleStatus status)
     {
-        Assert.Equal(status, GyleProgress.Of(status, new GyleLog(Steps, [], [])));
-        Assert.Equal(status, GyleProgress.Of(status, new GyleLog(Steps, [Do(1, ActionKind.Done, BrewSteps.PitchKey)], [])));
+        Assert.Equal(status, GyleProgress.Of(status, new GyleLog(Steps, [], []), Division.None));
+        Assert.Equal(status, GyleProgress.Of(status, new GyleLog(Steps, [Do(1, ActionKind.Done, BrewSteps.PitchKey)], []), Division.None));
     }
 
     [Fact]
@@ -54,10 +55,21 @@ public sealed class GyleProgressTests
         Assert.Equal(GyleStatus.Fermenting, After(pitched, filled, Do(4, ActionKind.Undone) with { Undoes = filled.EntryId }).Status);
     }
 
+    [Fact]
+    public void A_divided_one_is_packaged_once_each_portion_is_and_finished_once_each_is_emptied()
+    {
+        BrewAction pitched = Do(1, ActionKind.Done, BrewSteps.PitchKey), divided = Do(2, ActionKind.Divided) with { Detail = Division.Write([new("on fruit", 0.5), new("plain", 0.5)]) };
+        BrewAction fruit = Do(3, ActionKind.Packaged) with { Portion = "on fruit" }, plain = Do(4, ActionKind.Packaged) with { Portion = "plain" };
+        BrewAction fruitGone = Do(5, ActionKind.Poured) with { Portion = "on fruit", Item = GyleProgress.Emptied }, plainGone = fruitGone with { EntryId = Guid.NewGuid(), Portion = "plain" };
+        Assert.Equal(GyleStatus.Fermenting, After(pitched, divided, fruit).Status);
+        Assert.Equal(GyleStatus.Packaged, After(pitched, divided, fruit, plain, fruitGone).Status);
+        Assert.Equal(GyleStatus.Finished, After(pitched, divided, fruit, plain, fruitGone, plainGone).Status);
+    }
+
     private static (GyleStatus Status, DateTimeOffset? Pitched) After(params BrewAction[] actions)
     {
         GyleLog log = new(Steps, actions, []);
-        return (GyleProgress.Of(GyleStatus.Fermenting, log), log.Pitched);
+        return (GyleProgress.Of(GyleStatus.Fermenting, log, Division.ByHand(log)), log.Pitched);
     }
 
     private static BrewAction Do(int hours, ActionKind kind, string? step = null) => new()

@@ -78,13 +78,17 @@ public sealed class GyleTests : IAsyncLifetime
     public async Task A_divided_gyle_keeps_the_readings_of_its_portions_apart()
     {
         (Guid id, long whole) = await Bench.StartedAsync(_book);
-        long fruit = await _book.Gyles.DivideAsync(id, "on fruit", 0.5, "cast", Bench.Cancellation);
+        await _book.Gyles.DivideAsync(id, [("on fruit", 0.4), ("plain", 0.6)], "cast", Bench.Cancellation);
+        await _book.Gyles.DivideAsync(id, [("on fruit", 0.5)], "ferment", Bench.Cancellation);
+        GylePortion[] portions = [.. (await _book.Gyles.FindAsync(id, Bench.Cancellation))!.Portions];
+        long fruit = portions[1].Id;
         await _book.Readings.AddAsync(whole, [At(1)], Bench.Cancellation);
         await _book.Readings.AddAsync(fruit, [At(2), At(3)], Bench.Cancellation);
 
-        Assert.Equal(["whole", "on fruit"], (await _book.Gyles.FindAsync(id, Bench.Cancellation))!.Portions.Select(p => p.Name));
-        Assert.Single(await _book.Readings.ListAsync(whole, cancellation: Bench.Cancellation));
-        Assert.Equal(2, (await _book.Readings.ListAsync(fruit, cancellation: Bench.Cancellation)).Count);
+        Assert.Equal([("whole", 1), ("on fruit", 0.5), ("plain", 0.6)], portions.Select(p => (p.Name, p.Share)));
+        Assert.Single(await _book.Readings.ListAsync([whole], Bench.Cancellation));
+        Assert.Equal(2, (await _book.Readings.ListAsync([fruit], Bench.Cancellation)).Count);
+        Assert.Equal(3, (await _book.Readings.ListAsync([whole, fruit], Bench.Cancellation)).Count);
     }
 
     [Fact]
@@ -107,7 +111,7 @@ public sealed class GyleTests : IAsyncLifetime
 
         await _book.Readings.AddAsync(portion, [reading], Bench.Cancellation);
 
-        Logged<GyleReading> logged = Assert.Single(await _book.Readings.ListAsync(portion, cancellation: Bench.Cancellation));
+        Logged<GyleReading> logged = Assert.Single(await _book.Readings.ListAsync([portion], Bench.Cancellation));
         Assert.Equal(new Logged<GyleReading>(logged.Id, portion, _bench.Clock.Now, reading), logged);
     }
 
@@ -128,7 +132,7 @@ public sealed class GyleTests : IAsyncLifetime
 
         await _book.Readings.AddAsync(portion, [action], Bench.Cancellation);
 
-        Logged<BrewAction> logged = Assert.Single(await _book.Readings.ActionsAsync(portion, Bench.Cancellation));
+        Logged<BrewAction> logged = Assert.Single(await _book.Readings.ActionsAsync([portion], Bench.Cancellation));
         Assert.Equal(action, logged.Entry);
     }
 
@@ -142,7 +146,7 @@ public sealed class GyleTests : IAsyncLifetime
         Assert.Equal(1, await _book.Readings.AddAsync(portion, outbox, Bench.Cancellation));
         Assert.Equal(0, await _book.Readings.AddAsync(portion, [.. outbox, outbox[0]], Bench.Cancellation));
 
-        Assert.Equal(2, (await _book.Readings.ListAsync(portion, cancellation: Bench.Cancellation)).Count);
+        Assert.Equal(2, (await _book.Readings.ListAsync([portion], Bench.Cancellation)).Count);
     }
 
     [Fact]
@@ -150,23 +154,12 @@ public sealed class GyleTests : IAsyncLifetime
     {
         (_, long portion) = await Bench.StartedAsync(_book);
         await _book.Readings.AddAsync(portion, [At(1)], Bench.Cancellation);
-        long wrong = (await _book.Readings.ListAsync(portion, cancellation: Bench.Cancellation))[0].Id;
+        long wrong = (await _book.Readings.ListAsync([portion], Bench.Cancellation))[0].Id;
 
         await _book.Readings.AddAsync(portion, [At(1) with { ReplacesId = wrong, Note = "misread" }], Bench.Cancellation);
 
-        List<Logged<GyleReading>> log = await _book.Readings.ListAsync(portion, cancellation: Bench.Cancellation);
+        List<Logged<GyleReading>> log = await _book.Readings.ListAsync([portion], Bench.Cancellation);
         Assert.Equal([null, wrong], log.Select(line => line.Entry.ReplacesId));
-    }
-
-    [Fact]
-    public async Task Readings_can_be_asked_for_since_an_instant()
-    {
-        (_, long portion) = await Bench.StartedAsync(_book);
-        await _book.Readings.AddAsync(portion, [At(3), At(1), At(2)], Bench.Cancellation);
-
-        List<Logged<GyleReading>> late = await _book.Readings.ListAsync(portion, At(2).At, Bench.Cancellation);
-
-        Assert.Equal([At(2).At, At(3).At], late.Select(line => line.Entry.At));
     }
 
     [Fact]

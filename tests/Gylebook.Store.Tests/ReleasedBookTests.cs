@@ -68,12 +68,12 @@ public sealed class ReleasedBookTests : IDisposable
         Assert.Equal(("Gyle 1", 2, kit, GyleStatus.Fermenting, BrewDay), (gyle.Name, gyle.VersionNumber, gyle.KitId, gyle.Status, gyle.Started));
         Assert.Equal("""{ "format": "gylebook-plan/1", "recipeVersion": 2 }""", await book.Gyles.PlanDocumentAsync(gyle.Id, Bench.Cancellation));
         GylePortion portion = Assert.Single(gyle.Portions);
-        Assert.Equal(Measured, Assert.Single(await book.Readings.ListAsync(portion.Id, cancellation: Bench.Cancellation)).Entry);
-        Assert.Equal(Done, Assert.Single(await book.Readings.ActionsAsync(portion.Id, Bench.Cancellation)).Entry);
+        Assert.Equal(Measured, Assert.Single(await book.Readings.ListAsync([portion.Id], Bench.Cancellation)).Entry);
+        Assert.Equal(Done, Assert.Single(await book.Readings.ActionsAsync([portion.Id], Bench.Cancellation)).Entry);
 
         // And it can be written on.
         await book.Readings.AddAsync(portion.Id, [Measured with { EntryId = null }], Bench.Cancellation);
-        Assert.Equal(2, (await book.Readings.ListAsync(portion.Id, cancellation: Bench.Cancellation)).Count);
+        Assert.Equal(2, (await book.Readings.ListAsync([portion.Id], Bench.Cancellation)).Count);
     }
 
     private async Task WriteAsync(string copy)

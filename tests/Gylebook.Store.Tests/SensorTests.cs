@@ -145,7 +145,7 @@ public sealed class SensorTests : IAsyncLifetime
         await AppendAsync([new SensorReading(Start.AddHours(1), Start.AddHours(1)) { Gravity = SpecificGravity.FromRatio(1.050), Temperature = Temperature.FromCelsius(20) }]);
         GyleReading wrong = Typed(2, 1.400), undone = Typed(3, 1.045), good = Typed(4, 1.044);
         await _book.Readings.AddAsync(portion, [wrong, undone, good, Typed(5, 1.043) with { Stage = "cast" }], Bench.Cancellation);
-        long first = (await _book.Readings.ListAsync(portion, cancellation: Bench.Cancellation))[0].Id;
+        long first = (await _book.Readings.ListAsync([portion], Bench.Cancellation))[0].Id;
         await _book.Readings.AddAsync(portion, [Typed(2, 1.046) with { ReplacesId = first }], Bench.Cancellation);
         await _book.Readings.AddAsync(portion, [new BrewAction { At = Start.AddHours(6), EntryId = Guid.CreateVersion7(), What = "", Kind = ActionKind.Undone, Undoes = undone.EntryId }], Bench.Cancellation);
 

@@ -23,6 +23,7 @@ public sealed class ReadoutTable
             .. BeerReadouts.All, .. PhReadouts.All, .. Heat.All, .. ChillReadouts.All, .. PackageReadouts.All, .. IonReadouts.All,
             RestReadouts.InfusionStrikeLitres, RestReadouts.InfusionStrikeCelsius, .. Rests.SelectMany(rest => rest.All),
             .. Stages.SelectMany(stage => stage.All), .. Losses.SelectMany(loss => loss.All), .. Hops.SelectMany(hop => hop.All),
+            .. plan.Packaged.Length > 1 ? plan.Packaged.Select(PortionReadouts.OriginalGravity) : [],
         ]);
         _byId = new(() => All.ToDictionary(readout => readout.Id, StringComparer.Ordinal));
     }

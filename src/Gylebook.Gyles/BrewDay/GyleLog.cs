@@ -47,6 +47,14 @@ public sealed class GyleLog
     /// <summary>Actions that count, in the order in which they were done.</summary>
     public IReadOnlyList<BrewAction> Actions => _actions;
 
+    /// <summary>Readings that hold for a portion: its own, and those of the whole.</summary>
+    /// <param name="portion">Which; null for all of the gyle.</param>
+    public IEnumerable<GyleReading> ReadingsOf(string? portion) => Readings.Where(reading => portion is null || reading.Portion is null || reading.Portion == portion);
+
+    /// <summary>Actions that hold for a portion: its own, and those on the whole.</summary>
+    /// <param name="portion">Which; null for all of the gyle.</param>
+    public IEnumerable<BrewAction> ActionsOf(string? portion) => _actions.Where(action => portion is null || action.Portion is null || action.Portion == portion);
+
     /// <summary>Whether an entry was taken back.</summary>
     public bool IsUndone(Guid? entry) => entry is { } id && _undone.Contains(id);
 

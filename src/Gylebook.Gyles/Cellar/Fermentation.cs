@@ -5,6 +5,7 @@ using Gylebook.Forecast.Report;
 using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Days;
 using Gylebook.Gyles.Plans;
+using Gylebook.Gyles.Portions;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Fermenting.Kinetics;
@@ -37,6 +38,9 @@ public sealed record Fermentation
 
     /// <summary>The forecast it starts from: with all that was read before the pitch, and nothing since.</summary>
     public required BrewForecast Before { get; init; }
+
+    /// <summary>The portion it is of, as that forecast tells it.</summary>
+    public required PortionView Portion { get; init; }
 
     /// <summary>How it goes on, in hours since the pitch.</summary>
     public required CourseFan Fan { get; init; }
@@ -91,22 +95,23 @@ public sealed record Fermentation
     /// <param name="series">What was read since.</param>
     /// <param name="pitched">When yeast was pitched.</param>
     /// <param name="now">The time.</param>
+    /// <param name="portion">Which portion; null, or none there is, for the whole.</param>
     /// <returns>Null where nothing was drawn, or this program can no longer read the plan.</returns>
-    public static Fermentation? Of(GylePlan plan, GyleLog log, BrewForecast forecast, CellarSeries series, DateTimeOffset pitched, DateTimeOffset now)
+    public static Fermentation? Of(GylePlan plan, GyleLog log, BrewForecast forecast, CellarSeries series, DateTimeOffset pitched, DateTimeOffset now, string? portion = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(forecast);
         ArgumentNullException.ThrowIfNull(series);
-        return GyleInputs.Of(plan) is { } inputs && (forecast.AfterReadings?.Ensemble ?? forecast.HowSure?.Ensemble) is { } drawn && drawn.Has(BeerReadouts.FinalGravity)
-            ? new Making(plan, inputs, log, forecast, drawn, series, pitched, now).Made()
+        return AsBrewed.Of(plan, log) is { } inputs && (forecast.AfterReadings?.Ensemble ?? forecast.HowSure?.Ensemble) is { } drawn && drawn.Has(BeerReadouts.FinalGravity)
+            ? new Making(plan, inputs, log, forecast, drawn, PortionView.Of(forecast, Division.Of(plan, log), portion), series, pitched, now).Made()
             : null;
     }
 
     private sealed class Making(
-        GylePlan plan, GyleInputs inputs, GyleLog log, BrewForecast forecast, Ensemble drawn, CellarSeries series, DateTimeOffset pitched, DateTimeOffset now)
+        GylePlan plan, GyleInputs inputs, GyleLog log, BrewForecast forecast, Ensemble drawn, PortionView portion, CellarSeries series, DateTimeOffset pitched, DateTimeOffset now)
     {
-        private readonly IReadOnlyList<GyleDay> _days = GyleDays.Of(plan, pitched, pitched);
+        private readonly IReadOnlyList<GyleDay> _days = GyleDays.Of(plan, pitched, pitched, portion.Name);
 
         public Fermentation Made()
         {
@@ -118,7 +123,7 @@ public sealed record Fermentation
             {
                 StartGravities = starts, EndGravities = ends, Temperature = Temperatures(),
                 InstrumentOffset = Offset(),
-                MillionCells = forecast.Pitch is { CellsBillions: { } billions } && Litres() is > 0 and var litres ? billions / litres : FermentationCurve.UsualMillionCells,
+                MillionCells = forecast.Pitch is { CellsBillions: { } billions } && Litres() is > 0 and var litres ? billions * portion.Share / litres : FermentationCurve.UsualMillionCells,
             };
             CourseReading[] readings = [.. Readings(addedHours is null ? 0 : added, addedHours ?? 0)];
             double[] hours = Grid();
@@ -131,7 +136,7 @@ public sealed record Fermentation
             });
             Fermentation made = new()
             {
-                Pitched = pitched, Now = now, Series = series, Read = read, Before = forecast, Fan = fan, Planned = planned, Expected = Quantiles.Of([.. ends]),
+                Pitched = pitched, Now = now, Series = series, Read = read, Before = forecast, Fan = fan, Planned = planned, Portion = portion, Expected = Quantiles.Of([.. ends]),
                 Added = addedHours is null ? 0 : added, AddedHours = addedHours, Finished = finished, ToDo = [],
             };
             return made with { ToDo = CellarTasks.Of(made, _days, DoneDays(), PlannedCelsius(0)) };
@@ -139,24 +144,26 @@ public sealed record Fermentation
 
         private (double[] Starts, double[] Ends) Gravities()
         {
-            double[] starts = drawn[BeerReadouts.OriginalGravity].ToArray(), ends = drawn[BeerReadouts.FinalGravity].ToArray();
+            double[] starts = drawn[portion.OriginalGravity].ToArray(), ends = drawn[portion.FinalGravity].ToArray();
             int[] whole = [.. Enumerable.Range(0, starts.Length).Where(draw => double.IsFinite(starts[draw]) && double.IsFinite(ends[draw]) && starts[draw] > ends[draw]).Take(MostDraws)];
             return ([.. whole.Select(draw => starts[draw])], [.. whole.Select(draw => ends[draw])]);
         }
 
         private double CastGravity() => drawn.Has(BeerReadouts.CastGravity) ? Mean([.. drawn[BeerReadouts.CastGravity].ToArray().Where(double.IsFinite)]) : Mean(Gravities().Starts);
 
-        private double Litres() => forecast.Stages.FirstOrDefault(stage => stage.Stage == Engine.State.Stage.Cast)?.LitresAt20C ?? 0;
+        private double Litres() => portion.CastLitres(forecast);
 
-        /// <summary>What goes in after the pitch, by the days of the plan.</summary>
-        private IEnumerable<FermenterAddition> Additions() => _days.Where(day => day.Items.Count > 0 && day.AfterPitch is not null && day.Key.StartsWith("ferment-", StringComparison.Ordinal))
-            .Select(day => new FermenterAddition(string.Join(", ", day.Items), day.At, DoneAt(day.Key)));
+        /// <summary>What goes in after the pitch: by the days of the plan but for what was left out, and what hands put in besides.</summary>
+        private IEnumerable<FermenterAddition> Additions() => _days
+            .Where(day => day.Items.Count > 0 && day.Key.StartsWith(GyleDays.Fermenting, StringComparison.Ordinal) && Last(day.Key)?.Kind != ActionKind.Skipped)
+            .Select(day => new FermenterAddition(string.Join(", ", day.Items), day.At, Last(day.Key)?.At))
+            .Concat(log.ActionsOf(portion.Name).Where(action => action.Kind == ActionKind.Given).Select(action => new FermenterAddition(action.What, action.At, action.At)));
 
-        private DateTimeOffset? DoneAt(string day) => log.Actions.LastOrDefault(action => action.Step == day && action.Kind is ActionKind.Done or ActionKind.Skipped)?.At;
+        private BrewAction? Last(string day) => log.ActionsOf(portion.Name).LastOrDefault(action => action.Step == day && action.Kind is ActionKind.Done or ActionKind.Skipped);
 
-        private HashSet<string> DoneDays() => [.. _days.Where(day => DoneAt(day.Key) is not null).Select(day => day.Key)];
+        private HashSet<string> DoneDays() => [.. _days.Where(day => Last(day.Key) is not null).Select(day => day.Key)];
 
-        private double? Forced() => log.Readings.LastOrDefault(reading => reading.Stage == ForcedFerment.Stage)?.Gravity?.Ratio;
+        private double? Forced() => log.ReadingsOf(portion.Name).LastOrDefault(reading => reading.Stage == ForcedFerment.Stage)?.Gravity?.Ratio;
 
         private double Hours(DateTimeOffset at) => (at - pitched).TotalHours;
 

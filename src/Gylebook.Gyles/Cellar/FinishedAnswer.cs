@@ -159,7 +159,7 @@ public static class FinishedCheck
         FinishedVerdict.Stuck => Invariant($"Because it has not moved for {Days(telling.Days)}, {Points(telling.Last - (asked.Forced ?? asked.Expected.Middle))} above its likely end: sugar is left that will ferment when something wakes it, in a bottle too."),
         FinishedVerdict.Doubtful => Invariant($"Because it stands still, yet {Points(telling.Last - asked.Expected.Middle)} above its likely end: a forced ferment tells whether that is its end."),
         _ when telling.IsMoving => telling.Fallen >= 0 ? "Because it still falls." : "Because it rose: read again, shake the gas out of the sample, and look at what went in.",
-        _ when !telling.IsLongEnough => "Because it was not read for two days: a gravity that was read once tells nothing of what it does.",
+        _ when !telling.IsLongEnough => "Because it was not read over two days yet: a gravity that was read once tells nothing of what it does.",
         _ => $"Because of this: {string.Join("; ", reasons.Where(reason => !reason.Holds).Select(reason => Words.WithinSentence(reason.Text)))}.",
     };
 

@@ -1,4 +1,5 @@
 using Gylebook.Gyles.BrewDay;
+using Gylebook.Gyles.Portions;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Readings;
 
@@ -21,19 +22,18 @@ public static class SettledReadings
             .. log.Readings.Select(entry => (entry, Taken: entry.Typed is { } typed ? ReadingsFile.ReadEntry(typed).Reading : null)).Where(one => one.Taken is not null).Select(one => (one.entry, one.Taken!)),
         ];
         bool hasMovedOn = all.Any(one => one.Taken.At > ReadingPoint.Ferment);
+        Division division = Division.ByHand(log);
         return [.. all.Where(one => one.Taken.At != ReadingPoint.Ferment).Concat(all.Where(one => one.Taken.At == ReadingPoint.Ferment).GroupBy(one => one.Taken.Portion).SelectMany(own => Last([.. own], hasMovedOn)))
-            .OrderBy(one => one.Entry.At).Select(one => one.Taken)];
+            .OrderBy(one => one.Entry.At).SelectMany(one => Shared(one.Taken, division, all.Select(other => other.Taken)))];
     }
+
+    /// <summary>What was read of the whole before hands divided it holds for each portion that was not read since.</summary>
+    private static IEnumerable<TakenReading> Shared(TakenReading taken, Division division, IEnumerable<TakenReading> all) =>
+        taken.Portion is not null || taken.At < ReadingPoint.Ferment || !division.IsDivided ? [taken]
+        : division.Portions.Where(portion => !all.Any(other => other.Portion == portion.Name && other.At >= taken.At)).Select(portion => taken with { Portion = portion.Name });
 
     /// <summary>Before the pitch: what a forecast knew when the course began.</summary>
     public static IReadOnlyList<TakenReading> BeforePitch(GyleLog log) => [.. Of(log).Where(taken => taken.At < ReadingPoint.Ferment)];
-
-    /// <summary>The portion that a reading is of, as it was typed; null for the whole.</summary>
-    public static string? PortionOf(GyleReading reading)
-    {
-        ArgumentNullException.ThrowIfNull(reading);
-        return reading.Typed is { } typed ? ReadingsFile.ReadEntry(typed).Reading?.Portion : null;
-    }
 
     private static IEnumerable<(GyleReading Entry, TakenReading Taken)> Last((GyleReading Entry, TakenReading Taken)[] own, bool hasMovedOn)
     {

@@ -15,13 +15,21 @@ public static class GyleDays
     /// <param name="plan">The frozen plan.</param>
     /// <param name="start">When brew day began.</param>
     /// <param name="pitched">When yeast was pitched; null while it was not, or nobody said: then the day counts from the start.</param>
+    /// <param name="portion">What goes into that portion alone; null for all that goes in.</param>
     /// <returns>Brew day alone where this program can no longer read a file of the plan.</returns>
-    public static IReadOnlyList<GyleDay> Of(GylePlan plan, DateTimeOffset start, DateTimeOffset? pitched)
+    public static IReadOnlyList<GyleDay> Of(GylePlan plan, DateTimeOffset start, DateTimeOffset? pitched, string? portion = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         GyleDay brewDay = new("brew-day", "Brew day", start) { Until = start.AddMinutes(plan.Steps.Sum(step => step.Minutes ?? 0)) };
-        return GyleInputs.Of(plan) is not { } inputs ? [brewDay] : [brewDay, .. new Fermenting(plan, inputs, pitched ?? start).Days().OrderBy(day => day.At)];
+        return GyleInputs.Of(plan) is not { } inputs ? [brewDay] : [brewDay, .. new AfterPitch(plan, inputs, pitched ?? start, portion).Days().OrderBy(day => day.At)];
     }
+
+    /// <summary>How keys of days begin on which something goes into the fermenter.</summary>
+    public const string Fermenting = "ferment-day-";
+
+    /// <summary>Key of a day on which something goes into the fermenter.</summary>
+    /// <param name="day">Days after the pitch.</param>
+    public static string KeyOf(double day) => Invariant($"{Fermenting}{day:0.##}");
 
     /// <summary>Days from the pitch to packaging; null where the recipe says no rest of its fermentation.</summary>
     public static double? ToPackage(Recipe recipe)
@@ -30,17 +38,18 @@ public static class GyleDays
         return recipe.Ferment.Count > 0 ? recipe.Ferment.Sum(rest => rest.Time.Value.Days) : null;
     }
 
-    private sealed class Fermenting(GylePlan plan, GyleInputs inputs, DateTimeOffset pitched)
+    private sealed class AfterPitch(GylePlan plan, GyleInputs inputs, DateTimeOffset pitched, string? portion)
     {
         private readonly IReadOnlyList<FrozenCaution> _cautions = FrozenForecast.Of(plan).Cautions;
-        private readonly IReadOnlyList<PlannedLine> _lines = Forecaster.Plan(inputs.Recipe, inputs.Kit, inputs.Larder, inputs.Water).Brew.Lines;
+        private readonly IReadOnlyList<PlannedLine> _lines =
+            [.. Forecaster.Plan(inputs.Recipe, inputs.Kit, inputs.Larder, inputs.Water).Brew.Lines.Where(line => portion is null || line.Line.Portion is not { } only || only == portion)];
 
         public IEnumerable<GyleDay> Days()
         {
             foreach (double day in At(AdditionPoint.Ferment).Select(line => line.Line.At.Count).Distinct())
             {
                 AdditionTime at = new(AdditionPoint.Ferment, day);
-                yield return Day(Invariant($"ferment-day-{day:0.##}"), "Add to the fermenter", day, at);
+                yield return Day(KeyOf(day), "Add to the fermenter", day, at);
             }
 
             double ends = 0;

@@ -26,12 +26,13 @@ public static class PackageCheck
             return new PackagePlan { Refusals = [.. refusals.DistinctBy(refusal => (refusal.Code, refusal.Why))], Residual = residual };
         }
 
-        (FilledPackages[] filled, double left) = Filled(asked, likely);
+        KegOnTap? keg = asked.Fills.FirstOrDefault(fill => fill.IsKeg) is { } first ? KegOnTap.Of(asked, Math.Min(first.LitresEach, Math.Max(1, asked.Litres.Likely)), residual, Weakest(asked, first)) : null;
+        (FilledPackages[] filled, double left) = Filled(asked, likely, keg);
         return new PackagePlan
         {
             Refusals = [], Filled = filled, LeftOver = left, Residual = residual, Volumes = likely,
             PrimingGrams = asked.Priming is null ? null : grams, VolumesBand = asked.Priming is null ? null : (Gas(asked, residual, grams, asked.Litres.High), most),
-            Keg = asked.Fills.FirstOrDefault(fill => fill.IsKeg) is { } keg ? KegOnTap.Of(asked, Math.Min(keg.LitresEach, Math.Max(1, asked.Litres.Likely)), residual, Weakest(asked, keg)) : null,
+            Keg = keg,
             Cautions = [.. Cautions(asked)],
         };
     }
@@ -133,7 +134,7 @@ public static class PackageCheck
     private static double? Weakest(PackageQuestion asked, PackageFill fill) =>
         fill.Kind.MaxPressure?.Value.Bar is var rated && fill.IsKeg && asked.WeakestPart is { } part ? Math.Min(part, rated ?? part) : rated;
 
-    private static (FilledPackages[] Filled, double Left) Filled(PackageQuestion asked, double volumes)
+    private static (FilledPackages[] Filled, double Left) Filled(PackageQuestion asked, double volumes, KegOnTap? keg)
     {
         double left = asked.Litres.Likely;
         List<FilledPackages> filled = [];
@@ -141,7 +142,10 @@ public static class PackageCheck
         {
             int whole = (int)Math.Floor((left / fill.LitresEach) + 1e-9), count = Math.Min(fill.Count ?? (fill.IsKeg ? Math.Max(1, whole) : whole), fill.IsKeg ? int.MaxValue : whole);
             double litres = Math.Min(left, count * fill.LitresEach);
-            filled.Add(new(fill.Kind.Kind, count, litres, BottlePressure.GaugeBar(volumes, asked.WarmestStore, 0, asked.AirBar)));
+            filled.Add(new(fill.Kind.Kind, count, litres, BottlePressure.GaugeBar(volumes, asked.WarmestStore, 0, asked.AirBar))
+            {
+                Oxygen = count > 0 && litres > 0 ? PackageOxygen.Of(fill, litres / count, fill.IsKeg && keg is not null ? Purging.OxygenLeft(keg.PurgeCycles, keg.PurgeBar, asked.AirBar) : null) : null,
+            });
             left -= litres;
         }
 

@@ -11,7 +11,11 @@ public sealed record PackageRefusal(string Code, string Why, string Instead);
 /// <param name="Count">How many are filled.</param>
 /// <param name="Litres">In all of them.</param>
 /// <param name="PressureStored">Above the air at the warmest they may come to, bar, without help of the headspace.</param>
-public sealed record FilledPackages(string Kind, int Count, double Litres, double PressureStored);
+public sealed record FilledPackages(string Kind, int Count, double Litres, double PressureStored)
+{
+    /// <summary>Oxygen they are closed with; null where nobody reckoned it.</summary>
+    public PackageOxygen? Oxygen { get; init; }
+}
 
 /// <summary>How a beer is packaged; where it is refused, nothing to weigh and nothing to set is told.</summary>
 public sealed record PackagePlan

@@ -3,6 +3,7 @@ using Gylebook.Forecast.Ingredients;
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles.Cellar;
 using Gylebook.Gyles.Plans;
+using Gylebook.Gyles.Portions;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Science.Boiling;
 using Gylebook.Science.Quantities;
@@ -45,11 +46,13 @@ public sealed record PackageWish
     /// <summary>The question it comes to.</summary>
     /// <param name="inputs">What the gyle was brewed from.</param>
     /// <param name="live">Its forecast with all that was read.</param>
+    /// <param name="portion">The portion that is packaged, as the forecast tells it.</param>
     /// <param name="fermentation">How it ferments; null before the pitch.</param>
     /// <param name="hasForced">Whether a forced ferment was read.</param>
     /// <returns>The question, or what is wrong with the wish.</returns>
-    public (PackageQuestion? Asked, string? Wrong) Of(GyleInputs inputs, BrewForecast live, Fermentation? fermentation, bool hasForced)
+    public (PackageQuestion? Asked, string? Wrong) Of(GyleInputs inputs, BrewForecast live, PortionView portion, Fermentation? fermentation, bool hasForced)
     {
+        ArgumentNullException.ThrowIfNull(portion);
         ArgumentNullException.ThrowIfNull(inputs);
         ArgumentNullException.ThrowIfNull(live);
         foreach ((string kind, int? count) in Into)
@@ -67,12 +70,12 @@ public sealed record PackageWish
 
         PackageFill[] fills = [.. Into.Select(into => new PackageFill(inputs.Kit.Packages.First(package => package.Kind == into.Kind), into.Count))];
         bool isPrimed = Priming is not null || fills.Any(fill => !fill.IsKeg);
-        IReadOnlyList<PlannedLine> sweet = Sweet(inputs);
+        IReadOnlyList<PlannedLine> sweet = Sweet(inputs, portion);
         string primed = Priming ?? (sweet.FirstOrDefault(line => line.Line.Kind == IngredientKind.Sugar)?.Name ?? PrimingSource.Usual);
         PrimingSource? source = isPrimed ? PrimingSource.Of(primed, inputs.Larder) : null;
         double volumes = Volumes ?? inputs.Recipe.Package.Carbonation?.Value.Volumes ?? live.Package?.Co2Volumes ?? double.NaN;
         return isPrimed && source is null ? (null, $"prime: \"{Priming}\"; must be a sugar or a food with sugar that yeast takes")
-            : live.Headline.FirstOrDefault(headline => headline.Name == "packagedLitres")?.Band is not { } litres ? (null, "litres: nobody can tell how much beer there is")
+            : portion.Litres(live) is not { } litres ? (null, "litres: nobody can tell how much beer there is")
             : !(volumes is >= 0 and <= 8) ? (null, Invariant($"volumes: {volumes}; must be from 0 to 8"))
             : !(WarmestStore is >= -2 and <= 80) ? (null, Invariant($"store: {WarmestStore} °C; must be from −2 to 80 °C"))
             : WarmestSince is not null and not (>= -2 and <= 40) ? (null, Invariant($"warmest: {WarmestSince} °C; must be from −2 to 40 °C"))
@@ -82,7 +85,7 @@ public sealed record PackageWish
                 Finished = fermentation?.Finished ?? new FinishedAnswer(FinishedVerdict.NotRead, "It was not pitched yet.", []),
                 Litres = litres, Fills = fills, Volumes = volumes, Priming = source, PrimingGrams = PrimingGrams,
                 WarmestSince = WarmestSince ?? Warmest(inputs, fermentation), WarmestStore = WarmestStore,
-                AirBar = BoilingPoint.PressureKilopascals(inputs.Kit.MetresAboveSea) / 100, FoodVolumes = FoodVolumes(inputs, sweet.Where(line => line.Name != source?.Name), litres.Likely), Unending = Unending(inputs), HasForced = hasForced,
+                AirBar = BoilingPoint.PressureKilopascals(inputs.Kit.MetresAboveSea) / 100, FoodVolumes = FoodVolumes(inputs, portion, sweet.Where(line => line.Name != source?.Name), litres.Likely), Unending = Unending(inputs, portion), HasForced = hasForced,
                 WeakestPart = WeakestPart, BurstBar = BurstBar, KegCelsius = live.Package?.Keg?.Celsius ?? UsualKeg,
             }, null);
     }
@@ -96,15 +99,15 @@ public sealed record PackageWish
     }
 
     /// <summary>What the recipe puts in after fermentation that is sweet: its own priming, syrups, fruit.</summary>
-    private static PlannedLine[] Sweet(GyleInputs inputs) =>
-        [.. Forecaster.Plan(inputs.Recipe, inputs.Kit, inputs.Larder, inputs.Water).Brew.Lines.Where(line => line.Line.At.Point is AdditionPoint.Rack or AdditionPoint.Package && (line.Sugar ?? (object?)line.Food) is not null)];
+    private static PlannedLine[] Sweet(GyleInputs inputs, PortionView portion) =>
+        [.. Forecaster.Plan(inputs.Recipe, inputs.Kit, inputs.Larder, inputs.Water).Brew.Lines.Where(line => line.Line.At.Point is AdditionPoint.Rack or AdditionPoint.Package && portion.Takes(line) && (line.Sugar ?? (object?)line.Food) is not null)];
 
     /// <summary>What that makes in the package besides what it is primed with, volumes.</summary>
-    private static double FoodVolumes(GyleInputs inputs, IEnumerable<PlannedLine> sweet, double litres) =>
-        sweet.Sum(line => 1000 * line.Kilograms * (PrimingSource.Of(line.Name, inputs.Larder)?.GasGramsPerGram ?? 0)) / Math.Max(0.1, litres) / Carbonation.GramsPerLitreInOneVolume;
+    private static double FoodVolumes(GyleInputs inputs, PortionView portion, IEnumerable<PlannedLine> sweet, double litres) =>
+        sweet.Sum(line => 1000 * portion.KilogramsOf(line) * (PrimingSource.Of(line.Name, inputs.Larder)?.GasGramsPerGram ?? 0)) / Math.Max(0.1, litres) / Carbonation.GramsPerLitreInOneVolume;
 
-    private static string[] Unending(GyleInputs inputs) =>
-        [.. Forecaster.Plan(inputs.Recipe, inputs.Kit, inputs.Larder, inputs.Water).Brew.Lines.Where(line => line.Yeast is { FermentsWhatOthersLeave: true }).Select(line => line.Name).Distinct()];
+    private static string[] Unending(GyleInputs inputs, PortionView portion) =>
+        [.. Forecaster.Plan(inputs.Recipe, inputs.Kit, inputs.Larder, inputs.Water).Brew.Lines.Where(line => line.Yeast is { FermentsWhatOthersLeave: true } && portion.Takes(line)).Select(line => line.Name).Distinct()];
 }
 
 /// <summary>What was packaged, as the log keeps it.</summary>

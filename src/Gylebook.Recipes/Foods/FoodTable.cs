@@ -12,7 +12,11 @@ namespace Gylebook.Recipes.Foods;
 /// <param name="Allergens">Words to declare; a pack may bring more than a generic row can know.</param>
 /// <param name="Provenance">Where the row comes from.</param>
 public sealed record Food(
-    string Id, string Name, FoodFamily Family, FoodComposition Composition, IReadOnlyList<string> Allergens, Provenance Provenance);
+    string Id, string Name, FoodFamily Family, FoodComposition Composition, IReadOnlyList<string> Allergens, Provenance Provenance)
+{
+    /// <summary>What sort of line it makes: a food or a spice, by its family.</summary>
+    public IngredientKind Kind => Family.IsSpice ? IngredientKind.Spice : IngredientKind.Food;
+}
 
 /// <summary>Composition of foods: <c>data/foods.csv</c>.</summary>
 public static class FoodTable

@@ -16,6 +16,9 @@ public sealed record Sugar
     /// <summary>Whether it is a malt extract, and so brings malt's buffering and not only sugar.</summary>
     public bool IsMaltExtract => Id.Contains("malt-extract", StringComparison.Ordinal);
 
+    /// <summary>What sort of line it makes: an extract or a sugar.</summary>
+    public IngredientKind Kind => Name.Contains("extract", StringComparison.OrdinalIgnoreCase) ? IngredientKind.Extract : IngredientKind.Sugar;
+
     /// <summary>Water.</summary>
     public required double Water { get; init; }
 

@@ -47,5 +47,13 @@ public static class Purging
         return headspaceMillilitres * oxygenShare * MilligramsPerMillilitre * 1000 / Argument.MustBePositive(beerLitres);
     }
 
+    /// <summary>Oxygen in all of a package: what is dissolved, and what the headspace can give, µg a litre of beer.</summary>
+    /// <param name="dissolved">Dissolved in the beer as it is filled, µg/L; from 0 up.</param>
+    /// <param name="headspaceMillilitres">Headspace, mL.</param>
+    /// <param name="oxygenShare">Oxygen in it, as a share.</param>
+    /// <param name="beerLitres">Beer, L; above 0.</param>
+    public static double TotalMicrogramsPerLitre(double dissolved, double headspaceMillilitres, double oxygenShare, double beerLitres) =>
+        Argument.MustNotBeNegative(dissolved) + MicrogramsPerLitre(headspaceMillilitres, oxygenShare, beerLitres);
+
     private static double Ratio(double gaugeBar, double airBar) => Argument.MustBePositive(airBar) / (airBar + Argument.MustNotBeNegative(gaugeBar));
 }

@@ -138,8 +138,8 @@ public sealed class BookSensors
     /// <summary>Readings of a portion that count: neither taken back nor corrected by a later one.</summary>
     private async Task<IEnumerable<GyleReading>> HandAsync(long portion, CancellationToken cancellation)
     {
-        List<Logged<GyleReading>> readings = await _readings.ListAsync(portion, cancellation: cancellation);
-        HashSet<Guid> takenBack = GyleLog.TakenBack((await _readings.ActionsAsync(portion, cancellation)).ConvertAll(action => action.Entry));
+        List<Logged<GyleReading>> readings = await _readings.ListAsync([portion], cancellation: cancellation);
+        HashSet<Guid> takenBack = GyleLog.TakenBack((await _readings.ActionsAsync([portion], cancellation)).ConvertAll(action => action.Entry));
         HashSet<long> replaced = [.. readings.Select(reading => reading.Entry.ReplacesId).OfType<long>()];
         return readings.Where(reading => !replaced.Contains(reading.Id) && !(reading.Entry.EntryId is { } id && takenBack.Contains(id))).Select(reading => reading.Entry);
     }

@@ -97,17 +97,47 @@ public sealed class BookGyles
         return version;
     }
 
-    /// <summary>Divides off a portion: from now on it has readings and actions of its own.</summary>
-    public async Task<long> DivideAsync(
-        Guid gyleId, string name, double share, string fromStage, CancellationToken cancellation = default)
+    /// <summary>Gives portions logs of their own; one that has one already keeps it, with its new share.</summary>
+    /// <param name="gyleId">Which gyle.</param>
+    /// <param name="portions">Names and shares, each share above 0 and at most 1.</param>
+    /// <param name="fromStage">The stage from which on they stand on their own.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    public async Task DivideAsync(Guid gyleId, IReadOnlyList<(string Name, double Share)> portions, string fromStage, CancellationToken cancellation = default)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(share);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(share, 1);
-        PortionRow portion = Portion(gyleId, name.Trim(), share, fromStage);
-        await _access.WriteAsync(context => Task.FromResult(context.Portions.Add(portion)), cancellation);
+        ArgumentNullException.ThrowIfNull(portions);
+        foreach ((string name, double share) in portions)
+        {
+            ArgumentException.ThrowIfNullOrWhiteSpace(name);
+            ArgumentOutOfRangeException.ThrowIfNegativeOrZero(share);
+            ArgumentOutOfRangeException.ThrowIfGreaterThan(share, 1);
+        }
+
+        if (portions.Count == 0)
+        {
+            return;
+        }
+
+        await _access.WriteAsync(
+            async context =>
+            {
+                // The first is the whole, whatever a portion may be called.
+                List<PortionRow> known = await context.Portions.Where(p => p.GyleId == gyleId).OrderBy(p => p.Id).Skip(1).ToListAsync(cancellation);
+                foreach ((string name, double share) in portions)
+                {
+                    if (known.Find(portion => portion.Name == name.Trim()) is { } row)
+                    {
+                        (row.Share, row.FromStage) = (share, fromStage);
+                    }
+                    else
+                    {
+                        context.Portions.Add(Portion(gyleId, name.Trim(), share, fromStage));
+                    }
+                }
+
+                return true;
+            },
+            cancellation);
         Tell(gyleId);
-        return portion.Id;
     }
 
     /// <summary>The plan as it was frozen; null until the gyle starts.</summary>
@@ -148,9 +178,10 @@ public sealed class BookGyles
             {
                 GyleRow gyle = await RowAsync(context, gyleId, cancellation);
                 List<ActionRow> rows = await context.Actions.AsNoTracking()
-                    .Where(a => a.PortionId == context.Portions.Where(p => p.GyleId == gyleId).Min(p => p.Id))
+                    .Where(a => context.Portions.Any(p => p.GyleId == gyleId && p.Id == a.PortionId))
                     .OrderBy(a => a.AtTicks).ThenBy(a => a.Id).ToListAsync(cancellation);
-                (GyleStatus status, DateOnly? packaged) = follow(gyle.Status, rows.ConvertAll(row => BookReadings.Show(row).Entry));
+                List<PortionRow> portions = await context.Portions.AsNoTracking().Where(p => p.GyleId == gyleId).OrderBy(p => p.Id).ToListAsync(cancellation);
+                (GyleStatus status, DateOnly? packaged) = follow(gyle.Status, rows.ConvertAll(row => BookReadings.Show(row).Entry with { Portion = portions.Find(portion => portion.Id == row.PortionId && portion != portions[0])?.Name }));
                 if (status == gyle.Status)
                 {
                     return false;

@@ -51,26 +51,24 @@ public sealed class BookReadings
             cancellation);
     }
 
-    /// <summary>Readings of a portion in the order they were taken, corrected ones included.</summary>
-    public async Task<List<Logged<GyleReading>>> ListAsync(
-        long portionId, DateTimeOffset? since = null, CancellationToken cancellation = default)
+    /// <summary>Readings of portions in the order they were taken, corrected ones included.</summary>
+    public async Task<List<Logged<GyleReading>>> ListAsync(IReadOnlyCollection<long> portionIds, CancellationToken cancellation = default)
     {
-        DateTimeOffset from = since ?? DateTimeOffset.MinValue;
         List<ReadingRow> rows = await _access.ReadAsync(
             context => context.Readings
-                .Where(r => r.PortionId == portionId && r.AtTicks >= from)
+                .Where(r => portionIds.Contains(r.PortionId))
                 .OrderBy(r => r.AtTicks).ThenBy(r => r.Id)
                 .ToListAsync(cancellation),
             cancellation);
         return rows.ConvertAll(Show);
     }
 
-    /// <summary>Actions on a portion in the order they were done, corrected ones included.</summary>
-    public async Task<List<Logged<BrewAction>>> ActionsAsync(long portionId, CancellationToken cancellation = default)
+    /// <summary>Actions on portions in the order they were done, corrected ones included.</summary>
+    public async Task<List<Logged<BrewAction>>> ActionsAsync(IReadOnlyCollection<long> portionIds, CancellationToken cancellation = default)
     {
         List<ActionRow> rows = await _access.ReadAsync(
             context => context.Actions
-                .Where(a => a.PortionId == portionId)
+                .Where(a => portionIds.Contains(a.PortionId))
                 .OrderBy(a => a.AtTicks).ThenBy(a => a.Id)
                 .ToListAsync(cancellation),
             cancellation);

@@ -63,6 +63,10 @@ public class PurgingTests
     public void Known_oxygen_for_the_beer(double millilitres, double share, double litres, double micrograms, double half) =>
         Near.Equal(micrograms, Purging.MicrogramsPerLitre(millilitres, share, litres), half);
 
+    /// <summary>Total package oxygen is what is dissolved and what lies above it: TPO = (V_hs·O₂ + V_beer·O₂)/V, brewers' conference, 2015.</summary>
+    [Fact]
+    public void In_all_of_a_package() => Near.Equal(183 + 137, Purging.TotalMicrogramsPerLitre(183, 19600, 100e-6, 19), 0.5);
+
     [Fact]
     public void Limits_and_nonsense()
     {

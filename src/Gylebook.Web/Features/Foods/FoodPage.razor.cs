@@ -12,7 +12,6 @@ using Gylebook.Science.Quantities;
 using Gylebook.Store;
 using Gylebook.Web.Features.Larders;
 using Gylebook.Web.Features.Kits;
-using Gylebook.Web.Features.Recipes.Showing;
 using Microsoft.AspNetCore.Components;
 
 namespace Gylebook.Web.Features.Foods;
@@ -81,7 +80,7 @@ public sealed partial class FoodPage
             MadeUpFood made = FoodMakeups.From(row);
             _findings = made.Findings;
             _food = new ShownFood(
-                row.Id, IngredientSearch.KindOf(row), row.Name, row.Family, row.Composition, made.Makeup, row.Allergens, null, row.Provenance.Source, row.Provenance.Status, false);
+                row.Id, row.Kind, row.Name, row.Family, row.Composition, made.Makeup, row.Allergens, null, row.Provenance.Source, row.Provenance.Status, false);
         }
     }
 

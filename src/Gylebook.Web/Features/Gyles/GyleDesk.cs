@@ -2,6 +2,7 @@ using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Days;
 using Gylebook.Gyles.Plans;
+using Gylebook.Gyles.Portions;
 using Gylebook.Gyles.Vessels;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
@@ -10,7 +11,6 @@ using Gylebook.Recipes.Liquors;
 using Gylebook.Recipes.Readings;
 using Gylebook.Science.Quantities;
 using Gylebook.Store;
-using Gylebook.Web.Features.Gyles.Cellar;
 using Gylebook.Web.Features.Kits;
 using Gylebook.Web.Features.Larders;
 
@@ -74,6 +74,7 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
         }
 
         await book.Gyles.StartAsync(id, version => GylePlanFile.Write(PlanOf(version.Document) with { RecipeVersion = version.Number }), cancellation);
+        await book.Gyles.DivideAsync(id, [.. (gyle.Recipe?.Portions ?? []).Select(portion => (portion.Name, portion.Share.Value.Ratio))], "cast", cancellation);
         return (await book.Gyles.FindAsync(id, cancellation), findings);
 
         // Somebody may have typed in another tab meanwhile.
@@ -105,9 +106,18 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
             return null;
         }
 
-        List<Logged<GyleReading>> readings = await book.Readings.ListAsync(whole.Id, cancellation: cancellation);
-        List<Logged<BrewAction>> actions = await book.Readings.ActionsAsync(whole.Id, cancellation);
-        return new OpenGyle(line, plan, new GyleLog(plan.Steps, actions.ConvertAll(action => action.Entry), readings.ConvertAll(reading => reading.Entry)));
+        long[] portions = [.. line.Portions.Select(portion => portion.Id)];
+        List<Logged<GyleReading>> readings = await book.Readings.ListAsync(portions, cancellation);
+        List<Logged<BrewAction>> actions = await book.Readings.ActionsAsync(portions, cancellation);
+        return new OpenGyle(line, plan, new GyleLog(plan.Steps, actions.ConvertAll(action => action.Entry with { Portion = NameOf(action.PortionId) }), readings.ConvertAll(reading => Named(reading))));
+
+        string? NameOf(long portion) => portion == whole.Id ? null : line.Portions.First(one => one.Id == portion).Name;
+
+        // Readings that were taken before portions had logs of their own say what they are of in their text alone.
+        GyleReading Named(Logged<GyleReading> reading) => reading.Entry with
+        {
+            Portion = NameOf(reading.PortionId) ?? (reading.Entry.Typed is { } typed && typed.Contains("\"portion\"", StringComparison.Ordinal) ? ReadingsFile.ReadEntry(typed).Reading?.Portion : null),
+        };
     }
 
     /// <summary>Puts readings into a gyle's log.</summary>
@@ -119,24 +129,13 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
     }
 
     /// <summary>Puts readings that have a number and a time already into a gyle's log; one that is there is passed over.</summary>
-    public Task<int> KeepAsync(OpenGyle gyle, IReadOnlyCollection<GyleReading> readings, CancellationToken cancellation = default)
-    {
-        ArgumentNullException.ThrowIfNull(gyle);
-        return book.Readings.AddAsync(gyle.Whole, readings, cancellation);
-    }
-
-    /// <summary>Takes a table of readings into a portion, as what a device of that name said.</summary>
-    public Task<TableReport> TakeTableAsync(GylePortion into, string name, string text, CancellationToken cancellation = default)
-    {
-        ArgumentNullException.ThrowIfNull(into);
-        return TableIntake.TakeAsync(book, into.Id, name, text, clock, cancellation);
-    }
+    public Task<int> KeepAsync(OpenGyle gyle, IReadOnlyCollection<GyleReading> readings, CancellationToken cancellation = default) =>
+        AddAsync(gyle, readings.GroupBy(reading => reading.Portion), (log, own) => book.Readings.AddAsync(log, own, cancellation), cancellation);
 
     /// <summary>Puts actions into a gyle's log.</summary>
     public async Task<int> DoAsync(OpenGyle gyle, IReadOnlyCollection<BrewAction> actions, CancellationToken cancellation = default)
     {
-        ArgumentNullException.ThrowIfNull(gyle);
-        int added = await book.Readings.AddAsync(gyle.Whole, actions, cancellation);
+        int added = await AddAsync(gyle, actions.GroupBy(action => action.Portion), (log, own) => book.Readings.AddAsync(log, own, cancellation), cancellation);
 
         // Also where all were in the book already: a start that was cut short is made up for by whoever sends them again.
         if (actions.Any(GyleProgress.MayMove))
@@ -149,7 +148,7 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
         (GyleStatus Status, DateOnly? Packaged) Follow(GyleStatus status, IReadOnlyList<BrewAction> log)
         {
             GyleLog now = new(gyle.Plan.Steps, log, []);
-            return (GyleProgress.Of(status, now), GyleInputs.Of(gyle.Plan)?.Recipe is { } recipe ? PackagedOn(recipe, now.Pitched ?? gyle.Start) : null);
+            return (GyleProgress.Of(status, now, Division.Of(gyle.Plan, now)), GyleInputs.Of(gyle.Plan)?.Recipe is { } recipe ? PackagedOn(recipe, now.Pitched ?? gyle.Start) : null);
         }
     }
 
@@ -162,6 +161,7 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
             At = at,
             EntryId = entry,
             Stage = ReadingsFile.Word(taken.At),
+            Portion = taken.Portion,
             Instrument = taken.Instrument,
             Gravity = taken.Gravity?.Value,
             Volume = taken.Volume?.Value,
@@ -187,6 +187,30 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
             What = said.What.Length > 0 ? said.What : $"{item.Amount} {item.What}",
             Mass = item.Kilograms is { } kilograms ? Mass.FromKilograms(kilograms) : null,
         };
+    }
+
+    private async Task<int> AddAsync<T>(OpenGyle gyle, IEnumerable<IGrouping<string?, T>> byPortion, Func<long, T[], Task<int>> add, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(gyle);
+        int added = 0;
+        foreach (IGrouping<string?, T> own in byPortion)
+        {
+            added += await add(await LogOfAsync(gyle, own.Key, cancellation), [.. own]);
+        }
+
+        return added;
+    }
+
+    /// <summary>The log of a portion in the book, made where it has none yet; that of the whole for a portion there is not.</summary>
+    private async Task<long> LogOfAsync(OpenGyle gyle, string? portion, CancellationToken cancellation)
+    {
+        if (gyle.Division.Find(portion) is not { } known || gyle.OwnLogOf(portion) is not null)
+        {
+            return gyle.OwnLogOf(portion) ?? gyle.Whole;
+        }
+
+        await book.Gyles.DivideAsync(gyle.Line.Id, [(known.Name, known.Share)], "cast", cancellation);
+        return (await book.Gyles.FindAsync(gyle.Line.Id, cancellation))!.Portions.Skip(1).First(one => one.Name == portion).Id;
     }
 
     private static Finding Gone { get; } = new("gyle.gone", Severity.Error, "gyle", "there is no such recipe in the book, or the planned gyle has started already");

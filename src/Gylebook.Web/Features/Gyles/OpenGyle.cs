@@ -3,6 +3,7 @@ using Gylebook.Gyles;
 using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Cellar;
 using Gylebook.Gyles.Plans;
+using Gylebook.Gyles.Portions;
 using Gylebook.Recipes.Readings;
 using Gylebook.Store;
 
@@ -17,24 +18,39 @@ public sealed record OpenGyle(GyleLine Line, GylePlan Plan, GyleLog Log)
     /// <summary>The portion that the whole brew is.</summary>
     public long Whole => Line.Portions[0].Id;
 
+    /// <summary>How it is divided over vessels.</summary>
+    public Division Division { get; } = Division.Of(Plan, Log);
+
+    /// <summary>A portion's own log in the book; null where it has none.</summary>
+    public long? OwnLogOf(string? portion) => Line.Portions.Skip(1).FirstOrDefault(one => one.Name == portion)?.Id;
+
+    /// <summary>The logs that hold for a portion: the whole's, and its own.</summary>
+    public IReadOnlyList<long> LogsOf(string? portion) => portion is null ? [.. Line.Portions.Select(one => one.Id)] : OwnLogOf(portion) is { } own ? [Whole, own] : [Whole];
+
     /// <summary>When brew day began.</summary>
     public DateTimeOffset Start => Line.Started ?? Plan.Frozen;
 
     /// <summary>When yeast was pitched; null while it was not.</summary>
     public DateTimeOffset? Pitched => Log.Pitched;
 
-    /// <summary>When the beer was packaged; null while it was not.</summary>
-    public DateTimeOffset? Packaged => Log.Actions.FirstOrDefault(action => action.Kind == ActionKind.Packaged)?.At;
+    /// <summary>When the beer was packaged, or the first of its portions; null while it was not.</summary>
+    public DateTimeOffset? Packaged => PackagedOf(null);
+
+    /// <summary>When a portion was packaged; null while it was not.</summary>
+    public DateTimeOffset? PackagedOf(string? portion) => Log.ActionsOf(portion).FirstOrDefault(action => action.Kind == ActionKind.Packaged)?.At;
+
+    /// <summary>What it really became of; null where this program can no longer read the files of the plan.</summary>
+    public GyleInputs? Inputs => AsBrewed.Of(Plan, Log);
 
     /// <summary>What was read and may be held against the whole brew, as it was typed.</summary>
     public IReadOnlyList<TakenReading> Taken => SettledReadings.Of(Log);
 
     /// <summary>The forecast of today's engine with all that was read; null where this program can no longer read the files of the plan.</summary>
-    public BrewForecast? Live() => GyleInputs.Of(Plan)?.Forecast(Plan.Seed, Taken);
+    public BrewForecast? Live() => Inputs?.Forecast(Plan.Seed, Taken);
 
     /// <summary>The same, where a fermentation was told already: its own forecast is the live one until something settled was read since the pitch.</summary>
     public BrewForecast? Live(Fermentation? told) => told is not null && Taken.SequenceEqual(SettledReadings.BeforePitch(Log)) ? told.Before : Live();
 
-    /// <summary>The same once something was read; null before, when nothing has moved.</summary>
-    public BrewForecast? Moved() => Taken.Count > 0 ? Live() : null;
+    /// <summary>The same once something was read or changed; null before, when nothing has moved.</summary>
+    public BrewForecast? Moved() => Taken.Count > 0 || Log.Actions.Any(action => action.Kind is ActionKind.Given or ActionKind.Divided) ? Live() : null;
 }

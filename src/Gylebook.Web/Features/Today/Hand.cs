@@ -6,6 +6,7 @@ using Gylebook.Gyles.Days;
 using Gylebook.Gyles.Shopping;
 using Gylebook.Store;
 using Gylebook.Web.Features.Gyles;
+using Gylebook.Web.Features.Gyles.Cellar;
 using Gylebook.Web.Reading;
 
 namespace Gylebook.Web.Features.Today;
@@ -43,21 +44,36 @@ public sealed record Hand(DateTimeOffset At, string When, string Title, string S
         List<Hand> hands = [];
         foreach (GyleLine gyle in gyles)
         {
-            Hand? hand = gyle.Status switch
-            {
-                GyleStatus.Planned => await PlannedAsync(gyle, desk, clock),
-                GyleStatus.Brewing => await desk.OpenAsync(gyle.Id) is { } open ? Brewing(open, clock) : null,
-                GyleStatus.Packaged => await desk.OpenAsync(gyle.Id) is { } open ? Packaged(open, clock) : null,
-                GyleStatus.Fermenting => await desk.OpenAsync(gyle.Id) is { } open ? Fermenting(open, clock) : null,
-                _ => null,
-            };
-            if (hand is not null)
-            {
-                hands.Add(hand with { IsDemo = gyle.IsDemo });
-            }
+            hands.AddRange((await OfAsync(gyle, desk, clock)).OfType<Hand>().Select(hand => hand with { IsDemo = gyle.IsDemo }));
         }
 
         return [.. hands.OrderByDescending(hand => hand.IsNow).ThenBy(hand => hand.At)];
+    }
+
+    private static async Task<IReadOnlyList<Hand?>> OfAsync(GyleLine gyle, GyleDesk desk, TimeProvider clock)
+    {
+        if (gyle.Status == GyleStatus.Planned)
+        {
+            return [await PlannedAsync(gyle, desk, clock)];
+        }
+
+        if (gyle.Status is not (GyleStatus.Brewing or GyleStatus.Fermenting or GyleStatus.Packaged) || await desk.OpenAsync(gyle.Id) is not { } open)
+        {
+            return [];
+        }
+
+        if (gyle.Status == GyleStatus.Brewing)
+        {
+            return [Brewing(open, clock)];
+        }
+
+        List<Hand?> hands = [];
+        foreach (string? portion in open.Division.Names)
+        {
+            hands.Add(open.PackagedOf(portion) is { } packaged ? Packaged(open, portion, packaged, clock) : await FermentingAsync(open, portion, desk, clock));
+        }
+
+        return hands;
     }
 
     private static Hand Brewing(OpenGyle gyle, TimeProvider clock)
@@ -70,36 +86,40 @@ public sealed record Hand(DateTimeOffset At, string When, string Title, string S
     }
 
     /// <summary>The next of its days; the last of them when all are past, for a beer waits until somebody packages it.</summary>
-    private static Hand? Fermenting(OpenGyle gyle, TimeProvider clock)
+    private static async Task<Hand?> FermentingAsync(OpenGyle gyle, string? portion, GyleDesk desk, TimeProvider clock)
     {
         DateTimeOffset now = clock.GetUtcNow();
-        if (gyle.Pitched is { } pitched && (now - pitched).TotalDays >= LookAfter
-            && CellarSeries.Of([], gyle.Log.Readings, new CellarSpan(pitched, null), now) is var series && Stillness.Of(series.Points).FirstOrDefault() is var read)
+        string name = NameOf(gyle, portion), url = PageUrls.Fermenter(gyle.Line.Id, portion);
+        if (gyle.Pitched is { } pitched && (now - pitched).TotalDays >= LookAfter)
         {
+            CellarSeries series = await new CellarDesk(desk, clock).SeriesAsync(gyle, portion, pitched, now);
+            Stillness? read = Stillness.Of(series.Points).FirstOrDefault();
             if (read is { IsStill: true })
             {
-                return new(now, "Today", $"{gyle.Line.Name}: it stands still", Invariant($"At {read.Last:0.000} for {read.Days:0} days. Whether that is its end stands on its page."), "Finished?", PageUrls.Fermenter(gyle.Line.Id));
+                return new(now, "Today", $"{name}: it stands still", Invariant($"At {read.Last:0.000} for {read.Days:0} days. Whether that is its end stands on its page."), "Finished?", url);
             }
 
             if (read is null || (now - read.At).TotalDays >= LookEvery)
             {
-                return new(now, "Today", $"{gyle.Line.Name}: read the gravity", read is null ? "Nobody has looked since the pitch." : Invariant($"It was {read.Last:0.000} {(now - read.At).TotalDays:0} days ago."), "Put it down", PageUrls.Fermenter(gyle.Line.Id));
+                return new(now, "Today", $"{name}: read the gravity", read is null ? "Nobody has looked since the pitch." : Invariant($"It was {read.Last:0.000} {(now - read.At).TotalDays:0} days ago."), "Put it down", url);
             }
         }
 
         DateTimeOffset midnight = clock.GetLocalNow().Subtract(clock.GetLocalNow().TimeOfDay);
-        GyleDay[] days = [.. GyleDays.Of(gyle.Plan, gyle.Start, gyle.Pitched).Where(day => day.AfterPitch is not null)];
+        GyleDay[] days = [.. GyleDays.Of(gyle.Plan, gyle.Start, gyle.Pitched, portion).Where(day => day.AfterPitch is not null)];
         return (days.FirstOrDefault(day => day.At >= midnight) ?? days.LastOrDefault()) is not { } next ? null
-            : new(next.At, Words(next.At, clock), $"{gyle.Line.Name}: {Gylebook.Forecast.Words.WithinSentence(next.Title)}", next.Items.Count > 0 ? next.Sentence : "By the plan; the gravity has the last word.", "Open it", PageUrls.Fermenter(gyle.Line.Id));
+            : new(next.At, Words(next.At, clock), $"{name}: {Gylebook.Forecast.Words.WithinSentence(next.Title)}", next.Items.Count > 0 ? next.Sentence : "By the plan; the gravity has the last word.", "Open it", url);
     }
 
     /// <summary>Bottles want a look after a week and are ready after two: common practice, no source. Later they want none.</summary>
-    private static Hand? Packaged(OpenGyle gyle, TimeProvider clock)
+    private static Hand? Packaged(OpenGyle gyle, string? portion, DateTimeOffset packaged, TimeProvider clock)
     {
-        DateTimeOffset ready = (gyle.Packaged ?? gyle.Start).AddDays(ReadyAfter);
+        DateTimeOffset ready = packaged.AddDays(ReadyAfter);
         return ready < clock.GetUtcNow().AddDays(-ReadyAfter) ? null
-            : new(ready, Words(ready, clock), $"{gyle.Line.Name}: ready to taste", "Open one cold, over the sink. Glass that gushes is moved to the cold with eye protection on.", "In the glass", PageUrls.Glass(gyle.Line.Id));
+            : new(ready, Words(ready, clock), $"{NameOf(gyle, portion)}: ready to taste", "Open one cold, over the sink. Glass that gushes is moved to the cold with eye protection on.", "In the glass", PageUrls.Glass(gyle.Line.Id));
     }
+
+    private static string NameOf(OpenGyle gyle, string? portion) => portion is null ? gyle.Line.Name : $"{gyle.Line.Name}, {portion}";
 
     private const double ReadyAfter = 14;
 

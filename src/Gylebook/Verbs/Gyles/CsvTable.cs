@@ -34,7 +34,7 @@ internal static class CsvTable
         }
 
         string text = await File.ReadAllTextAsync(file, Encoding.UTF8, cancellation);
-        TableReport report = await desk.TakeTableAsync(into, settings.Called ?? Path.GetFileName(file), text, cancellation);
+        TableReport report = await TableIntake.TakeAsync(desk.Book, into.Id, settings.Called ?? Path.GetFileName(file), text, TimeProvider.System, cancellation);
         Tell(report, settings.Json);
         return report.Fault is null && report.Refused.Count == 0 ? 0 : 1;
     }

@@ -13,7 +13,7 @@ namespace Gylebook.Verbs.Gyles;
 internal sealed class GyleDoVerb : GyleVerb<GyleDoVerb.Settings>
 {
     /// <summary>What it takes.</summary>
-    internal sealed class Settings : GyleSettings
+    internal sealed class Settings : PortionSettings
     {
         /// <summary>What was done.</summary>
         [CommandArgument(1, "[TEXT]")]
@@ -41,7 +41,7 @@ internal sealed class GyleDoVerb : GyleVerb<GyleDoVerb.Settings>
         public string? Undo { get; init; }
 
         /// <inheritdoc/>
-        protected override IReadOnlyList<(string Name, string Wants, string? Value)> Valued => [("--step", "a step's key", Step), ("--tick", "a key", Tick), ("--skip", "a step's key", Skip), ("--undo", "an entry's number", Undo)];
+        protected override IReadOnlyList<(string Name, string Wants, string? Value)> Valued => [("--step", "a step's key", Step), ("--tick", "a key", Tick), ("--skip", "a step's key", Skip), ("--undo", "an entry's number", Undo), .. base.Valued];
 
         /// <inheritdoc/>
         public override ValidationResult Validate() =>
@@ -57,8 +57,13 @@ internal sealed class GyleDoVerb : GyleVerb<GyleDoVerb.Settings>
     /// <inheritdoc/>
     protected override async Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, Settings settings, CancellationToken cancellation)
     {
+        if (settings.IsWrong(gyle, isNeeded: false))
+        {
+            return 1;
+        }
+
         DateTimeOffset now = TimeProvider.System.GetUtcNow();
-        BrewAction said = new() { At = now, EntryId = Guid.CreateVersion7(now), What = settings.Text?.Trim() ?? "" };
+        BrewAction said = new() { At = now, EntryId = Guid.CreateVersion7(now), What = settings.Text?.Trim() ?? "", Portion = settings.Portion };
         if (Meant(gyle, settings, said, out string fault) is not { } action)
         {
             Console.Error.WriteLine(CommandLine.OneLine(fault));

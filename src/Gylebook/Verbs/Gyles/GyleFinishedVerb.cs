@@ -11,27 +11,45 @@ namespace Gylebook.Verbs.Gyles;
 internal sealed class GyleFinishedVerb : GyleVerb<GyleFinishedVerb.Settings>
 {
     /// <summary>What it takes.</summary>
-    internal sealed class Settings : GyleSettings;
+    internal sealed class Settings : PortionSettings;
 
     /// <inheritdoc/>
-    protected override Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, Settings settings, CancellationToken cancellation) => TellAsync(desk, gyle, settings.Json, cancellation);
+    protected override async Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, Settings settings, CancellationToken cancellation) =>
+        settings.IsWrong(gyle, isNeeded: false) ? 1 : await TellAsync(desk, gyle, settings.Portion, settings.Json, cancellation);
 
-    /// <summary>Tells it.</summary>
-    internal static async Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, bool json, CancellationToken cancellation)
+    /// <summary>Tells it: of a portion, or of each in turn.</summary>
+    internal static async Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, string? portion, bool json, CancellationToken cancellation)
     {
-        if (await new CellarDesk(desk, TimeProvider.System).OpenAsync(gyle, cancellation: cancellation) is not { } of)
+        List<Fermentation> told = [];
+        foreach (string? one in portion is null ? gyle.Division.Names : [portion])
         {
-            Console.Error.WriteLine(CommandLine.OneLine(gyle.Pitched is null ? $"\"{gyle.Line.Name}\" was not pitched yet: gylebook gyle do \"{gyle.Line.Name}\" --step pitch says so." : "This program can no longer read the files of the plan."));
-            return 1;
+            if (await new CellarDesk(desk, TimeProvider.System).OpenAsync(gyle, one, cancellation) is not { } of)
+            {
+                Console.Error.WriteLine(CommandLine.OneLine(gyle.Pitched is null ? $"\"{gyle.Line.Name}\" was not pitched yet: gylebook gyle do \"{gyle.Line.Name}\" --step pitch says so." : "This program can no longer read the files of the plan."));
+                return 1;
+            }
+
+            told.Add(of);
         }
 
         if (json)
         {
-            Console.WriteLine(JsonPen.Write(pen => Write(pen, of)));
+            Console.WriteLine(JsonPen.Write(pen => Write(pen, told)));
             return 0;
         }
 
-        Console.WriteLine(of.Finished.Heading);
+        foreach (Fermentation of in told)
+        {
+            Tell(of);
+        }
+
+        Console.WriteLine("Carbon dioxide pools low in a closed room: air it, and never put your head into a fermenter.");
+        return 0;
+    }
+
+    private static void Tell(Fermentation of)
+    {
+        Console.WriteLine(of.Portion.Name is { } portion ? $"{portion}: {of.Finished.Heading}" : of.Finished.Heading);
         Console.WriteLine(of.Finished.Because);
         foreach (FinishedReason reason in of.Finished.Reasons)
         {
@@ -47,13 +65,23 @@ internal sealed class GyleFinishedVerb : GyleVerb<GyleFinishedVerb.Settings>
         {
             Console.WriteLine($"{(task.At is { } at ? Day(at) : "now")}: {task.What}{(task.Why is { } why ? $" {why}" : "")}{string.Concat(task.Cautions.Select(caution => $" {caution}"))}");
         }
+    }
 
-        Console.WriteLine("Carbon dioxide pools low in a closed room: air it, and never put your head into a fermenter.");
-        return 0;
+    /// <summary>One alone as it is; several as a list.</summary>
+    private static void Write(JsonPen pen, List<Fermentation> told)
+    {
+        if (told is [var one])
+        {
+            Write(pen, one);
+            return;
+        }
+
+        pen.List("portions", told, of => Write(pen, of));
     }
 
     private static void Write(JsonPen pen, Fermentation of)
     {
+        pen.Text("portion", of.Portion.Name);
         pen.Text("verdict", char.ToLowerInvariant(of.Finished.Verdict.ToString()[0]) + of.Finished.Verdict.ToString()[1..]);
         pen.Text("because", of.Finished.Because);
         pen.List("reasons", of.Finished.Reasons, reason =>

@@ -12,11 +12,11 @@ using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs.Gyles;
 
-/// <summary>gylebook gyle package GYLE [--in KINDS] [--volumes V] [--prime NAME] [--sugar MASS] [--warmest T] [--store T] [--weakest P] [--done] [--book FILE] [--json]</summary>
+/// <summary>gylebook gyle package GYLE [--in KINDS] [--volumes V] [--prime NAME] [--sugar MASS] [--warmest T] [--store T] [--weakest P] [--portion NAME] [--done] [--book FILE] [--json]</summary>
 internal sealed class GylePackageVerb : GyleVerb<GylePackageVerb.Settings>
 {
     /// <summary>What it takes.</summary>
-    internal sealed class Settings : GyleSettings
+    internal sealed class Settings : PortionSettings
     {
         /// <summary>Into what.</summary>
         [CommandOption("--in <KINDS>")]
@@ -62,15 +62,20 @@ internal sealed class GylePackageVerb : GyleVerb<GylePackageVerb.Settings>
         protected override IReadOnlyList<(string Name, string Wants, string? Value)> Valued =>
         [
             ("--in", "packages", In), ("--volumes", "a number", Volumes), ("--prime", "a name", Prime), ("--sugar", "a mass", Sugar),
-            ("--warmest", "a temperature", Warmest), ("--store", "a temperature", Store), ("--weakest", "a pressure", Weakest),
+            ("--warmest", "a temperature", Warmest), ("--store", "a temperature", Store), ("--weakest", "a pressure", Weakest), .. base.Valued,
         ];
     }
 
     /// <inheritdoc/>
     protected override async Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, Settings settings, CancellationToken cancellation)
     {
+        if (settings.IsWrong(gyle, isNeeded: true))
+        {
+            return 1;
+        }
+
         PackageDesk packages = new(desk, new CellarDesk(desk, TimeProvider.System), TimeProvider.System);
-        if (await packages.OpenAsync(gyle, cancellation) is not { } of)
+        if (await packages.OpenAsync(gyle, settings.Portion, cancellation) is not { } of)
         {
             Console.Error.WriteLine("This program can no longer read the files of the plan.");
             return 1;
@@ -92,7 +97,7 @@ internal sealed class GylePackageVerb : GyleVerb<GylePackageVerb.Settings>
         Tell(settings, plan, asked!);
         if (settings.Done && !plan.IsRefused)
         {
-            await packages.PackagedAsync(gyle, plan, asked!, cancellation);
+            await packages.PackagedAsync(of, plan, asked!, cancellation);
         }
 
         return plan.IsRefused ? 1 : 0;

@@ -19,7 +19,7 @@ namespace Gylebook.Verbs.Gyles;
 internal sealed class GyleReadVerb : GyleVerb<GyleReadVerb.Settings>
 {
     /// <summary>What it takes.</summary>
-    internal sealed class Settings : GyleSettings
+    internal sealed class Settings : PortionSettings
     {
         /// <summary>Where.</summary>
         [CommandArgument(1, "<PLACE>")]
@@ -66,11 +66,6 @@ internal sealed class GyleReadVerb : GyleVerb<GyleReadVerb.Settings>
         [Description("settled, filtered or \"as drawn\".")]
         public string? Sample { get; init; }
 
-        /// <summary>The portion.</summary>
-        [CommandOption("--portion <NAME>")]
-        [Description("Which portion, where the cast was divided.")]
-        public string? Portion { get; init; }
-
         /// <summary>Whether it was checked.</summary>
         [CommandOption("--checked")]
         [Description("The instrument was checked: in water, in buffers, with a scale.")]
@@ -90,7 +85,7 @@ internal sealed class GyleReadVerb : GyleVerb<GyleReadVerb.Settings>
         protected override IReadOnlyList<(string Name, string Wants, string? Value)> Valued =>
         [
             ("--gravity", "a gravity", Gravity), ("--volume", "a volume", Volume), ("--ph", "a pH", Ph), ("--temperature", "a temperature", Temperature),
-            ("--instrument", "a name", Instrument), ("--csv", "a file", Csv), ("--called", "a name", Called), ("--sample", "a word", Sample), ("--portion", "a name", Portion),
+            ("--instrument", "a name", Instrument), ("--csv", "a file", Csv), ("--called", "a name", Called), ("--sample", "a word", Sample), .. base.Valued,
         ];
 
         /// <inheritdoc/>
@@ -166,13 +161,13 @@ internal sealed class GyleReadVerb : GyleVerb<GyleReadVerb.Settings>
     private static async Task<int> ForcedAsync(GyleDesk desk, OpenGyle gyle, Settings settings, CancellationToken cancellation)
     {
         IReadOnlyList<Finding> findings = await new CellarDesk(desk, TimeProvider.System).ReadAsync(
-            gyle, new TypedFermentReading { Gravity = settings.Gravity ?? "", Temperature = settings.Temperature ?? "", IsDegassed = settings.Degassed, IsForced = true }, cancellation);
+            gyle, new TypedFermentReading { Gravity = settings.Gravity ?? "", Temperature = settings.Temperature ?? "", IsDegassed = settings.Degassed, IsForced = true, Portion = settings.Portion }, cancellation);
         if (findings.Any(finding => finding.Severity == Severity.Error))
         {
             return FindingLines.Tell([.. findings], settings.Json);
         }
 
-        return await desk.OpenAsync(gyle.Line.Id, cancellation) is { } now ? await GyleFinishedVerb.TellAsync(desk, now, settings.Json, cancellation) : 1;
+        return await desk.OpenAsync(gyle.Line.Id, cancellation) is { } now ? await GyleFinishedVerb.TellAsync(desk, now, settings.Portion, settings.Json, cancellation) : 1;
     }
 
     private static int Tell(BrewForecast live, bool json)

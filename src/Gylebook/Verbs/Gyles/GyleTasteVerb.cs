@@ -14,7 +14,7 @@ namespace Gylebook.Verbs.Gyles;
 internal sealed class GyleTasteVerb : GyleVerb<GyleTasteVerb.Settings>
 {
     /// <summary>What it takes.</summary>
-    internal sealed class Settings : GyleSettings
+    internal sealed class Settings : PortionSettings
     {
         /// <summary>The taster.</summary>
         [CommandOption("--by <NAME>")]
@@ -54,7 +54,7 @@ internal sealed class GyleTasteVerb : GyleVerb<GyleTasteVerb.Settings>
         /// <inheritdoc/>
         protected override IReadOnlyList<(string Name, string Wants, string? Value)> Valued =>
         [
-            ("--by", "a name", By), ("--mark", "marks", Mark), ("--note", "a text", Note), ("--test", "a test", Test), ("--tasters", "a number", Tasters), ("--right", "a number", Right), ("--about", "a text", About),
+            ("--by", "a name", By), ("--mark", "marks", Mark), ("--note", "a text", Note), ("--test", "a test", Test), ("--tasters", "a number", Tasters), ("--right", "a number", Right), ("--about", "a text", About), .. base.Valued,
         ];
 
         /// <inheritdoc/>
@@ -93,15 +93,20 @@ internal sealed class GyleTasteVerb : GyleVerb<GyleTasteVerb.Settings>
     /// <inheritdoc/>
     protected override async Task<int> TellAsync(GyleDesk desk, OpenGyle gyle, Settings settings, CancellationToken cancellation)
     {
+        if (settings.IsWrong(gyle, isNeeded: settings.By is not null))
+        {
+            return 1;
+        }
+
         GlassDesk glass = new(desk, TimeProvider.System);
         if (settings.Asked() is not { } asked)
         {
-            await glass.TasteAsync(gyle, new Tasted(settings.By!.Trim(), settings.Marks() ?? [], settings.Note?.Trim() ?? ""), cancellation);
+            await glass.TasteAsync(gyle, settings.Portion, new Tasted(settings.By!.Trim(), settings.Marks() ?? [], settings.Note?.Trim() ?? ""), cancellation);
             Console.WriteLine(settings.Json ? JsonPen.Write(pen => pen.Text("taster", settings.By)) : "Written into the log.");
             return 0;
         }
 
-        await glass.CompareAsync(gyle, asked, cancellation);
+        await glass.CompareAsync(gyle, settings.Portion, asked, cancellation);
         string[] sentences = [.. ComparisonWords.Of(asked)];
         if (settings.Json)
         {

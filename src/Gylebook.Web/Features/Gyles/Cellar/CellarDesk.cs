@@ -1,10 +1,12 @@
 using System.Text.Json.Nodes;
 using Gylebook.Gyles;
 using Gylebook.Gyles.Cellar;
-using Gylebook.Gyles.Plans;
+using Gylebook.Gyles.Portions;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes.Readings;
+using Gylebook.Web.Features.Larders;
 
 namespace Gylebook.Web.Features.Gyles.Cellar;
 
@@ -26,15 +28,26 @@ public sealed class CellarDesk(GyleDesk desk, TimeProvider clock)
         }
 
         DateTimeOffset now = clock.GetUtcNow();
-        GyleReading[] own = [.. gyle.Log.Readings.Where(reading => portion is null || SettledReadings.PortionOf(reading) is not { } of || of == portion)];
-        CellarSeries series = CellarSeries.Of(await desk.Book.Sensors.SentAsync([gyle.Whole], cancellation), own, new CellarSpan(pitched, gyle.Packaged), now);
+        CellarSeries series = await SeriesAsync(gyle, portion, pitched, now, cancellation);
         return await Task.Run(
             () =>
             {
-                return GyleInputs.Of(gyle.Plan)?.Forecast(gyle.Plan.Seed, SettledReadings.BeforePitch(gyle.Log)) is { } forecast
-                    ? Fermentation.Of(gyle.Plan, gyle.Log, forecast, series, pitched, now) : null;
+                return gyle.Inputs?.Forecast(gyle.Plan.Seed, SettledReadings.BeforePitch(gyle.Log)) is { } forecast
+                    ? Fermentation.Of(gyle.Plan, gyle.Log, forecast, series, pitched, now, portion) : null;
             },
             cancellation);
+    }
+
+    /// <summary>All that was read of a portion since the pitch, by hand and by devices.</summary>
+    /// <param name="gyle">The gyle.</param>
+    /// <param name="portion">Which portion; null for the whole.</param>
+    /// <param name="pitched">When yeast was pitched.</param>
+    /// <param name="now">The time.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    public async Task<CellarSeries> SeriesAsync(OpenGyle gyle, string? portion, DateTimeOffset pitched, DateTimeOffset now, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(gyle);
+        return CellarSeries.Of(await desk.Book.Sensors.SentAsync(gyle.LogsOf(portion), cancellation), [.. gyle.Log.ReadingsOf(portion)], new CellarSpan(pitched, gyle.PackagedOf(portion)), now);
     }
 
     /// <summary>Puts a reading of the fermentation into the log.</summary>
@@ -63,12 +76,66 @@ public sealed class CellarDesk(GyleDesk desk, TimeProvider clock)
         return findings;
     }
 
+    /// <summary>Puts something into the fermenter that the plan did not have.</summary>
+    /// <param name="gyle">The gyle.</param>
+    /// <param name="of">What, by name: of the brewer's own larder, or of the tables.</param>
+    /// <param name="amount">How much, as typed: "500 g".</param>
+    /// <param name="portion">Into which portion; null for the whole.</param>
+    /// <param name="at">When; null for now.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    /// <returns>What is wrong with it; nothing once it is in the book.</returns>
+    public async Task<IReadOnlyList<Finding>> PutAsync(OpenGyle gyle, string of, string amount, string? portion = null, DateTimeOffset? at = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(gyle);
+        ArgumentNullException.ThrowIfNull(of);
+        ArgumentNullException.ThrowIfNull(amount);
+        DateTimeOffset now = clock.GetUtcNow();
+        Larder larder = await OwnLarder.OfAsync(desk.Book, cancellation);
+        if (NamedIngredient.Find(of.Trim(), GivenAddition.Kinds, larder, out string? nearest) is not { } named)
+        {
+            return [new Finding("given.unknown", Severity.Error, "what", $"\"{of}\"; neither larder nor tables have it{(nearest is null ? "" : $". Nearest: {nearest}")}", of, nearest)];
+        }
+
+        GivenAddition put = new(named.Kind, named.Of, amount.Trim()) { Sheet = named.Sheet is { } sheet ? LarderFile.Write(sheet) : null };
+        BrewAction action = new()
+        {
+            At = at ?? now, EntryId = Guid.CreateVersion7(now), Kind = ActionKind.Given, Stage = "ferment", Portion = portion, What = $"{put.Amount} {named.Name}", Detail = put.Write(),
+        };
+        IReadOnlyList<Finding> wrong = gyle.Pitched is not { } pitched || action.At < pitched ? [new Finding("given.early", Severity.Error, "when", "the yeast was not in yet then: change the recipe instead")]
+            : action.At > now.AddMinutes(5) ? [new Finding("given.late", Severity.Error, "when", "it is not that late yet")]
+            : AsBrewed.Wrong(gyle.Plan, gyle.Log, action);
+        if (wrong.Count == 0)
+        {
+            await desk.DoAsync(gyle, [action], cancellation);
+        }
+
+        return wrong;
+    }
+
+    /// <summary>Shares the beer out over vessels: from now on each portion has readings, actions and packages of its own.</summary>
+    /// <returns>Why it cannot be divided so; null once it is.</returns>
+    public async Task<string?> DivideAsync(OpenGyle gyle, IReadOnlyList<DividedPortion> portions, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(gyle);
+        ArgumentNullException.ThrowIfNull(portions);
+        if (gyle.Division.Wrong(portions, gyle.Log) is { } wrong)
+        {
+            return wrong;
+        }
+
+        await desk.Book.Gyles.DivideAsync(gyle.Line.Id, [.. portions.Select(portion => (portion.Name, portion.Share))], "ferment", cancellation);
+        DateTimeOffset now = clock.GetUtcNow();
+        string what = $"divided into {string.Join(", ", portions.Select(portion => Invariant($"{portion.Name} ({100 * portion.Share:0.#} %)")))}";
+        await desk.DoAsync(gyle, [new BrewAction { At = now, EntryId = Guid.CreateVersion7(now), Kind = ActionKind.Divided, Stage = "ferment", What = what, Detail = Division.Write(portions) }], cancellation);
+        return null;
+    }
+
     /// <summary>Says that something planned was done, or is left out.</summary>
-    public Task<int> DoneAsync(OpenGyle gyle, CellarTask task, bool isLeftOut = false, CancellationToken cancellation = default)
+    public Task<int> DoneAsync(OpenGyle gyle, CellarTask task, string? portion, bool isLeftOut = false, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(task);
         DateTimeOffset now = clock.GetUtcNow();
-        return desk.DoAsync(gyle, [new BrewAction { At = now, EntryId = Guid.CreateVersion7(now), Kind = isLeftOut ? ActionKind.Skipped : ActionKind.Done, Step = task.Day, Stage = "ferment", What = task.What }], cancellation);
+        return desk.DoAsync(gyle, [new BrewAction { At = now, EntryId = Guid.CreateVersion7(now), Kind = isLeftOut ? ActionKind.Skipped : ActionKind.Done, Step = task.Day, Stage = "ferment", Portion = portion, What = task.What }], cancellation);
     }
 
     /// <summary>Writes down something in the brewer's own words.</summary>
@@ -78,11 +145,13 @@ public sealed class CellarDesk(GyleDesk desk, TimeProvider clock)
         return desk.DoAsync(gyle, [new BrewAction { At = now, EntryId = Guid.CreateVersion7(now), Kind = ActionKind.Said, Stage = "ferment", What = what.Trim() }], cancellation);
     }
 
-    /// <summary>Takes an entry back.</summary>
+    /// <summary>Takes an entry back, in the log that has it.</summary>
     public Task<int> UndoAsync(OpenGyle gyle, Guid entry, CancellationToken cancellation = default)
     {
+        ArgumentNullException.ThrowIfNull(gyle);
+        string? portion = gyle.Log.Actions.FirstOrDefault(action => action.EntryId == entry)?.Portion ?? gyle.Log.Readings.FirstOrDefault(reading => reading.EntryId == entry)?.Portion;
         DateTimeOffset now = clock.GetUtcNow();
-        return desk.DoAsync(gyle, [new BrewAction { At = now, EntryId = Guid.CreateVersion7(now), Kind = ActionKind.Undone, Undoes = entry, What = "" }], cancellation);
+        return desk.DoAsync(gyle, [new BrewAction { At = now, EntryId = Guid.CreateVersion7(now), Kind = ActionKind.Undone, Portion = portion, Undoes = entry, What = "" }], cancellation);
     }
 }
 

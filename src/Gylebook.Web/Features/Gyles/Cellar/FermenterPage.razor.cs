@@ -1,6 +1,8 @@
 using System.Globalization;
+using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles.Cellar;
+using Gylebook.Gyles.Portions;
 using Gylebook.Pictures;
 using Gylebook.Pictures.Courses;
 using Gylebook.Recipes;
@@ -21,7 +23,7 @@ public sealed partial class FermenterPage
     private CoursePicture? _picture;
     private MarkupString _wide, _narrow;
     private IReadOnlyList<CourseRow> _rows = [];
-    private IReadOnlyList<string> _portions = [], _notes = [];
+    private IReadOnlyList<string> _notes = [];
     private IReadOnlyList<(string Title, string Big, string Ends)> _figures = [];
     private IReadOnlyList<Finding> _problems = [];
     private string? _portion;
@@ -32,6 +34,10 @@ public sealed partial class FermenterPage
     /// <summary>Which gyle.</summary>
     [Parameter]
     public Guid Id { get; set; }
+
+    /// <summary>Which portion of it; null for the first, or the whole.</summary>
+    [SupplyParameterFromQuery]
+    public string? Portion { get; set; }
 
     /// <summary>The book.</summary>
     [Inject]
@@ -75,6 +81,7 @@ public sealed partial class FermenterPage
     private async Task LoadAsync()
     {
         OpenGyle? gyle = await Gyles.OpenAsync(Id);
+        _portion = gyle?.Division.Find(_portion ?? Portion)?.Name ?? gyle?.Division.Names[0];
         if (gyle?.Pitched is not null && !RendererInfo.IsInteractive)
         {
             // It takes a second or two, and the page that comes alive works it out.
@@ -89,7 +96,6 @@ public sealed partial class FermenterPage
             return;
         }
 
-        _portions = [.. (_live?.Stages ?? []).Where(stage => stage.Stage == Engine.State.Stage.Ferment).Select(stage => stage.Portion).Distinct()];
         string? done = of.Done is { } when && of.Finished.Verdict is not (FinishedVerdict.Finished or FinishedVerdict.Stuck) ? when.Likely <= of.Now.AddHours(12) ? "done any day now" : $"done {Day(when.Likely)}" : null;
         _picture = CourseShown.Picture(of, _gyle.Line.Name, Shown, Notes(of), done, of.Done is { } span ? $"{Day(span.Low)} to {Day(span.High)}" : null);
         (_wide, _narrow) = (new(CourseSvg.Wide(_picture)), new(CourseSvg.Narrow(_picture)));
@@ -98,7 +104,7 @@ public sealed partial class FermenterPage
         _figures = _live is null ? [] : [.. Figures(_live, of)];
     }
 
-    private async Task ChooseAsync(string portion)
+    private async Task ChooseAsync(string? portion)
     {
         _portion = portion;
         await LoadAsync();
@@ -126,14 +132,18 @@ public sealed partial class FermenterPage
 
     private async Task UndoAsync(Guid entry)
     {
-        await Cellar.UndoAsync(_gyle!, entry);
-        _said = "Taken back.";
+        _said = entry == _gyle!.Division.Entry && _gyle.Division.Kept(_gyle.Log) is { } kept ? $"Not taken back: {kept}." : "Taken back.";
+        if (_said == "Taken back.")
+        {
+            await Cellar.UndoAsync(_gyle, entry);
+        }
+
         await LoadAsync();
     }
 
     private async Task DoneAsync(CellarTask task, bool isLeftOut)
     {
-        await Cellar.DoneAsync(_gyle!, task, isLeftOut);
+        await Cellar.DoneAsync(_gyle!, task, _portion, isLeftOut);
         await LoadAsync();
     }
 
@@ -178,12 +188,13 @@ public sealed partial class FermenterPage
 
     private IEnumerable<(string, string, string)> Figures(BrewForecast live, Fermentation of)
     {
-        foreach ((string name, string title, Func<double, string> told) in new (string, string, Func<double, string>)[]
+        foreach ((string title, Band? band, Func<double, string> told) in new (string, Band?, Func<double, string>)[]
         {
-            ("packagedLitres", "Beer to package", Shown.Litres), ("alcoholByVolume", "Alcohol in the glass", Shown.Percent), ("sludgeLitres", "Beer held in sludge", Shown.Litres),
+            ("Beer to package", of.Portion.Litres(live), Shown.Litres), ("Alcohol in the glass", PortionView.Band(live, of.Portion.Alcohol), Shown.Percent),
+            ("Beer held in sludge", of.Portion.Name is null ? PortionView.Band(live, BeerReadouts.SludgeLitres) : null, Shown.Litres),
         })
         {
-            if (live.Headline.FirstOrDefault(headline => headline.Name == name)?.Band is { } band)
+            if (band is not null)
             {
                 yield return (title, told(band.Likely), $"{told(band.Low)} to {told(band.High)}");
             }

@@ -1,9 +1,8 @@
 using Gylebook.Forecast.Learning;
 using Gylebook.Forecast.Report;
 using Gylebook.Gyles;
-using Gylebook.Gyles.BrewDay;
 using Gylebook.Gyles.Packaging;
-using Gylebook.Gyles.Plans;
+using Gylebook.Gyles.Portions;
 using Gylebook.Gyles.Tasting;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Kits;
@@ -15,18 +14,29 @@ namespace Gylebook.Web.Features.Gyles.Glass;
 /// <summary>A gyle in the glass: tasted, poured, held against its plan, and what it taught.</summary>
 /// <param name="Gyle">The gyle.</param>
 /// <param name="Held">Its plan beside what was measured.</param>
-/// <param name="Tasted">What tasters said, with the entry of the log.</param>
-/// <param name="Compared">What was asked of panels, with the entry.</param>
+/// <param name="Tasted">What tasters said.</param>
+/// <param name="Compared">What was asked of panels.</param>
+/// <param name="Left">What is left of each portion that was filled.</param>
+public sealed record OpenGlass(OpenGyle Gyle, IReadOnlyList<HeldNumber> Held, IReadOnlyList<GlassEntry<Tasted>> Tasted, IReadOnlyList<GlassEntry<Compared>> Compared, IReadOnlyList<PortionLeft> Left);
+
+/// <summary>Something that was said of a beer.</summary>
+/// <param name="Entry">The entry of the log.</param>
+/// <param name="At">When.</param>
+/// <param name="Portion">Of which portion; null for the whole.</param>
+/// <param name="Age">How long it had been packaged; null where it was not yet.</param>
+/// <param name="Said">What.</param>
+/// <typeparam name="T">What sort of thing.</typeparam>
+public sealed record GlassEntry<T>(Guid Entry, DateTimeOffset At, string? Portion, TimeSpan? Age, T Said);
+
+/// <summary>Beer that was filled, and what is left of it.</summary>
+/// <param name="Portion">Of which portion; null for the whole.</param>
 /// <param name="Filled">Litres that were filled.</param>
 /// <param name="Poured">Litres that left the packages.</param>
-public sealed record OpenGlass(
-    OpenGyle Gyle, IReadOnlyList<HeldNumber> Held, IReadOnlyList<(Guid Entry, DateTimeOffset At, Tasted Said)> Tasted, IReadOnlyList<(Guid Entry, DateTimeOffset At, Compared Asked)> Compared, double Filled, double Poured)
+/// <param name="IsEmpty">Whether somebody said that nothing is left.</param>
+public sealed record PortionLeft(string? Portion, double Filled, double Poured, bool IsEmpty)
 {
     /// <summary>Litres that should be left.</summary>
-    public double Left => Math.Max(0, Filled - Poured);
-
-    /// <summary>Whether somebody said that nothing is left.</summary>
-    public bool IsEmpty => Gyle.Log.Actions.Any(action => action is { Kind: ActionKind.Poured, Item: GyleProgress.Emptied });
+    public double Litres => Math.Max(0, Filled - Poured);
 }
 
 /// <summary>Tasting, pouring and learning, as pages and terminal work with them.</summary>
@@ -40,27 +50,39 @@ public sealed class GlassDesk(GyleDesk desk, TimeProvider clock)
         ArgumentNullException.ThrowIfNull(gyle);
         BrewForecast? live = await Task.Run(gyle.Moved, cancellation);
         return new OpenGlass(
-            gyle, HeldNumber.Of(gyle.Plan, gyle.Log, live?.AfterReadings),
-            [.. Entries(gyle, ActionKind.Tasted).Select(action => (action.EntryId!.Value, action.At, Said: Tasted.Read(action.Detail))).Where(one => one.Said is not null).Select(one => (one.Value, one.At, one.Said!))],
-            [.. Entries(gyle, ActionKind.Compared).Select(action => (action.EntryId!.Value, action.At, Asked: Compared.Read(action.Detail))).Where(one => one.Asked is not null).Select(one => (one.Value, one.At, one.Asked!))],
-            Entries(gyle, ActionKind.Packaged).SelectMany(action => PackagedDetail.Read(action.Detail) ?? []).Sum(one => one.Litres),
-            Entries(gyle, ActionKind.Poured).Sum(action => action.Volume?.Litres ?? 0));
+            gyle, HeldNumber.Of(gyle.Plan, gyle.Log, live?.AfterReadings), [.. Said(gyle, ActionKind.Tasted, Tasted.Read)], [.. Said(gyle, ActionKind.Compared, Compared.Read)],
+            [.. gyle.Division.Names.Where(portion => GyleProgress.IsPackaged(gyle.Log, portion)).Select(portion => LeftOf(gyle, portion))]);
+    }
+
+    private static IEnumerable<GlassEntry<T>> Said<T>(OpenGyle gyle, ActionKind kind, Func<string?, T?> read)
+        where T : class =>
+        from action in Entries(gyle, kind)
+        let said = read(action.Detail)
+        where said is not null
+        select new GlassEntry<T>(action.EntryId!.Value, action.At, action.Portion, gyle.PackagedOf(action.Portion) is { } packaged && packaged <= action.At ? action.At - packaged : null, said);
+
+    private static PortionLeft LeftOf(OpenGyle gyle, string? portion)
+    {
+        BrewAction[] own = [.. gyle.Log.ActionsOf(portion)];
+        return new(
+            portion, own.Where(action => action.Kind == ActionKind.Packaged).SelectMany(action => PackagedDetail.Read(action.Detail) ?? []).Sum(one => one.Litres),
+            own.Where(action => action.Kind == ActionKind.Poured).Sum(action => action.Volume?.Litres ?? 0), GyleProgress.IsEmptied(gyle.Log, portion));
     }
 
     /// <summary>Writes down what a taster said.</summary>
-    public Task<int> TasteAsync(OpenGyle gyle, Tasted said, CancellationToken cancellation = default)
+    public Task<int> TasteAsync(OpenGyle gyle, string? portion, Tasted said, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(said);
-        return WriteAsync(gyle, ActionKind.Tasted, said.Notes.Length > 0 ? $"{said.Taster}: {said.Notes}" : $"{said.Taster} tasted", said.Write(), cancellation);
+        return WriteAsync(gyle, portion, ActionKind.Tasted, said.Notes.Length > 0 ? $"{said.Taster}: {said.Notes}" : $"{said.Taster} tasted", said.Write(), cancellation);
     }
 
     /// <summary>Writes down what a panel answered.</summary>
     /// <exception cref="ArgumentException">It cannot be so.</exception>
-    public Task<int> CompareAsync(OpenGyle gyle, Compared asked, CancellationToken cancellation = default)
+    public Task<int> CompareAsync(OpenGyle gyle, string? portion, Compared asked, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(asked);
         return asked.Wrong is { } wrong ? throw new ArgumentException(wrong, nameof(asked))
-            : WriteAsync(gyle, ActionKind.Compared, Invariant($"{asked.Name}: {asked.Right} of {asked.Tasters} right"), asked.Write(), cancellation);
+            : WriteAsync(gyle, portion, ActionKind.Compared, Invariant($"{asked.Name}: {asked.Right} of {asked.Tasters} right"), asked.Write(), cancellation);
     }
 
     /// <summary>What this gyle and those brewed before on the same kit teach it.</summary>
@@ -76,7 +98,7 @@ public sealed class GlassDesk(GyleDesk desk, TimeProvider clock)
         List<FinishedGyle> finished = [];
         foreach (GyleLine line in (await desk.Book.Gyles.ListAsync(cancellation)).Where(line => line.KitId == gyle.Line.KitId && (line.Id == gyle.Line.Id || line.Status >= GyleStatus.Packaged)).OrderBy(line => line.Started))
         {
-            if (await desk.OpenAsync(line.Id, cancellation) is { Taken.Count: > 0 } other && GyleInputs.Of(other.Plan) is { } inputs)
+            if (await desk.OpenAsync(line.Id, cancellation) is { Taken.Count: > 0 } other && other.Inputs is { } inputs)
             {
                 finished.Add(new FinishedGyle(inputs.Recipe, new BrewReadings { Name = line.Name, Readings = other.Taken }, inputs.Larder));
             }
@@ -105,7 +127,7 @@ public sealed class GlassDesk(GyleDesk desk, TimeProvider clock)
             }
         }
 
-        await WriteAsync(gyle, ActionKind.Taught, isTaken ? $"{figure} taken into the kit" : $"{figure} left as it was", null, cancellation);
+        await WriteAsync(gyle, null, ActionKind.Taught, isTaken ? $"{figure} taken into the kit" : $"{figure} left as it was", null, cancellation);
         return isTaken;
     }
 
@@ -122,9 +144,9 @@ public sealed class GlassDesk(GyleDesk desk, TimeProvider clock)
 
     private static IEnumerable<BrewAction> Entries(OpenGyle gyle, ActionKind kind) => gyle.Log.Actions.Where(action => action.Kind == kind && action.EntryId is not null);
 
-    private Task<int> WriteAsync(OpenGyle gyle, ActionKind kind, string what, string? detail, CancellationToken cancellation)
+    private Task<int> WriteAsync(OpenGyle gyle, string? portion, ActionKind kind, string what, string? detail, CancellationToken cancellation)
     {
         DateTimeOffset now = clock.GetUtcNow();
-        return desk.DoAsync(gyle, [new BrewAction { At = now, EntryId = Guid.CreateVersion7(now), Kind = kind, Stage = "pour", What = what, Detail = detail }], cancellation);
+        return desk.DoAsync(gyle, [new BrewAction { At = now, EntryId = Guid.CreateVersion7(now), Kind = kind, Stage = "pour", Portion = portion, What = what, Detail = detail }], cancellation);
     }
 }

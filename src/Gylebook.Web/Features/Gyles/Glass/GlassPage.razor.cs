@@ -19,8 +19,10 @@ public sealed partial class GlassPage
     private readonly List<ScaleRow> _scales = [.. Enumerable.Range(0, FirstScales).Select(_ => new ScaleRow())];
     private OpenGlass? _of;
     private KitLearning? _learning;
-    private string _taster = "", _notes = "", _test = "triangle", _tasters = "", _right = "", _about = "", _poured = "", _why = "", _kept = "";
-    private string? _tasteWrong, _panelWrong, _pouredWrong;
+    private string _taster = "", _notes = "", _test = "triangle", _tasters = "", _right = "", _about = "", _why = "", _kept = "";
+    private readonly Dictionary<string, string> _poured = [];
+    private (string? Portion, string Why)? _pouredWrong;
+    private string? _tasteWrong, _panelWrong, _portion;
     private bool _isLoaded, _isLearning;
     private int _loads;
 
@@ -77,6 +79,7 @@ public sealed partial class GlassPage
 
         _of = of;
         _isLoaded = true;
+        _portion ??= of?.Gyle.Division.Names[0];
         if (_of is { Tasted: [.., var last] } && _scales.TrueForAll(row => row.Name.Length == 0))
         {
             // The next taster marks the same scales.
@@ -91,7 +94,7 @@ public sealed partial class GlassPage
         _tasteWrong = _taster.Trim().Length == 0 ? "who: must be a name" : marks.Length == 0 && _notes.Trim().Length == 0 ? "say something: a mark on a scale, or a note" : null;
         if (_tasteWrong is null)
         {
-            await Glass.TasteAsync(_of!.Gyle, new Tasted(_taster.Trim(), marks, _notes.Trim()));
+            await Glass.TasteAsync(_of!.Gyle, _portion, new Tasted(_taster.Trim(), marks, _notes.Trim()));
             (_taster, _notes) = ("", "");
             await LoadAsync();
         }
@@ -105,7 +108,7 @@ public sealed partial class GlassPage
         _panelWrong = asked.Wrong;
         if (_panelWrong is null)
         {
-            await Glass.CompareAsync(_of!.Gyle, asked);
+            await Glass.CompareAsync(_of!.Gyle, null, asked);
             (_tasters, _right, _about) = ("", "", "");
             await LoadAsync();
         }
@@ -113,21 +116,23 @@ public sealed partial class GlassPage
         static int Number(string typed) => int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : -1;
     }
 
-    private async Task PourAsync()
+    private async Task PourAsync(PortionLeft left)
     {
-        bool isRead = TypedText.TryRead(_poured, null, Shown.Units, out Entered<VolumeAt20C> poured, out string problem);
-        _pouredWrong = !isRead ? $"poured: {problem}" : poured.Value.Litres <= 0 || poured.Value.Litres > _of!.Left + 0.05 ? $"poured: {_poured}; must be above 0 and at most {Shown.Litres(_of!.Left)}, which should be left" : null;
+        string key = left.Portion ?? "", typed = _poured.GetValueOrDefault(key, "");
+        bool isRead = TypedText.TryRead(typed, null, Shown.Units, out Entered<VolumeAt20C> poured, out string problem);
+        _pouredWrong = !isRead ? (left.Portion, $"poured: {problem}")
+            : poured.Value.Litres <= 0 || poured.Value.Litres > left.Litres + 0.05 ? (left.Portion, $"poured: {typed}; must be above 0 and at most {Shown.Litres(left.Litres)}, which should be left") : null;
         if (_pouredWrong is null)
         {
-            await Packages.PouredAsync(_of!.Gyle, poured.Value.Litres, isEmpty: false);
-            _poured = "";
+            await Packages.PouredAsync(_of!.Gyle, left.Portion, poured.Value.Litres, isEmpty: false);
+            _poured[key] = "";
             await LoadAsync();
         }
     }
 
-    private async Task EmptyAsync()
+    private async Task EmptyAsync(PortionLeft left)
     {
-        await Packages.PouredAsync(_of!.Gyle, _of.Left, isEmpty: true);
+        await Packages.PouredAsync(_of!.Gyle, left.Portion, left.Litres, isEmpty: true);
         await LoadAsync();
     }
 
@@ -167,6 +172,9 @@ public sealed partial class GlassPage
 
     private string Heard(TasteMark scale, IReadOnlyList<(string Taster, double Value)> marks) =>
         $"{scale.Scale}, from {scale.Low} to {scale.High}, of 10: {string.Join(", ", marks.Select(mark => $"{mark.Taster} {Shown.Number(mark.Value, 1)}"))}";
+
+    /// <summary>Of which portion, and how long after it was packaged.</summary>
+    private static string Aged(string? portion, TimeSpan? age) => $"{(portion is null ? "" : $", {portion}")}{(age is { } since ? $", {Ageing.Words(since)} in its package" : "")}";
 
     private static string At(double value) => string.Create(CultureInfo.InvariantCulture, $"{100 * value / TasteMark.Most:0.#}%");
 

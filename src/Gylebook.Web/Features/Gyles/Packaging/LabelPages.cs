@@ -22,16 +22,16 @@ internal static class LabelPages
         site.MapGet($"/{StyleName}", () => Results.Text(LabelSheetHtml.StyleSheet, "text/css", Encoding.UTF8));
     }
 
-    private static async Task<IResult> GiveAsync(Guid id, int? count, GyleDesk desk, PackageDesk packages, TimeProvider clock, CancellationToken cancellation)
+    private static async Task<IResult> GiveAsync(Guid id, int? count, string? portion, GyleDesk desk, PackageDesk packages, TimeProvider clock, CancellationToken cancellation)
     {
-        if (await desk.OpenAsync(id, cancellation) is not { } gyle || await packages.OpenAsync(gyle, cancellation) is not { } of)
+        if (await desk.OpenAsync(id, cancellation) is not { } gyle || await packages.OpenAsync(gyle, gyle.Division.Find(portion)?.Name, cancellation) is not { } of)
         {
             return Results.NotFound();
         }
 
         (PackageQuestion? asked, PackagePlan? plan, _) = of.Of(of.Recipes);
         LabelText label = LabelText.Of(of, asked, plan, clock.GetLocalNow());
-        int filled = gyle.Log.Actions.Where(action => action.Kind == ActionKind.Packaged).SelectMany(action => PackagedDetail.Read(action.Detail) ?? []).Sum(one => one.Count);
+        int filled = gyle.Log.ActionsOf(of.Portion.Name).Where(action => action.Kind == ActionKind.Packaged).SelectMany(action => PackagedDetail.Read(action.Detail) ?? []).Sum(one => one.Count);
         string[] lines =
         [
             label.Contains.Length > 0 ? $"Contains: {label.Contains}." : "Contains no allergen that is known of.", .. label.MayContain.Length > 0 ? (string[])[$"May contain: {label.MayContain}."] : [],

@@ -3,6 +3,7 @@ using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Report;
 using Gylebook.Forecast.Report.Labels;
 using Gylebook.Gyles.Packaging;
+using Gylebook.Gyles.Portions;
 using Gylebook.Recipes.Ingredients;
 
 namespace Gylebook.Web.Features.Gyles.Packaging;
@@ -27,25 +28,25 @@ public sealed record LabelText(
     {
         ArgumentNullException.ThrowIfNull(of);
         AllergenOutlook allergens = of.Live.Allergens;
-        DateTimeOffset day = of.Gyle.Packaged ?? now;
+        DateTimeOffset day = of.Gyle.PackagedOf(of.Portion.Name) ?? now;
         double[] each = [.. (asked?.Fills ?? []).Select(fill => fill.LitresEach).Distinct()];
         string[] gone =
         [
             .. Forecaster.Plan(of.Inputs.Recipe, of.Inputs.Kit, of.Inputs.Larder, of.Inputs.Water).Brew.Lines
-                .Where(line => line.Line.Kind is not (IngredientKind.Salt or IngredientKind.Acid or IngredientKind.Water)).OrderByDescending(line => line.Kilograms).Select(line => line.Name),
+                .Where(line => of.Portion.Takes(line) && line.Line.Kind is not (IngredientKind.Salt or IngredientKind.Acid or IngredientKind.Water)).OrderByDescending(line => line.Kilograms).Select(line => line.Name),
         ];
         string[] primed = plan?.PrimingGrams > 0 ? [asked!.Priming!.Name] : [];
         return new(
-            of.Inputs.Recipe.Name, StrengthOf(of.Live), Listed(allergens.Eu, allergens.Us), Listed(allergens.MayContainEu, allergens.MayContainUs),
+            of.Portion.Name is { } portion ? $"{of.Inputs.Recipe.Name}, {portion}" : of.Inputs.Recipe.Name, StrengthOf(of), Listed(allergens.Eu, allergens.Us), Listed(allergens.MayContainEu, allergens.MayContainUs),
             string.Join(", ", ((string[])["water", .. gone, .. primed]).Distinct()), each.Length == 1 ? each[0] : null, day, BestBeforeOf(of.Live, day));
     }
 
     private static string Listed(IReadOnlyList<string> eu, IReadOnlyList<string> us) => string.Join(", ", eu.Union(us, StringComparer.OrdinalIgnoreCase));
 
     /// <summary>No finer than the band: half a per cent where it is wide. The EU allows 0.5 % vol either way, 1.0 with whole fruit in it (Reg. 1169/2011, Annex XII).</summary>
-    private static string StrengthOf(BrewForecast live)
+    private static string StrengthOf(OpenPackage of)
     {
-        Band? band = live.Headline.FirstOrDefault(headline => headline.Name == "alcoholByVolume")?.Band;
+        Band? band = PortionView.Band(of.Live, of.Portion.Alcohol);
         return band is null ? "strength unknown"
             : band.High - band.Low <= 0.5 ? string.Create(CultureInfo.InvariantCulture, $"{band.Likely:0.0} % vol")
             : string.Create(CultureInfo.InvariantCulture, $"about {Math.Round(band.Likely * 2) / 2:0.0} % vol ({band.Low:0.0} to {band.High:0.0})");

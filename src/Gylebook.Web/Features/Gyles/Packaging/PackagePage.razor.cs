@@ -20,7 +20,7 @@ public sealed partial class PackagePage
     private List<KindRow> _kinds = [];
     private IReadOnlyList<string> _sugars = [];
     private string _volumes = "", _since = "", _store = "", _priming = PrimingSource.Usual, _weakest = "";
-    private string? _wrong;
+    private string? _wrong, _portion;
     private PackageQuestion? _asked;
     private PackagePlan? _plan;
     private LabelText? _label;
@@ -29,6 +29,10 @@ public sealed partial class PackagePage
     /// <summary>Which gyle.</summary>
     [Parameter]
     public Guid Id { get; set; }
+
+    /// <summary>Which portion of it; null for the first, or the whole.</summary>
+    [SupplyParameterFromQuery]
+    public string? Portion { get; set; }
 
     /// <summary>The gyles.</summary>
     [Inject]
@@ -59,14 +63,16 @@ public sealed partial class PackagePage
             return;
         }
 
-        _of = await Gyles.OpenAsync(Id) is { } gyle ? await Packages.OpenAsync(gyle) : null;
+        OpenGyle? gyle = await Gyles.OpenAsync(Id);
+        _portion = gyle?.Division.Find(_portion ?? Portion)?.Name ?? gyle?.Division.Names[0];
+        _of = gyle is not null ? await Packages.OpenAsync(gyle, _portion) : null;
         _isLoaded = true;
         if (_of is not { } of)
         {
             return;
         }
 
-        _litres = of.Live.Headline.FirstOrDefault(headline => headline.Name == "packagedLitres")?.Band ?? _litres;
+        _litres = of.Portion.Litres(of.Live) ?? _litres;
         _kinds = [.. of.Inputs.Kit.Packages.Select(kind => new KindRow(kind, Says(kind)) { IsChosen = kind.Kind == of.Inputs.Recipe.Package.In })];
         _sugars = [.. Sugars.All.Select(sugar => sugar.Name)];
         PackageQuestion? usual = of.Of(of.Recipes).Asked;
@@ -74,6 +80,12 @@ public sealed partial class PackagePage
         _since = Shown.Celsius(usual?.WarmestSince ?? 20).Replace(Shown.Space, " ", StringComparison.Ordinal);
         _store = Shown.Celsius(PackageWish.UsualStore).Replace(Shown.Space, " ", StringComparison.Ordinal);
         Ask();
+    }
+
+    private async Task ChooseAsync(string? portion)
+    {
+        _portion = portion;
+        await OnParametersSetAsync();
     }
 
     private void Choose(KindRow row, ChangeEventArgs change)
@@ -140,7 +152,7 @@ public sealed partial class PackagePage
         if (_of is { } of && _asked is { } asked && _plan is { IsRefused: false } plan)
         {
             _isBusy = true;
-            await Packages.PackagedAsync(of.Gyle, plan, asked);
+            await Packages.PackagedAsync(of, plan, asked);
             _isBusy = false;
             await OnParametersSetAsync();
         }
@@ -184,6 +196,14 @@ public sealed partial class PackagePage
             }
 
             yield return ("Tube", ToldText.Of(Invariant($"{keg.LineMetres:0.0} m of 3/16 inch vinyl at a trade's pour; a slow pour wants more"), Shown.Units));
+        }
+
+        foreach (FilledPackages filled in plan.Filled)
+        {
+            if (filled.Oxygen is { } oxygen)
+            {
+                yield return ($"Oxygen in a {filled.Kind}", Invariant($"{oxygen.Low / 1000:0.00} to {oxygen.High / 1000:0.00} mg/L, capped on its foam or with air above it; breweries aim below {PackageOxygen.Aim / 1000:0.0}, and primed yeast takes part of it"));
+            }
         }
 
         if (plan.LeftOver > 0.05)

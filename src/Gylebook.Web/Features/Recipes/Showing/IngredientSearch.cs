@@ -40,8 +40,8 @@ public sealed class IngredientSearch
         .. Malts.All.Select(m => new IngredientChoice(IngredientKind.Malt, m.Name, m.Name, shown => $"malt · {shown.Malt(m.Colour)}") { Also = Malts.OtherNames(m) }),
         .. HopCultivars.All.Select(h => new IngredientChoice(IngredientKind.Hop, h.Name, h.Name, shown => $"hop · {shown.Percent(h.Alpha.Percent)} alpha") { Also = HopCultivars.OtherNames(h) }),
         .. YeastStyles.All.Select(y => new IngredientChoice(IngredientKind.Yeast, y.Name, y.Name, shown => $"yeast · {shown.Celsius(y.Low.Celsius)} to {shown.Celsius(y.High.Celsius)}") { Also = YeastStyles.OtherNames(y) }),
-        .. Sugars.All.Select(s => new IngredientChoice(KindOf(s), s.Id, s.Name, _ => KindOf(s) == IngredientKind.Extract ? "malt extract" : "sugar") { Also = Sugars.OtherNames(s) }),
-        .. FoodTable.All.Select(f => new IngredientChoice(KindOf(f), f.Id, f.Name, _ => KindOf(f) == IngredientKind.Spice ? "spice" : "food") { Also = FoodTable.OtherNames(f) }),
+        .. Sugars.All.Select(s => new IngredientChoice(s.Kind, s.Id, s.Name, _ => s.Kind == IngredientKind.Extract ? "malt extract" : "sugar") { Also = Sugars.OtherNames(s) }),
+        .. FoodTable.All.Select(f => new IngredientChoice(f.Kind, f.Id, f.Name, _ => f.Kind == IngredientKind.Spice ? "spice" : "food") { Also = FoodTable.OtherNames(f) }),
         .. Finings.All.Select(f => new IngredientChoice(IngredientKind.Fining, f.Name, f.Name, _ => "fining") { Also = Finings.OtherNames(f) }),
         .. BrewingSalts.All.Select(s => new IngredientChoice(IngredientKind.Salt, s.Name, s.Name, _ => $"salt · {s.Formula}") { Also = [s.Formula] }),
         .. AcidAsSold.Shelf.Select(acid => new IngredientChoice(IngredientKind.Acid, acid.Name, acid.Name, _ => "acid")),
@@ -95,11 +95,6 @@ public sealed class IngredientSearch
         RecipeStage.Ferment => kind == IngredientKind.Yeast ? new(AdditionPoint.Pitch) : new(AdditionPoint.Ferment, 3),
         _ => new(AdditionPoint.Package),
     };
-
-    /// <summary>A food, or a spice, by what its family is.</summary>
-    public static IngredientKind KindOf(Food food) =>
-        food.Family.IsSpice ? IngredientKind.Spice : IngredientKind.Food;
-
     /// <summary>The name that fits best, and how well: 0 the best, below 0 for none.</summary>
     private static (string Name, int Rank) BestName(IngredientChoice choice, string[] words) => choice.Also
         .Prepend(choice.Name)
@@ -142,7 +137,4 @@ public sealed class IngredientSearch
         string known = Tables.FirstOrDefault(row => row.Kind == kind && row.Of == like)?.Name ?? like;
         return new(kind, sheet.Id, sheet.Name, _ => $"{kind.ToString().ToLowerInvariant()} · your own, like {known}") { Also = [known], IsOwn = true };
     }
-
-    private static IngredientKind KindOf(Sugar sugar) =>
-        sugar.Name.Contains("extract", StringComparison.OrdinalIgnoreCase) ? IngredientKind.Extract : IngredientKind.Sugar;
 }
