@@ -25,6 +25,9 @@ internal sealed class OpenedBook : IAsyncDisposable
         return opened;
     }
 
+    /// <summary>Days go by on the book's clock; the tabs keep their own.</summary>
+    public Task GoAheadAsync(double days) => SayAsync(Invariant($"{Url} +{days}"));
+
     public async ValueTask DisposeAsync()
     {
         await OpenTabs.CloseAsync(Url);
