@@ -58,7 +58,9 @@ internal sealed class CourseDraws
         SugarShares usual = SugarShares.OfMaltWort;
         return new FermentationCurve
         {
-            StartGravity = Columns[0][draw],
+            StartGravity = Columns[0][draw] - _prior.Added,
+            AddedGravity = _prior.Added,
+            AddedHours = _prior.AddedHours,
             EndGravity = Columns[1][draw],
             Pace = Drawn(CourseWidths.Pace, Columns[Pace][draw]),
             LagHours = Drawn(_lag, Columns[Lag][draw]),

@@ -164,7 +164,7 @@ public static class CourseForecast
     {
         int count = prior.StartGravities.Count;
         LogisticFit fit = LogisticFit.Of(
-            [.. read.Select(reading => reading.Hours)], [.. read.Select(reading => reading.Gravity)], [.. variances.Select(Math.Sqrt)],
+            [.. read.Select(reading => reading.Hours)], [.. read.Select(reading => reading.Gravity + ToCome(prior, reading.Hours))], [.. variances.Select(Math.Sqrt)],
             LevelOf(prior.StartGravities), LevelOf(prior.EndGravities));
         Strata strata = new(count);
         double[][] scores = [.. Enumerable.Range(0, 4).Select(i => Assimilation.Scattered(0, 1, seed, Invariant($"logistic {i}"), strata))];
@@ -178,12 +178,15 @@ public static class CourseForecast
             done[draw] = share is > 0 and < 1 ? Math.Max(0, curve.HoursUntil(share)) : 0;
             for (int i = 0; i < hours.Length; i++)
             {
-                gravities[i][draw] = curve.At(hours[i]);
+                gravities[i][draw] = curve.At(hours[i]) - ToCome(prior, hours[i]);
             }
         }
 
         return FanOf(prior, hours, gravities, end, done, isLogistic: true);
     }
+
+    /// <summary>What has yet to go in: a plain curve counts it as there from the start.</summary>
+    private static double ToCome(CoursePrior prior, double hours) => hours < prior.AddedHours ? prior.Added : 0;
 
     private static KnownLevel LevelOf(IReadOnlyList<double> draws)
     {

@@ -5,11 +5,17 @@ namespace Gylebook.Forecast.Fermenting;
 /// <summary>What is known of a fermentation before it is read.</summary>
 public sealed record CoursePrior
 {
-    /// <summary>Gravity at pitching, SG, draw by draw.</summary>
+    /// <summary>Gravity with all that goes in, SG, draw by draw: at pitching, where nothing goes in later.</summary>
     public required IReadOnlyList<double> StartGravities { get; init; }
 
     /// <summary>Gravity at the end, SG, for the same draws.</summary>
     public required IReadOnlyList<double> EndGravities { get; init; }
+
+    /// <summary>By how much what goes in on the way raises the gravity, SG, from 0 up: at pitching it is lower by that.</summary>
+    public double Added { get; init; }
+
+    /// <summary>When it goes in, hours since pitching; nothing is said of it where nothing does.</summary>
+    public double AddedHours { get; init; }
 
     /// <summary>Temperature of the beer, read or planned.</summary>
     public required TemperatureCourse Temperature { get; init; }

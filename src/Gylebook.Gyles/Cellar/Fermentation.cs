@@ -16,8 +16,8 @@ namespace Gylebook.Gyles.Cellar;
 /// <summary>A fermentation from the pitch on: what was read, how it goes on, whether it is finished, and what to do.</summary>
 /// <remarks>
 /// The end is the engine's: final gravities of the draws as brew day's readings left them. The course to it is
-/// <see cref="CourseForecast"/>'s, brought to what was read since. Sugar that goes in meanwhile counts as if it had been there from the
-/// pitch; before it goes in, what it will add is taken off again (<c>docs/science/fermentation-course.md</c>).
+/// <see cref="CourseForecast"/>'s, brought to what was read since. Sugar that goes in meanwhile meets the yeast there is by then
+/// (<c>docs/science/fermentation-course.md</c>).
 /// </remarks>
 public sealed record Fermentation
 {
@@ -63,12 +63,12 @@ public sealed record Fermentation
     /// <summary>What to do, the next first.</summary>
     public required IReadOnlyList<CellarTask> ToDo { get; init; }
 
-    /// <summary>When it is likely done, and between when; null where fewer than half of the draws come to an end within sixty days. While it is not finished, not before now.</summary>
+    /// <summary>When it is likely done, and between when; null where fewer than half of the draws come to an end within sixty days. While it is not finished, not before now, and not before what goes in has had its days.</summary>
     public (DateTimeOffset Low, DateTimeOffset Likely, DateTimeOffset High)? Done
     {
         get
         {
-            double least = Finished.Verdict == FinishedVerdict.Finished ? 0 : (Now - Pitched).TotalHours;
+            double least = Finished.Verdict == FinishedVerdict.Finished ? 0 : Math.Max((Now - Pitched).TotalHours, AddedHours + (FinishedCheck.DaysAfterSugar * HoursADay) ?? 0);
             return !double.IsFinite(Fan.DoneHours.Middle) ? null
                 : (At(Math.Max(least, Fan.DoneHours.Low)), At(Math.Max(least, Fan.DoneHours.Middle)), At(Math.Max(least, Math.Min(Fan.DoneHours.High, LatestDays * HoursADay))));
         }
@@ -76,17 +76,6 @@ public sealed record Fermentation
 
     /// <summary>The moment so many hours after the pitch.</summary>
     public DateTimeOffset At(double hours) => Pitched.AddHours(hours);
-
-    /// <summary>The gravity of a fan at one of its hours as a hydrometer would show it: without what has yet to go in.</summary>
-    /// <param name="fan">Which.</param>
-    /// <param name="place">Which of its hours.</param>
-    public Quantiles Shown(CourseFan fan, int place)
-    {
-        ArgumentNullException.ThrowIfNull(fan);
-        Quantiles told = fan.Gravities[place];
-        double off = fan.Hours[place] < (AddedHours ?? 0) ? Added : 0;
-        return new(told.Low - off, told.Middle - off, told.High - off);
-    }
 
     /// <summary>The fermentation of a gyle.</summary>
     /// <param name="plan">Its plan.</param>
@@ -116,16 +105,16 @@ public sealed record Fermentation
         public Fermentation Made()
         {
             (double[] starts, double[] ends) = Gravities();
-            double added = Mean(starts) - CastGravity();
             FermenterAddition[] additions = [.. Additions()];
-            double? addedHours = additions.Length > 0 ? additions.Max(addition => Hours(addition.Done ?? addition.Planned)) : null;
+            double? addedHours = additions.Length > 0 ? Math.Max(0, additions.Max(addition => Hours(addition.Done ?? addition.Planned))) : null;
+            double added = addedHours is null ? 0 : Mean(starts) - CastGravity();
             CoursePrior prior = new()
             {
-                StartGravities = starts, EndGravities = ends, Temperature = Temperatures(),
+                StartGravities = starts, EndGravities = ends, Added = Math.Max(0, added), AddedHours = addedHours ?? 0, Temperature = Temperatures(),
                 InstrumentOffset = Offset(),
                 MillionCells = forecast.Pitch is { CellsBillions: { } billions } && Litres() is > 0 and var litres ? billions * portion.Share / litres : FermentationCurve.UsualMillionCells,
             };
-            CourseReading[] readings = [.. Readings(addedHours is null ? 0 : added, addedHours ?? 0)];
+            CourseReading[] readings = [.. Readings()];
             double[] hours = Grid();
             CourseFan fan = CourseForecast.Of(prior, readings, hours, plan.Seed), planned = readings.Length == 0 ? fan : CourseForecast.Of(prior, [], hours, plan.Seed);
             IReadOnlyList<Stillness> read = Stillness.Of(series.Points);
@@ -137,7 +126,7 @@ public sealed record Fermentation
             Fermentation made = new()
             {
                 Pitched = pitched, Now = now, Series = series, Read = read, Before = forecast, Fan = fan, Planned = planned, Portion = portion, Expected = Quantiles.Of([.. ends]),
-                Added = addedHours is null ? 0 : added, AddedHours = addedHours, Finished = finished, ToDo = [],
+                Added = added, AddedHours = addedHours, Finished = finished, ToDo = [],
             };
             return made with { ToDo = CellarTasks.Of(made, _days, DoneDays(), PlannedCelsius(0)) };
         }
@@ -167,8 +156,8 @@ public sealed record Fermentation
 
         private double Hours(DateTimeOffset at) => (at - pitched).TotalHours;
 
-        /// <summary>Gravities to be trusted, as if all sugar had been there from the pitch. Devices speak often: each interval is told once, by its median.</summary>
-        private IEnumerable<CourseReading> Readings(double added, double addedHours)
+        /// <summary>Gravities to be trusted. Devices speak often: each interval is told once, by its median.</summary>
+        private IEnumerable<CourseReading> Readings()
         {
             CellarPoint[] good = [.. series.Points.Where(point => point.IsGoodGravity && Hours(point.At) is >= 0 and <= LatestDays * HoursADay)];
             double interval = Math.Max(1, (good.Length > 0 ? Hours(good[^1].At) : 0) / MostRead);
@@ -176,8 +165,7 @@ public sealed record Fermentation
             {
                 CellarPoint[] own = [.. together.OrderBy(point => point.GravitySg)];
                 CellarPoint middle = own[own.Length / 2];
-                double hours = Hours(middle.At);
-                yield return new(hours, middle.GravitySg!.Value + (hours < addedHours ? added : 0), Math.Sqrt(KindOf(middle).Scatter.VarianceAt(middle.GravitySg.Value)));
+                yield return new(Hours(middle.At), middle.GravitySg!.Value, Math.Sqrt(KindOf(middle).Scatter.VarianceAt(middle.GravitySg.Value)));
             }
         }
 

@@ -89,7 +89,10 @@ public static class FinishedCheck
     /// <summary>That near the end counts as the end, SG.</summary>
     public const double Near = 0.002;
 
-    private const double Sleeps = 3, DaysAfterSugar = 3;
+    /// <summary>So many days after something sweet went in nothing is done.</summary>
+    public const double DaysAfterSugar = 3;
+
+    private const double Sleeps = 3;
 
     /// <summary>The answer.</summary>
     public static FinishedAnswer Of(FinishedQuestion asked)

@@ -33,15 +33,20 @@ public sealed class FermentationTests
         Assert.Contains(stuck.ToDo, task => task.What.Contains("forced ferment", StringComparison.Ordinal));
     }
 
-    /// <summary>The course is told as a hydrometer would show it: without the honey before it goes in, with it afterwards.</summary>
+    /// <summary>The course is told as a hydrometer would show it: it falls, jumps by the honey on its day, and falls again to the end of all of it.</summary>
     [Fact]
     public void Sugar_that_goes_in_on_the_way_is_told_from_its_day_on()
     {
         Fermentation of = Told("hedgerow-brown", 4, (1, 1.044));
         Assert.InRange(of.Added, 0.005, 0.009);
-        int before = of.Fan.Hours.ToList().FindLastIndex(hours => hours < of.AddedHours);
-        Assert.Equal(of.Fan.Gravities[before].Middle - of.Added, of.Shown(of.Fan, before).Middle, 1e-12);
-        Assert.Equal(of.Fan.Gravities[before + 1].Middle, of.Shown(of.Fan, before + 1).Middle, 1e-12);
+        int before = of.Planned.Hours.ToList().FindLastIndex(hours => hours <= of.AddedHours), day = of.Planned.Hours.ToList().FindIndex(hours => hours > of.AddedHours + 24);
+        double[] planned = [.. of.Planned.Gravities.Select(band => band.Middle)];
+        Assert.True(planned[..(before + 1)].Zip(planned[1..(before + 1)]).All(pair => pair.Second <= pair.First + 1e-9));
+
+        // Two hours of the grid lie between: some of the honey is gone by then, and the wort goes on falling.
+        Assert.InRange(planned[before + 1] - planned[before], 0.2 * of.Added, of.Added);
+        Assert.True(planned[day] < planned[before + 1]);
+        Assert.True(planned[..(before + 1)].All(gravity => gravity > of.Expected.Middle));
         Assert.Contains(of.Finished.Reasons, reason => reason.Text.Contains("oney", StringComparison.Ordinal) && !reason.Holds);
         Assert.Contains(of.ToDo, task => task.Day is not null);
     }

@@ -30,7 +30,7 @@ public readonly record struct FermentationCurve
     private const double Tolerance = 1e-4, Scale = 1, Gone = 1e-3;
     private const int Halvings = 30;
 
-    /// <summary>Gravity at pitching, SG.</summary>
+    /// <summary>Gravity at pitching, SG, without what goes in later.</summary>
     public required double StartGravity { get; init; }
 
     /// <summary>Gravity that it comes to in the end, SG.</summary>
@@ -53,6 +53,12 @@ public readonly record struct FermentationCurve
 
     /// <summary>Cells pitched, million a mL.</summary>
     public double MillionCells { get; init; } = UsualMillionCells;
+
+    /// <summary>By how much sugar that goes in on the way raises the gravity, SG, from 0 up. It counts as glucose: yeast splits sucrose before it takes it.</summary>
+    public double AddedGravity { get; init; }
+
+    /// <summary>When it goes in, hours after the pitch: the yeast is as many by then as it has grown to.</summary>
+    public double AddedHours { get; init; }
 
     /// <summary>What the sugar is made of.</summary>
     public SugarShares Sugars { get; init; } = SugarShares.OfMaltWort;
@@ -83,7 +89,7 @@ public readonly record struct FermentationCurve
             return fall <= 0 ? 0 : double.NaN;
         }
 
-        double all = SugarShares.Grams(start.Glucose, start.Maltose, start.Maltotriose), there = fall <= within ? 0 : double.PositiveInfinity;
+        double all = SugarShares.Grams(start.Glucose, start.Maltose, start.Maltotriose), there = fall <= within && AddedGravity <= 0 ? 0 : double.PositiveInfinity;
         Span<double> room = stackalloc double[DormandPrince.RoomFor(GrowthRates.Figures)];
         DormandPrince<GrowthRates> along = new(
             Rates(temperature, start), 0, [start.Glucose, start.Maltose, start.Maltotriose, start.Yeast], room, Tolerance, Scale);
@@ -93,14 +99,27 @@ public readonly record struct FermentationCurve
             gravities[next] = StartGravity;
         }
 
-        while ((next < hours.Length || double.IsInfinity(there)) && along.At < LatestHours && along.TryStep(LatestHours))
+        bool isAdded = AddedGravity <= 0;
+        while ((next < hours.Length || double.IsInfinity(there)) && along.At < LatestHours)
         {
-            for (; next < hours.Length && hours[next] <= along.At; next++)
+            if (!isAdded && along.At >= AddedHours)
             {
-                gravities[next] = EndGravity + (fall * Math.Clamp(Left(along, hours[next]) / all, 0, 1));
+                isAdded = true;
+                along.State[0] += SugarShares.MolesOfGlucose(all * AddedGravity / fall);
+                along.Restart();
             }
 
-            if (double.IsInfinity(there) && Left(along, along.At) <= enough * all)
+            if (!along.TryStep(isAdded ? LatestHours : Math.Min(AddedHours, LatestHours)))
+            {
+                break;
+            }
+
+            for (; next < hours.Length && hours[next] <= along.At; next++)
+            {
+                gravities[next] = EndGravity + (fall * Math.Max(0, Left(along, hours[next]) / all));
+            }
+
+            if (isAdded && double.IsInfinity(there) && Left(along, along.At) <= enough * all)
             {
                 there = Crossing(along, enough * all);
             }

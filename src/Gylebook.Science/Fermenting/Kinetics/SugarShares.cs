@@ -19,6 +19,9 @@ public readonly record struct SugarShares(double Glucose, double Maltose, double
             each * Glucose / GlucoseGramsPerMole, each * Maltose / MaltoseGramsPerMole, each * Maltotriose / MaltotrioseGramsPerMole, yeast, 0);
     }
 
+    /// <summary>Glucose of so many grams a litre, mol/m³.</summary>
+    internal static double MolesOfGlucose(double gramsPerLitre) => 1000 * gramsPerLitre / GlucoseGramsPerMole;
+
     /// <summary>Grams a litre of sugars, given in mol/m³.</summary>
     internal static double Grams(double glucose, double maltose, double maltotriose) =>
         ((glucose * GlucoseGramsPerMole) + (maltose * MaltoseGramsPerMole) + (maltotriose * MaltotrioseGramsPerMole)) / 1000;

@@ -50,6 +50,32 @@ public class FermentationCurveTests
         }
     }
 
+    /// <summary>Sugar on the third day, against the equations written anew and an implicit integrator in two legs: the glucose is put into the state between them.</summary>
+    [Theory]
+    [InlineData(10.5, 0.007)]
+    [InlineData(16, 0.019)]
+    public void Known_sugar_that_goes_in_on_the_way_meets_the_yeast_there_is(double celsius, double added)
+    {
+        const double At = 60;
+        double[] hours = [24, 60, 61, 72, 96, 144], gravities = new double[hours.Length];
+        FermentationCurve curve = Ale with { LagHours = 0, AddedGravity = added, AddedHours = At };
+        double there = curve.Follow(TemperatureCourse.Constant(celsius), hours, gravities, 0.5 * Point);
+        SugarsAndYeast start = curve.Sugars.Of(Fermentable(1.050, 1.012), 125);
+        double[] Leg(double[] from, double[] at, int which) => GaussLegendre.Follow((_, y) => GrowthModelTests.Written(0, y, _ => celsius, true), from, 0.01, at)[which];
+        double all = SugarShares.Grams(start.Glucose, start.Maltose, start.Maltotriose);
+        double[] first = [start.Glucose, start.Maltose, start.Maltotriose, start.Yeast, 0], middle = Leg(first, [24, At], 1), second = [.. middle];
+        second[0] += SugarShares.MolesOfGlucose(all * added / 0.038);
+        for (int i = 0; i < hours.Length; i++)
+        {
+            double[] y = hours[i] <= At ? Leg(first, [hours[i]], 0) : Leg(second, [hours[i] - At], 0);
+            Assert.Equal(1.012 + (0.038 * SugarShares.Grams(y[0], y[1], y[2]) / all), gravities[i], 0.02 * Point);
+        }
+
+        // It is not done before it is in, however little is left by then.
+        Assert.True(there > At);
+        Assert.True((curve with { AddedHours = 700 }).Follow(TemperatureCourse.Constant(celsius), hours, gravities, 0.5 * Point) > 700);
+    }
+
     /// <summary>Gravity against sugar is not quite straight: Balling's chain from the same sugar is at most 0.3 points away.</summary>
     [Theory]
     [InlineData(1.040, 1.008)]

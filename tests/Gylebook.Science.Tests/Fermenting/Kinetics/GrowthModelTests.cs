@@ -239,7 +239,7 @@ public class GrowthModelTests
     }
 
     /// <summary>The equations, written from the page and not from the code.</summary>
-    private static double[] Written(double hour, double[] y, Func<double, double> celsius, bool isCrowded)
+    internal static double[] Written(double hour, double[] y, Func<double, double> celsius, bool isCrowded)
     {
         double kelvins = celsius(hour) + 273.15;
         double P(double lnA, double ea) => Math.Exp(lnA - (ea / (0.001987 * kelvins)));

@@ -28,8 +28,8 @@ internal static class CourseShown
         return new CoursePicture
         {
             Title = title, Shown = shown, Days = days, Today = Day(of, of.Now), Notes = notes,
-            Fan = [.. of.Fan.Hours.Select((hours, place) => Span(of.Shown(of.Fan, place), hours / HoursADay))],
-            Planned = [.. of.Planned.Hours.Select((hours, place) => (hours / HoursADay, of.Shown(of.Planned, place).Middle))],
+            Fan = [.. of.Fan.Hours.Select((hours, place) => Span(of.Fan.Gravities[place], hours / HoursADay))],
+            Planned = [.. of.Planned.Hours.Select((hours, place) => (hours / HoursADay, of.Planned.Gravities[place].Middle))],
             Read = [.. Gravities(of, CellarSource.Hand).Select(point => Mark(of, point))],
             Sent = [.. Gravities(of, CellarSource.Device).GroupBy(point => point.Instrument).Select(IReadOnlyList<CourseMark> (own) => [.. own.Select(point => Mark(of, point))])],
             Warmth = [.. of.Series.Points.Where(point => point.TemperatureC is not null && !point.Flags.HasFlag(Oddities.TemperatureSpike) && Day(of, point.At) is >= 0 and var day && day <= days).Select(point => (Day(of, point.At), point.TemperatureC!.Value))],
@@ -57,7 +57,7 @@ internal static class CourseShown
         int[] ahead = [.. Enumerable.Range(0, of.Fan.Hours.Count).Where(place => of.At(of.Fan.Hours[place]) > of.Now)];
         foreach (int place in ahead.Where((_, at) => at % Math.Max(1, ahead.Length / Foreseen) == 0))
         {
-            Quantiles band = of.Shown(of.Fan, place);
+            Quantiles band = of.Fan.Gravities[place];
             yield return new(Invariant($"ahead {place}"), shown.Number(of.Fan.Hours[place] / HoursADay, 1), $"{shown.Gravity(band.Low)} to {shown.Gravity(band.High)}", "", "foreseen", null, true);
         }
     }
