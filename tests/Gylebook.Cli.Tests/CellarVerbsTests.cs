@@ -66,6 +66,7 @@ public sealed class CellarVerbsTests : IDisposable
     [InlineData("--in", "package", "--in", "barrel")]
     [InlineData("--volumes", "package", "--volumes", "lively")]
     [InlineData("--store", "package", "--store", "warm")]
+    [InlineData("--burst", "package", "--burst", "40 bar")]
     [InlineData("ten times what is usual", "fine", "--with", "gelatine", "--amount", "3 kg")]
     [InlineData("it goes into the kettle", "fine", "--with", "carrageenan", "--amount", "1 g")]
     [InlineData("must be one of gelatine, isinglass", "fine", "--with", "charcoal", "--amount", "1 g")]

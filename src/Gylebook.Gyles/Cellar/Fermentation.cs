@@ -183,6 +183,14 @@ public sealed record Fermentation
                 .GroupBy(point => (int)(Hours(point.At) / Math.Max(1, Hours(now) / MostTemperatures)))
                 .Select(together => (Hours(together.First().At), Math.Clamp(together.Average(point => point.TemperatureC!.Value), TemperatureCourse.LeastCelsius, TemperatureCourse.MostCelsius)))];
             double since = read.Count > 0 ? read[^1].Hours : -1;
+            if (log.ActionsOf(portion.Name).LastOrDefault(action => action is { Kind: ActionKind.Said, Temperature: not null } && Hours(action.At) > since) is { } set)
+            {
+                // Said last of all: it stays so, whatever was planned.
+                double at = Math.Max(0, Hours(set.At));
+                read.Add((at, read.Count > 0 ? read[^1].Celsius : PlannedCelsius(at) ?? Usual));
+                return TemperatureCourse.Of([.. read, (at + HoursToSet, set.Temperature!.Value.Celsius)]);
+            }
+
             double ends = 0;
             foreach (Rest rest in inputs.Recipe.Ferment)
             {
@@ -195,6 +203,9 @@ public sealed record Fermentation
 
             return read.Count > 0 ? TemperatureCourse.Of(read) : TemperatureCourse.Constant(Usual);
         }
+
+        /// <summary>Hours in which a beer comes to what was set: judged.</summary>
+        private const double HoursToSet = 12;
 
         /// <summary>Where neither recipe nor anybody says how warm it is: a room.</summary>
         private const double Usual = 20;

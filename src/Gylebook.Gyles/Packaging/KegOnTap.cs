@@ -34,7 +34,7 @@ public sealed record KegOnTap(double Celsius, double GaugeBar, int PurgeCycles, 
     public static KegOnTap Of(PackageQuestion asked, double litres, double residual, double? weakest)
     {
         ArgumentNullException.ThrowIfNull(asked);
-        double gauge = Math.Max(0, KegPressure.GaugeBar(asked.Volumes, asked.KegCelsius, asked.AirBar)), burst = Math.Min(UsualBurst, weakest ?? UsualBurst);
+        double gauge = Math.Max(0, KegPressure.GaugeBar(asked.Volumes, asked.KegCelsius, asked.AirBar)), burst = asked.BurstBar ?? Math.Min(UsualBurst, weakest ?? UsualBurst);
         double end = KegPressure.VolumesAt(burst, asked.KegCelsius, asked.AirBar);
         Quantiles days = BurstCarbonation.TimeDaysOf(litres);
         KegOnTap keg = new(asked.KegCelsius, gauge, (int)Math.Ceiling(Purging.Cycles(Purging.OxygenInAir, LeastOxygen, burst, asked.AirBar)), burst, BeerLine.Metres(gauge, 0, 0, BeerLine.Tubes[0].BarPerMetre));

@@ -162,7 +162,7 @@ public static class PackageCheck
         if (asked.Fills.Any(fill => fill.IsKeg))
         {
             yield return "A keg holds a pressure that throws its parts. Let the gas out before you open anything, go by the rating on its weakest part, and fasten the cylinder upright.";
-            yield return "Carbon dioxide pools low in a closed room, in a chest freezer or a cellar: air it before you lean in.";
+            yield return GasCaution.Sentence;
         }
 
         if (asked.Priming is not null)

@@ -62,6 +62,6 @@ public sealed record PackageQuestion
     /// <summary>How cold kegs are kept, °C.</summary>
     public double KegCelsius { get; init; } = 4;
 
-    /// <summary>Pressure a keg is to be carbonated at in a burst, bar above the air; null for none.</summary>
+    /// <summary>Pressure a keg is to be carbonated at in a burst, bar above the air; null for the usual one, as far as its weakest part holds it.</summary>
     public double? BurstBar { get; init; }
 }

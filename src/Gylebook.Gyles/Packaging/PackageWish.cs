@@ -34,7 +34,7 @@ public sealed record PackageWish
     /// <summary>Rating of a keg's weakest part, bar; null for the keg's own.</summary>
     public double? WeakestPart { get; init; }
 
-    /// <summary>A burst, bar above the air; null for none.</summary>
+    /// <summary>Pressure of a burst, bar above the air; null for the usual one.</summary>
     public double? BurstBar { get; init; }
 
     /// <summary>A warm room in summer: judged.</summary>
@@ -79,6 +79,7 @@ public sealed record PackageWish
             : !(volumes is >= 0 and <= 8) ? (null, Invariant($"volumes: {volumes}; must be from 0 to 8"))
             : !(WarmestStore is >= -2 and <= 80) ? (null, Invariant($"store: {WarmestStore} °C; must be from −2 to 80 °C"))
             : WarmestSince is not null and not (>= -2 and <= 40) ? (null, Invariant($"warmest: {WarmestSince} °C; must be from −2 to 40 °C"))
+            : BurstBar is not null and not (> 0 and <= 10) ? (null, Invariant($"burst: {BurstBar} bar; must be above 0 and at most 10 bar"))
             : PrimingGrams is not null and not (>= 0 and <= 5000) ? (null, Invariant($"sugar: {PrimingGrams} g; must be from 0 to 5000 g"))
             : (new PackageQuestion
             {

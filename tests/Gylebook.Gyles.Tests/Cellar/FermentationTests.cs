@@ -60,14 +60,25 @@ public sealed class FermentationTests
         Assert.Equal([ReadingPoint.Ferment, ReadingPoint.Rack], SettledReadings.Of(new GyleLog([], [], [.. falling, Read("rack", 6, 1.014)])).Select(taken => taken.At));
     }
 
-    private static Fermentation Told(string recipe, double days, params (double Day, double Gravity)[] read)
+    /// <summary>What hands set counts from then on: cooled on its first day, a beer is later done than one left as planned.</summary>
+    [Fact]
+    public void A_beer_that_is_cooled_takes_longer()
+    {
+        BrewAction cooled = new() { At = Pitched.AddDays(1), EntryId = Guid.NewGuid(), Kind = ActionKind.Said, Stage = "ferment", What = "cooled", Temperature = Temperature.FromCelsius(12) };
+        Fermentation left = Told("plain-bitter", 1.5, (0.5, 1.040)), cold = Told("plain-bitter", 1.5, [cooled], (0.5, 1.040));
+        Assert.True(cold.Fan.DoneHours.Middle > left.Fan.DoneHours.Middle + 12);
+    }
+
+    private static Fermentation Told(string recipe, double days, params (double Day, double Gravity)[] read) => Told(recipe, days, [], read);
+
+    private static Fermentation Told(string recipe, double days, BrewAction[] actions, params (double Day, double Gravity)[] read)
     {
         (GyleInputs inputs, GylePlan? plan) = BrewStepsTests.Frozen(recipe, "lantern-shed");
         GyleReading[] readings = [.. read.Select(one => Read("ferment", one.Day, one.Gravity))];
         DateTimeOffset now = Pitched.AddDays(days);
         BrewForecast forecast = inputs.Forecast(plan!.Seed, []);
         CellarSeries series = CellarSeries.Of([], readings, new CellarSpan(Pitched, null), now);
-        return Fermentation.Of(plan, new GyleLog(plan.Steps, [], readings), forecast, series, Pitched, now)!;
+        return Fermentation.Of(plan, new GyleLog(plan.Steps, actions, readings), forecast, series, Pitched, now)!;
     }
 
     private static GyleReading Read(string at, double day, double gravity)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gylebook.Forecast.Json;
+using Gylebook.Gyles;
 using Gylebook.Gyles.Cellar;
 using Gylebook.Terminal;
 using Gylebook.Web.Features.Gyles;
@@ -43,7 +44,7 @@ internal sealed class GyleFinishedVerb : GyleVerb<GyleFinishedVerb.Settings>
             Tell(of);
         }
 
-        Console.WriteLine("Carbon dioxide pools low in a closed room: air it, and never put your head into a fermenter.");
+        Console.WriteLine(GasCaution.Sentence);
         return 0;
     }
 

@@ -12,7 +12,7 @@ using Spectre.Console.Cli;
 
 namespace Gylebook.Verbs.Gyles;
 
-/// <summary>gylebook gyle package GYLE [--in KINDS] [--volumes V] [--prime NAME] [--sugar MASS] [--warmest T] [--store T] [--weakest P] [--portion NAME] [--done] [--book FILE] [--json]</summary>
+/// <summary>gylebook gyle package GYLE [--in KINDS] [--volumes V] [--prime NAME] [--sugar MASS] [--warmest T] [--store T] [--weakest P] [--burst P] [--portion NAME] [--done] [--book FILE] [--json]</summary>
 internal sealed class GylePackageVerb : GyleVerb<GylePackageVerb.Settings>
 {
     /// <summary>What it takes.</summary>
@@ -53,6 +53,11 @@ internal sealed class GylePackageVerb : GyleVerb<GylePackageVerb.Settings>
         [Description("Rating of a keg's weakest part, tap or regulator: \"4 bar\".")]
         public string? Weakest { get; init; }
 
+        /// <summary>A burst.</summary>
+        [CommandOption("--burst <PRESSURE>")]
+        [Description("Pressure at which a keg is carbonated in haste: \"2 bar\".")]
+        public string? Burst { get; init; }
+
         /// <summary>Write it down.</summary>
         [CommandOption("--done")]
         [Description("It was packaged so: write it into the log.")]
@@ -62,7 +67,7 @@ internal sealed class GylePackageVerb : GyleVerb<GylePackageVerb.Settings>
         protected override IReadOnlyList<(string Name, string Wants, string? Value)> Valued =>
         [
             ("--in", "packages", In), ("--volumes", "a number", Volumes), ("--prime", "a name", Prime), ("--sugar", "a mass", Sugar),
-            ("--warmest", "a temperature", Warmest), ("--store", "a temperature", Store), ("--weakest", "a pressure", Weakest), .. base.Valued,
+            ("--warmest", "a temperature", Warmest), ("--store", "a temperature", Store), ("--weakest", "a pressure", Weakest), ("--burst", "a pressure", Burst), .. base.Valued,
         ];
     }
 
@@ -113,6 +118,7 @@ internal sealed class GylePackageVerb : GyleVerb<GylePackageVerb.Settings>
             WarmestSince = settings.Warmest is { } warmest ? options.Quantity<Temperature>("--warmest", warmest)?.Celsius : null,
             WarmestStore = settings.Store is { } store ? options.Quantity<Temperature>("--store", store)?.Celsius ?? PackageWish.UsualStore : PackageWish.UsualStore,
             WeakestPart = settings.Weakest is { } weakest ? options.Quantity<GaugePressure>("--weakest", weakest)?.Bar : null,
+            BurstBar = settings.Burst is { } burst ? options.Quantity<GaugePressure>("--burst", burst)?.Bar : null,
         };
         return settings.In is not { } kinds ? wish : wish with { Into = [.. kinds.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(Fill)] };
     }

@@ -6,6 +6,8 @@ using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Larders;
 using Gylebook.Recipes.Readings;
+using Gylebook.Science.Fermenting.Kinetics;
+using Gylebook.Science.Quantities;
 using Gylebook.Web.Features.Larders;
 
 namespace Gylebook.Web.Features.Gyles.Cellar;
@@ -138,12 +140,32 @@ public sealed class CellarDesk(GyleDesk desk, TimeProvider clock)
         return desk.DoAsync(gyle, [new BrewAction { At = now, EntryId = Guid.CreateVersion7(now), Kind = isLeftOut ? ActionKind.Skipped : ActionKind.Done, Step = task.Day, Stage = "ferment", Portion = portion, What = task.What }], cancellation);
     }
 
-    /// <summary>Writes down something in the brewer's own words.</summary>
-    public Task<int> SayAsync(OpenGyle gyle, string what, CancellationToken cancellation = default)
+    /// <summary>Writes down something that was done, in the brewer's own words.</summary>
+    /// <param name="gyle">The gyle.</param>
+    /// <param name="portion">To which portion; null for the whole.</param>
+    /// <param name="what">What.</param>
+    /// <param name="set">How warm it was set to, when that is what was done: the course goes on at that; null for nothing of the kind.</param>
+    /// <param name="cancellation">Stops waiting.</param>
+    /// <returns>What is wrong with it; null once it is in the book.</returns>
+    public async Task<string?> SayAsync(OpenGyle gyle, string? portion, string what, Temperature? set = null, CancellationToken cancellation = default)
     {
+        ArgumentNullException.ThrowIfNull(what);
+        if (what.Trim().Length is 0 or > MostText)
+        {
+            return Invariant($"what: {what.Trim().Length} characters; must be from 1 to {MostText}");
+        }
+
+        if (set is { Celsius: not (>= TemperatureCourse.LeastCelsius and <= TemperatureCourse.MostCelsius) })
+        {
+            return Invariant($"how warm: {set.Value.Celsius:0.#} °C; must be from {TemperatureCourse.LeastCelsius} to {TemperatureCourse.MostCelsius} °C");
+        }
+
         DateTimeOffset now = clock.GetUtcNow();
-        return desk.DoAsync(gyle, [new BrewAction { At = now, EntryId = Guid.CreateVersion7(now), Kind = ActionKind.Said, Stage = "ferment", What = what.Trim() }], cancellation);
+        await desk.DoAsync(gyle, [new BrewAction { At = now, EntryId = Guid.CreateVersion7(now), Kind = ActionKind.Said, Stage = "ferment", Portion = portion, What = what.Trim(), Temperature = set }], cancellation);
+        return null;
     }
+
+    private const int MostText = 2000;
 
     /// <summary>Takes an entry back, in the log that has it.</summary>
     public Task<int> UndoAsync(OpenGyle gyle, Guid entry, CancellationToken cancellation = default)

@@ -50,7 +50,7 @@ public sealed partial class PutInForm
     [CascadingParameter]
     public required Shown Shown { get; set; }
 
-    private IReadOnlyList<BrewAction> Changes => [.. Gyle.Log.Actions.Where(action => action.Kind is ActionKind.Given or ActionKind.Divided && action.EntryId is not null)];
+    private IReadOnlyList<BrewAction> Changes => [.. Gyle.Log.Actions.Where(action => action.EntryId is not null && (action.Kind is ActionKind.Given or ActionKind.Divided || (action.Kind == ActionKind.Said && action.Stage == "ferment")))];
 
     /// <inheritdoc/>
     protected override async Task OnInitializedAsync() =>

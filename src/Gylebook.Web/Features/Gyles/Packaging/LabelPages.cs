@@ -2,7 +2,6 @@ using System.Text;
 using Gylebook.Gyles;
 using Gylebook.Gyles.Packaging;
 using Gylebook.Pictures.Labels;
-using Gylebook.Web.Reading;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using QRCoder;
@@ -34,9 +33,8 @@ internal static class LabelPages
         int filled = gyle.Log.ActionsOf(of.Portion.Name).Where(action => action.Kind == ActionKind.Packaged).SelectMany(action => PackagedDetail.Read(action.Detail) ?? []).Sum(one => one.Count);
         string[] lines =
         [
-            label.Contains.Length > 0 ? $"Contains: {label.Contains}." : "Contains no allergen that is known of.", .. label.MayContain.Length > 0 ? (string[])[$"May contain: {label.MayContain}."] : [],
-            $"{label.Ingredients}.",
-            $"{(label.Litres is { } litres ? Invariant($"{litres:0.0#} L. ") : "")}Filled {Instants.Day(label.Packaged, clock)}. Best before {Instants.Day(label.BestBefore.Day, clock)}: {label.BestBefore.Why}. Cold and dark. Alcohol: for adults.",
+            label.ContainsSentence, .. label.MayContainSentence.Length > 0 ? (string[])[label.MayContainSentence] : [], $"{label.Ingredients}.",
+            label.DaysSentence(litres => Invariant($"{litres:0.0#} L"), clock),
         ];
         string said = $"{label.Name}, {label.Strength}. {string.Join(' ', lines)}";
         return Results.Text(

@@ -5,6 +5,7 @@ using Gylebook.Forecast.Report.Labels;
 using Gylebook.Gyles.Packaging;
 using Gylebook.Gyles.Portions;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Web.Reading;
 
 namespace Gylebook.Web.Features.Gyles.Packaging;
 
@@ -20,6 +21,21 @@ namespace Gylebook.Web.Features.Gyles.Packaging;
 public sealed record LabelText(
     string Name, string Strength, string Contains, string MayContain, string Ingredients, double? Litres, DateTimeOffset Packaged, (DateTimeOffset Day, string Why) BestBefore)
 {
+    /// <summary>Allergens in it, in a sentence.</summary>
+    public string ContainsSentence => Contains.Length > 0 ? $"Contains: {Contains}." : "Contains no allergen that is known of.";
+
+    /// <summary>Those that a packet warns of, in a sentence; empty for none.</summary>
+    public string MayContainSentence => MayContain.Length > 0 ? $"May contain: {MayContain}." : "";
+
+    /// <summary>How much, from when and till when, and for whom.</summary>
+    /// <param name="litres">How the reader wants to see litres.</param>
+    /// <param name="clock">The time, and its zone.</param>
+    public string DaysSentence(Func<double, string> litres, TimeProvider clock)
+    {
+        ArgumentNullException.ThrowIfNull(litres);
+        return $"{(Litres is { } each ? $"{litres(each)}. " : "")}Filled {Instants.Day(Packaged, clock)}. Best before {Instants.Day(BestBefore.Day, clock)}: {BestBefore.Why}. Cold and dark. Alcohol: for adults.";
+    }
+
     private const int Months = 6, StrongMonths = 12, HoppedMonths = 3;
     private const double Strong = 7.5, Hopped = 50;
 

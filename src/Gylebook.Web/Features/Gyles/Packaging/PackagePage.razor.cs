@@ -19,7 +19,7 @@ public sealed partial class PackagePage
     private Band _litres = new(0, 0, 0, "L", BandKind.Point);
     private List<KindRow> _kinds = [];
     private IReadOnlyList<string> _sugars = [];
-    private string _volumes = "", _since = "", _store = "", _priming = PrimingSource.Usual, _weakest = "";
+    private string _volumes = "", _since = "", _store = "", _priming = PrimingSource.Usual, _weakest = "", _burst = "";
     private string? _wrong, _portion;
     private PackageQuestion? _asked;
     private PackagePlan? _plan;
@@ -134,10 +134,12 @@ public sealed partial class PackagePage
             : !TypedText.TryRead(_since, null, Shown.Units, out Entered<Temperature> since, out _) ? Wrong($"the warmest it has stood: \"{_since}\"; write \"20 °C\" or \"68 °F\"")
             : !TypedText.TryRead(_store, null, Shown.Units, out Entered<Temperature> store, out _) ? Wrong($"the warmest it may come to stand: \"{_store}\"; write \"25 °C\" or \"77 °F\"")
             : !TypedText.TryRead(_weakest.Trim().Length > 0 ? _weakest : "0 bar", null, Shown.Units, out Entered<GaugePressure> weakest, out _) ? Wrong($"the weakest part: \"{_weakest}\"; write \"4 bar\" or \"60 psi\"")
+            : !TypedText.TryRead(_burst.Trim().Length > 0 ? _burst : "0 bar", null, Shown.Units, out Entered<GaugePressure> burst, out _) ? Wrong($"in haste: \"{_burst}\"; write \"2 bar\" or \"30 psi\"")
             : new PackageWish
             {
                 Into = into, Volumes = volumes, WarmestSince = since.Value.Celsius, WarmestStore = store.Value.Celsius, Priming = _kinds.Any(row => row.IsChosen && !row.IsKeg) ? _priming : null,
                 WeakestPart = _weakest.Trim().Length > 0 ? weakest.Value.Bar : null,
+                BurstBar = _burst.Trim().Length > 0 ? burst.Value.Bar : null,
             };
     }
 
