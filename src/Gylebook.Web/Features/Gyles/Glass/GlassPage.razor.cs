@@ -164,6 +164,12 @@ public sealed partial class GlassPage
             return;
         }
 
+        if (kept.Note?.EndsWith(_why.Trim(), StringComparison.Ordinal) != true)
+        {
+            _kept = Invariant($"The recipe was kept as version {kept.Number} before{(kept.Note is null ? "" : $", \"{kept.Note}\"")}; what a version says stays. Change something, and say why.");
+            return;
+        }
+
         _kept = Invariant($"Kept as version {kept.Number}.");
         _why = "";
     }
