@@ -30,7 +30,7 @@ public sealed class Draws
             _columns[_moving[column]] = column;
         }
 
-        _values = new double[_moving.Length * count];
+        _values = GC.AllocateUninitializedArray<double>(_moving.Length * count);
     }
 
     private Draws(Draws other)

@@ -21,7 +21,7 @@ public sealed class Ensemble
         Terms = terms;
         Draws = draws;
         Readouts = readouts;
-        _values = new double[readouts.Count * draws.Count];
+        _values = GC.AllocateUninitializedArray<double>(readouts.Count * draws.Count);
         _places = new(readouts.Count, ReferenceEqualityComparer.Instance);
         for (int i = 0; i < readouts.Count; i++)
         {

@@ -20,20 +20,32 @@ public sealed class MaltExtracts
     /// <summary>Colours of the caramel malts whose loss of attenuation was measured, °L.</summary>
     private const double LightCaramel = 10, AmberCaramel = 40, DarkCaramel = 120;
 
-    private readonly bool _hasBase, _hasRaw, _hasCaramel, _hasDextrin, _hasRoast;
+    private int _families;
     private OfExtract _base, _raw, _lightCaramel, _amberCaramel, _darkCaramel, _dextrin, _roast;
 
-    /// <summary>Room for the families that a plan has.</summary>
-    public MaltExtracts(IReadOnlyCollection<MaltFamily> families)
+    /// <summary>None yet: those of a plan are asked for.</summary>
+    internal MaltExtracts()
     {
-        ArgumentNullException.ThrowIfNull(families);
-        (_hasBase, _hasRaw, _hasCaramel) = (families.Contains(MaltFamily.Base), families.Contains(MaltFamily.Raw), families.Contains(MaltFamily.Caramel));
-        (_hasDextrin, _hasRoast) = (families.Contains(MaltFamily.Dextrin), families.Contains(MaltFamily.Roast));
     }
 
     /// <summary>All families at a draw.</summary>
     public MaltExtracts(Draw draw)
-        : this(Enum.GetValues<MaltFamily>()) => Fill(draw);
+    {
+        foreach (MaltFamily family in Enum.GetValues<MaltFamily>())
+        {
+            AskFor(family);
+        }
+
+        Fill(draw);
+    }
+
+    /// <summary>Reckons this family too from now on.</summary>
+    internal void AskFor(MaltFamily family) => _families |= 1 << (int)family;
+
+    /// <summary>Reckons none from now on.</summary>
+    internal void AskForNone() => _families = 0;
+
+    private bool Has(MaltFamily family) => (_families & (1 << (int)family)) != 0;
 
     /// <summary>How a Congress mash splits starch, at the draw.</summary>
     public StarchSplit CongressSplit { get; private set; }
@@ -49,29 +61,29 @@ public sealed class MaltExtracts
     public void Fill(Draw draw)
     {
         CongressSplit = StarchSplit.At(100 * draw[Known.CongressLimit], draw);
-        if (_hasBase)
+        if (Has(MaltFamily.Base))
         {
             Unscaled(MaltFamily.Base, draw[Known.OwnFermentableOfBase], draw, out _base);
         }
 
-        if (_hasRaw)
+        if (Has(MaltFamily.Raw))
         {
             Unscaled(MaltFamily.Raw, draw[Known.OwnFermentableOfBase], draw, out _raw);
         }
 
-        if (_hasCaramel)
+        if (Has(MaltFamily.Caramel))
         {
             Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfLightCaramel], draw, out _lightCaramel);
             Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfAmberCaramel], draw, out _amberCaramel);
             Unscaled(MaltFamily.Caramel, draw[Known.OwnFermentableOfDarkCaramel], draw, out _darkCaramel);
         }
 
-        if (_hasDextrin)
+        if (Has(MaltFamily.Dextrin))
         {
             Unscaled(MaltFamily.Dextrin, draw[Known.OwnFermentableOfDextrinMalt], draw, out _dextrin);
         }
 
-        if (_hasRoast)
+        if (Has(MaltFamily.Roast))
         {
             Unscaled(MaltFamily.Roast, draw[Known.OwnFermentableOfRoast], draw, out _roast);
         }

@@ -3,16 +3,21 @@ namespace Gylebook.Engine.Parameters;
 /// <summary>The parameters of a plan as they are found: the known ones first, in their fixed places, those of single ingredients after them.</summary>
 public sealed class ParameterList
 {
-    private readonly List<Parameter?> _parameters = new(KnownCount + 64);
-    private readonly Dictionary<string, Slot> _slots = new(StringComparer.Ordinal);
+    private readonly List<Parameter?> _parameters;
+    private readonly Dictionary<string, Slot> _slots = new(Names, StringComparer.Ordinal);
     private readonly Dictionary<object, SlotBlock> _blocks = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>How many parameters every run has.</summary>
     public const int KnownCount = (int)Known.PitchCellsPerGram + 1;
 
+    /// <summary>Names that most plans need no more than.</summary>
+    private const int Names = 64;
+
     /// <summary>No parameter yet.</summary>
-    public ParameterList()
+    /// <param name="besides">How many ingredients are likely to bring; no more than room.</param>
+    public ParameterList(int besides = 0)
     {
+        _parameters = new(KnownCount + besides);
         for (int i = 0; i < KnownCount; i++)
         {
             _parameters.Add(null);
@@ -23,13 +28,8 @@ public sealed class ParameterList
     /// <exception cref="InvalidOperationException">A known parameter was never set.</exception>
     public Parameter[] All()
     {
-        Parameter[] all = new Parameter[_parameters.Count];
-        for (int i = 0; i < all.Length; i++)
-        {
-            all[i] = _parameters[i] ?? throw new InvalidOperationException($"The parameter {(Known)i} was never set.");
-        }
-
-        return all;
+        int unset = _parameters.IndexOf(null);
+        return unset < 0 ? [.. _parameters!] : throw new InvalidOperationException($"The parameter {(Known)unset} was never set.");
     }
 
     /// <summary>Sets a known parameter.</summary>

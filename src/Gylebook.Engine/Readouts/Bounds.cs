@@ -1,4 +1,5 @@
 using Gylebook.Engine.Parameters;
+using Gylebook.Engine.Running;
 
 namespace Gylebook.Engine.Readouts;
 
@@ -31,9 +32,15 @@ public sealed class Bounds
     public (double Low, double High) Of(RunOutcome run, Readout readout)
     {
         ArgumentNullException.ThrowIfNull(run);
+        return Over(run.Plan, [.. run.Draw], run.Trace, readout);
+    }
+
+    /// <summary>The same of a draw that is the asker's own: it is written over.</summary>
+    public (double Low, double High) Over(RunPlan plan, double[] draw, RunTrace trace, Readout readout)
+    {
+        ArgumentNullException.ThrowIfNull(draw);
         ArgumentNullException.ThrowIfNull(readout);
         (double low, double high) = (double.PositiveInfinity, double.NegativeInfinity);
-        double[] draw = [.. run.Draw];
         for (int corner = 0; corner < 1 << _ends.Count; corner++)
         {
             for (int i = 0; i < _ends.Count; i++)
@@ -44,7 +51,7 @@ public sealed class Bounds
                 }
             }
 
-            double told = readout.Of(new RunView(run.Plan, draw, run.Trace));
+            double told = readout.Of(new RunView(plan, draw, trace));
             (low, high) = (Math.Min(low, told), Math.Max(high, told));
         }
 

@@ -36,7 +36,7 @@ public sealed record HopReadouts
         double all = 0;
         for (int row = 0; row < run.Plan.Additions.Length; row++)
         {
-            all += alone(run, row);
+            all += run.Plan.Additions[row].Hop.Grams > 0 ? alone(run, row) : 0;
         }
 
         return all > 0 ? BeerReadouts.BitternessBy(run, model) * alone(run, addition) / all : 0;

@@ -30,7 +30,16 @@ public static class Run
     public static bool Through<TLog>(RunPlan plan, Draw draw, RunTrace trace, ref TLog log)
         where TLog : struct, IRunLog
     {
-        trace.Begin(plan, draw);
+        trace.ReckonMakeups(plan, draw);
+        return Again(plan, draw, trace, ref log);
+    }
+
+    /// <summary>Runs the plan once more at the draw of the run before, other liquor or priming in it: what goes in is made up already.</summary>
+    /// <inheritdoc cref="Through{TLog}(RunPlan, Draw, RunTrace, ref TLog)"/>
+    public static bool Again<TLog>(RunPlan plan, Draw draw, RunTrace trace, ref TLog log)
+        where TLog : struct, IRunLog
+    {
+        trace.Begin();
         Span<Portion> portions = stackalloc Portion[plan.PortionCount];
         portions.Clear();
         Span<BoilMark> marks = stackalloc BoilMark[plan.Additions.Length];

@@ -5,46 +5,74 @@ using Gylebook.Engine.State;
 
 namespace Gylebook.Engine.Running;
 
-/// <summary>What one run leaves to be read: the state at every stage, every loss, and what went in. Made once for a plan, and written over by each run.</summary>
+/// <summary>What one run leaves to be read: the state at every stage, every loss, and what went in. Made for a plan, and written over by each run.</summary>
 public sealed class RunTrace
 {
     private const int StageCount = (int)Stage.Pour + 1;
     private const int LossCount = (int)Loss.Racking + 1;
 
-    private readonly int _portions;
+    private int _portions;
 
     // Row of a stage and portion, and of a loss and portion; 0 is what never was. A plan has few of all there could be.
-    private readonly int[] _stageRows;
-    private readonly int[] _lossRows;
-    private readonly Wort[] _reached;
-    private readonly Wort[] _unfermented;
-    private readonly bool[] _wasReached;
+    private int[] _stageRows = [];
+    private int[] _lossRows = [];
+    private Wort[] _reached = [];
+    private Wort[] _unfermented = [];
+    private bool[] _wasReached = [];
 
     // What every second readout asks for, reckoned at the first look; not a number until then.
-    private readonly double[] _gravities;
-    private readonly double[] _litresOf;
-    private readonly double[] _isoAlone;
+    private double[] _gravities = [];
+    private double[] _litresOf = [];
+    private double[] _isoAlone = [];
     private MashLoad? _mash;
-    private readonly Wort[] _lost;
-    private readonly Wort[] _makeups;
-    private readonly double[] _bitterness;
-    private readonly double[] _litres;
+    private Wort[] _lost = [];
+    private Wort[] _makeups = [];
+    private double[] _bitterness = [];
+    private double[] _litres = [];
 
     /// <summary>Room for the runs of a plan.</summary>
-    public RunTrace(RunPlan plan)
+    public RunTrace(RunPlan plan) => LayOut(plan);
+
+    /// <summary>Makes it room for the runs of another plan, as if it were new.</summary>
+    public void LayOut(RunPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        IsWhole = false;
         _portions = plan.PortionCount;
-        Extracts = new MaltExtracts([.. plan.Makeups.OfType<MaltMakeup>().Select(malt => malt.Family)]);
-        _stageRows = new int[StageCount * _portions];
-        _lossRows = new int[2 * LossCount * _portions];
+        Extracts.AskForNone();
+        foreach (Makeup makeup in plan.Makeups)
+        {
+            if (makeup is MaltMakeup malt)
+            {
+                Extracts.AskFor(malt.Family);
+            }
+        }
+
+        (int stages, int losses) = ClaimRows(plan);
+        Clear(ref _reached, stages);
+        Clear(ref _unfermented, _portions);
+        Clear(ref _wasReached, stages);
+        Clear(ref _gravities, stages);
+        Clear(ref _litresOf, stages);
+        Clear(ref _isoAlone, plan.Additions.Length);
+        Clear(ref _lost, losses);
+        Clear(ref _makeups, plan.Makeups.Length);
+        Clear(ref _bitterness, plan.Additions.Length);
+        Clear(ref _litres, plan.Additions.Length);
+        Forget();
+    }
+
+    /// <summary>Gives each stage and loss that the plan may have a row.</summary>
+    /// <returns>How many rows there are of each.</returns>
+    private (int Stages, int Losses) ClaimRows(RunPlan plan)
+    {
+        Clear(ref _stageRows, StageCount * _portions);
+        Clear(ref _lossRows, 2 * LossCount * _portions);
         int stages = 1, losses = 1;
         foreach (ref readonly Step step in plan.Steps.AsSpan())
         {
-            foreach (Place place in step.Leaves())
-            {
-                stages += Claim(_stageRows, At(place.Stage, place.Portion), stages);
-            }
+            stages += step.LeavesFrom ? Claim(_stageRows, At(step.Stage, step.From), stages) : 0;
+            stages += step.LeavesTo ? Claim(_stageRows, At(step.Stage, step.To), stages) : 0;
 
             foreach ((Loss loss, Place place) in step.Loses())
             {
@@ -52,17 +80,20 @@ public sealed class RunTrace
             }
         }
 
-        _reached = new Wort[stages];
-        _unfermented = new Wort[_portions];
-        _wasReached = new bool[stages];
-        _gravities = new double[stages];
-        _litresOf = new double[stages];
-        _isoAlone = new double[plan.Additions.Length];
-        _lost = new Wort[losses];
-        _makeups = new Wort[plan.Makeups.Length];
-        _bitterness = new double[plan.Additions.Length];
-        _litres = new double[plan.Additions.Length];
-        Forget();
+        return (stages, losses);
+    }
+
+    /// <summary>At least so many rows, all of them empty.</summary>
+    private static void Clear<T>(ref T[] rows, int count)
+    {
+        if (rows.Length < count)
+        {
+            rows = new T[count];
+        }
+        else
+        {
+            Array.Clear(rows);
+        }
     }
 
     private static int Claim(int[] rows, int at, int next)
@@ -80,7 +111,7 @@ public sealed class RunTrace
     public bool IsWhole { get; internal set; }
 
     /// <summary>What malts' extracts are made of, at this run's draw.</summary>
-    internal MaltExtracts Extracts { get; }
+    internal MaltExtracts Extracts { get; } = new();
 
     /// <summary>What something that goes in is made of, at this run's draw.</summary>
     public ref readonly Wort Makeup(int row) => ref _makeups[row];
@@ -123,16 +154,21 @@ public sealed class RunTrace
     /// <summary>Litres there were of the wort that a hop went into; 0 for what is no hop.</summary>
     public double LitresWhenAdded(int addition) => _litres[addition];
 
-    /// <summary>Clears what adds up, and reckons what goes in.</summary>
-    internal void Begin(RunPlan plan, Draw draw)
+    /// <summary>Clears what adds up.</summary>
+    internal void Begin()
     {
         IsWhole = false;
         Array.Clear(_wasReached);
         Array.Clear(_lost);
         Array.Clear(_bitterness);
         Forget();
+    }
+
+    /// <summary>Reckons what goes in.</summary>
+    internal void ReckonMakeups(RunPlan plan, Draw draw)
+    {
         Extracts.Fill(draw);
-        for (int i = 0; i < _makeups.Length; i++)
+        for (int i = 0; i < plan.Makeups.Length; i++)
         {
             plan.Makeups[i].Fill(draw, Extracts, out _makeups[i]);
         }

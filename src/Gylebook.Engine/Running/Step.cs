@@ -11,13 +11,19 @@ namespace Gylebook.Engine.Running;
 public readonly record struct Step(Move Move, Stage Stage, int From, int To, int Row)
 {
     /// <summary>The states that it leaves to be looked at.</summary>
-    public Place[] Leaves() => Move switch
+    public Place[] Leaves() => (LeavesFrom, LeavesTo) switch
     {
-        Move.AddIngredient or Move.DropGrain or Move.Steep or Move.FermentOut => [],
-        Move.PartGrain => [new(Stage, null, From)],
-        Move.Divide => [new(Stage, null, From), new(Stage, null, To)],
-        _ => [new(Stage, null, To)],
+        (true, true) => [new(Stage, null, From), new(Stage, null, To)],
+        (true, false) => [new(Stage, null, From)],
+        (false, true) => [new(Stage, null, To)],
+        _ => [],
     };
+
+    /// <summary>Whether the portion it happens to is left to be looked at.</summary>
+    internal bool LeavesFrom => Move is Move.PartGrain or Move.Divide;
+
+    /// <summary>Whether the portion that receives is left to be looked at.</summary>
+    internal bool LeavesTo => Move is not (Move.AddIngredient or Move.DropGrain or Move.Steep or Move.FermentOut or Move.PartGrain);
 
     /// <summary>What may be lost in it.</summary>
     public (Loss Loss, Place Place)[] Loses() => Move switch

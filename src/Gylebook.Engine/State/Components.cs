@@ -95,29 +95,37 @@ public static class Components
         [.. Table.Where(row => row.Phase is not (Phase.Liquid or Phase.Promise)).Select(row => (row.Component, row.Phase))];
 
     /// <summary>1 for what counts as mass, 0 for tracers.</summary>
-    internal static readonly double[] MassWeights = [.. Table.Select(row => row.Unit == "kg" && !IsHold(row) ? 1.0 : 0)];
+    internal static readonly double[] MassWeights = Weights(row => row.Unit == "kg" && !IsHold(row) ? 1 : 0);
 
     /// <summary>1 for the mass of the clear liquid without its gas.</summary>
-    internal static readonly double[] LiquidWeights = [.. Table.Select(row =>
-        row.Phase == Phase.Liquid && row.Unit == "kg" && row.Component != Component.CarbonDioxide ? 1.0 : 0)];
+    internal static readonly double[] LiquidWeights = Weights(row =>
+        row.Phase == Phase.Liquid && row.Unit == "kg" && row.Component != Component.CarbonDioxide ? 1 : 0);
 
     /// <summary>Kilograms of sucrose that read on a hydrometer as one kilogram of the component does.</summary>
-    internal static readonly double[] ExtractWeights = [.. Table.Select(row => SucroseEquivalent(row.Component))];
+    internal static readonly double[] ExtractWeights = Weights(row => SucroseEquivalent(row.Component));
 
     /// <summary>The part of that which salts, acids and liquor brought: read off their tracers, and so no extract of the grist.</summary>
-    internal static readonly double[] LiquorExtractWeights = [.. Table.Select(row =>
+    internal static readonly double[] LiquorExtractWeights = Weights(row =>
         IsIonTracer(row.Component) ? SucroseEquivalent(Component.Minerals) / 1e6
-        : row.Component is >= Component.LacticAcid and <= Component.QuinicAcid ? SucroseEquivalent(row.Component) : 0)];
+        : row.Component is >= Component.LacticAcid and <= Component.QuinicAcid ? SucroseEquivalent(row.Component) : 0);
 
     /// <summary>The part of that which salts brought: it reads as extract, and feeds nobody.</summary>
-    internal static readonly double[] SaltExtractWeights = [.. Table.Select(row =>
-        IsIonTracer(row.Component) ? SucroseEquivalent(Component.Minerals) / 1e6 : 0)];
+    internal static readonly double[] SaltExtractWeights = Weights(row =>
+        IsIonTracer(row.Component) ? SucroseEquivalent(Component.Minerals) / 1e6 : 0);
 
     /// <summary>Kilograms of sucrose that read on a hydrometer as one kilogram of the component does: physics of §3.</summary>
     public static double SucroseEquivalent(Component component)
     {
         double v = Table[(int)component].SpecificVolume;
         return v == 0 ? 0 : (WaterSpecificVolume - v) / (WaterSpecificVolume - SucroseSpecificVolume);
+    }
+
+    /// <summary>A weight for each row up to the last that has one, in whole vectors of up to eight: what weighs nothing is not summed.</summary>
+    private static double[] Weights(Func<ComponentRow, double> of)
+    {
+        double[] all = [.. Table.Select(of)];
+        int weighed = Array.FindLastIndex(all, weight => weight != 0) + 1;
+        return [.. all.Take(weighed), .. new double[(-weighed) & 7]];
     }
 
     /// <summary>Alkalinity leaves as gas and water: its tally weighs nothing.</summary>

@@ -52,24 +52,17 @@ public struct Wort
     public readonly double AlcoholByMassPercent => Percent(this[Component.Ethanol]);
 
     /// <summary>Specific gravity 20/20 in air, by Tabarié: exactly 1 with nothing dissolved.</summary>
-    public readonly double Gravity
+    public readonly double Gravity => GravityOf(LiquidMass);
+
+    /// <summary>Litres of clear liquid at 20 °C.</summary>
+    public readonly double Litres
     {
         get
         {
             double liquid = LiquidMass;
-            if (liquid <= 0)
-            {
-                return 1;
-            }
-
-            double plato = 100 * ExtractMass / liquid;
-            double ethanol = this[Component.Ethanol];
-            return ethanol == 0 ? SucroseSolution.GravityAt(plato) : Tabarie.GravityOf(plato, 100 * ethanol / liquid);
+            return liquid / SucroseSolution.KilogramsPerLitreOfGravity(GravityOf(liquid));
         }
     }
-
-    /// <summary>Litres of clear liquid at 20 °C.</summary>
-    public readonly double Litres => LitresAt(Gravity);
 
     /// <summary>The same, for whoever has read the gravity already.</summary>
     public readonly double LitresAt(double gravity) => LiquidMass / SucroseSolution.KilogramsPerLitreOfGravity(gravity);
@@ -157,24 +150,30 @@ public struct Wort
         return part;
     }
 
+    /// <summary>The gravity, for whoever has weighed the liquid already.</summary>
+    private readonly double GravityOf(double liquid)
+    {
+        if (liquid <= 0)
+        {
+            return 1;
+        }
+
+        double plato = 100 * ExtractMass / liquid;
+        double ethanol = this[Component.Ethanol];
+        return ethanol == 0 ? SucroseSolution.GravityAt(plato) : Tabarie.GravityOf(plato, 100 * ethanol / liquid);
+    }
+
     private readonly double Dot(double[] weights)
     {
         ref double mine = ref First(ref Unsafe.AsRef(in _amounts));
         ref double weight = ref MemoryMarshal.GetArrayDataReference(weights);
         Vector<double> sum = Vector<double>.Zero;
-        int i = 0;
-        for (; i + Vector<double>.Count <= Components.Count; i += Vector<double>.Count)
+        for (int i = 0; i < weights.Length; i += Vector<double>.Count)
         {
             sum += Vector.LoadUnsafe(ref mine, (nuint)i) * Vector.LoadUnsafe(ref weight, (nuint)i);
         }
 
-        double total = Vector.Sum(sum);
-        for (; i < Components.Count; i++)
-        {
-            total += _amounts[i] * weights[i];
-        }
-
-        return total;
+        return Vector.Sum(sum);
     }
 
     private static ref double First(ref Amounts amounts) => ref Unsafe.As<Amounts, double>(ref amounts);

@@ -14,7 +14,14 @@ internal static class FoodFigures
     private const double Neutral = 7;
 
     /// <summary>The figures as they are likely.</summary>
-    public static double[] Of(FoodMakeup food) =>
+    public static double[] Of(FoodMakeup food)
+    {
+        double[] figures = new double[FoodInPlace.FigureCount];
+        Fill(food, figures);
+        return figures;
+    }
+
+    private static void Fill(FoodMakeup food, Span<double> figures) => ((ReadOnlySpan<double>)
     [
         food.Water, food.Sucrose, food.Glucose, food.Fructose, food.Maltose, food.Lactose, food.Polyols, food.Dextrin,
         food.SolubleProtein, food.Minerals, food.Ethanol, food.Lactic, food.Acetic, food.Citric, food.Malic, food.Tartaric, food.Quinic,
@@ -22,7 +29,7 @@ internal static class FoodFigures
         food.SettledHold, food.BagHold, food.SodiumMilligramsPerKilogram, food.PotassiumMilligramsPerKilogram,
         food.CalciumMilligramsPerKilogram, food.MagnesiumMilligramsPerKilogram, food.PhosphorusMilligramsPerKilogram,
         food.ChlorideMilligramsPerKilogram, food.OwnPh?.Likely ?? Neutral, 1,
-    ];
+    ]).CopyTo(figures);
 
     /// <summary>The same as parameters: what a label prints is as wide as its ends, the rest as wide as the file of priors says.</summary>
     public static Parameter[] ParametersOf(FoodMakeup food)
@@ -41,8 +48,12 @@ internal static class FoodFigures
     };
 
     /// <summary>So many kilograms of a food where it goes in, at its likely figures.</summary>
-    public static Wort Placed(FoodMakeup food, double kilograms, AdditionPoint at) =>
-        FoodInPlace.Of(Of(food), food.StarchIsOpen, PlaceOf(at), kilograms);
+    public static Wort Placed(FoodMakeup food, double kilograms, AdditionPoint at)
+    {
+        Span<double> figures = stackalloc double[FoodInPlace.FigureCount];
+        Fill(food, figures);
+        return FoodInPlace.Of(figures, food.StarchIsOpen, PlaceOf(at), kilograms);
+    }
 
     /// <summary>Ends of a food's own pH and of all its acids, as tables differ; null for what has none of its own.</summary>
     public static (double Low, double High)? EndsOf(FoodMakeup food, FoodFigure figure) => (figure, food.OwnPh) switch

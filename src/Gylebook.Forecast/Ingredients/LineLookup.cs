@@ -20,9 +20,9 @@ internal static class LineLookup
     private static readonly ConcurrentDictionary<string, MadeUpFood> TableFoods = new(StringComparer.Ordinal);
 
     /// <summary>Looks every line up; what is not found becomes a finding, with the nearest names.</summary>
-    public static IReadOnlyList<PlannedLine> Find(IReadOnlyList<LineInHand> hands, List<Finding> findings)
+    public static List<PlannedLine> Find(IReadOnlyList<LineInHand> hands, List<Finding> findings)
     {
-        List<PlannedLine> found = [];
+        List<PlannedLine> found = new(hands.Count);
         for (int i = 0; i < hands.Count; i++)
         {
             LineInHand hand = hands[i];
@@ -34,11 +34,11 @@ internal static class LineLookup
                 IngredientKind.Food or IngredientKind.Spice => Food(i, hand, findings),
                 IngredientKind.Hop => Hop(i, hand, findings),
                 IngredientKind.Yeast => Yeast(i, hand, findings),
-                _ => Chemical(i, line, findings),
+                _ => Chemical(i, hand, findings),
             };
             if (laid is not null)
             {
-                found.Add(laid with { Hand = hand });
+                found.Add(laid);
             }
         }
 
@@ -82,7 +82,7 @@ internal static class LineLookup
 
         Malt malt = hand.Malt is { } own ? row.As(own, line.As!) : row;
         Wort one = OfOneKilogram(malt, (line.Colour?.Value ?? malt.Colour).Lovibond);
-        return Weighed(number, line, one, findings) is not double kg ? null : new PlannedLine(number, line, line.As ?? malt.Name, kg) { Malt = malt, Makeup = Makeup.Times(one, kg) };
+        return Weighed(number, line, one, findings) is not double kg ? null : new PlannedLine(number, line, line.As ?? malt.Name, kg) { Hand = hand, Malt = malt, Makeup = Makeup.Times(one, kg) };
     }
 
     private static PlannedLine? Sugar(int number, LineInHand hand, List<Finding> findings)
@@ -108,7 +108,7 @@ internal static class LineLookup
         one[Component.MaltColour] = line.At.Point < AdditionPoint.KnockOut ? (line.Colour?.Value ?? sugar.Colour)?.Lovibond ?? 0 : 0;
         return Weighed(number, line, one, findings) is not double kg
             ? null
-            : new PlannedLine(number, line, line.As ?? sugar.Name, kg) { Sugar = sugar, Makeup = Makeup.Times(one, kg) };
+            : new PlannedLine(number, line, line.As ?? sugar.Name, kg) { Hand = hand, Sugar = sugar, Makeup = Makeup.Times(one, kg) };
     }
 
     private static PlannedLine? Food(int number, LineInHand hand, List<Finding> findings)
@@ -117,14 +117,20 @@ internal static class LineLookup
         FoodMakeup? food = hand.Food;
         if (food is null && Match(FoodTable.Find(line.Of), "food", number, hand, findings) is Food row)
         {
-            MadeUpFood made = TableFoods.GetOrAdd(row.Id, _ => FoodMakeups.From(row));
+            MadeUpFood made = TableFoods.GetOrAdd(row.Id, static (_, its) => FoodMakeups.From(its), row);
             food = made.Makeup;
-            findings.AddRange(made.Findings.Where(f => f.Severity >= Severity.Warning).Select(f => f with { Where = PlannedLine.PathOf(number), Message = $"{line.As ?? row.Name}: {f.Message}" }));
+            foreach (Finding found in made.Findings)
+            {
+                if (found.Severity >= Severity.Warning)
+                {
+                    findings.Add(found with { Where = PlannedLine.PathOf(number), Message = $"{line.As ?? row.Name}: {found.Message}" });
+                }
+            }
         }
 
-        return food is null || Weighed(number, line, FoodFigures.Placed(food, 1, line.At.Point), findings) is not double kg
+        return food is null || (line.Amount.Mass?.Value.Kilograms ?? Weighed(number, line, FoodFigures.Placed(food, 1, line.At.Point), findings)) is not double kg
             ? null
-            : new PlannedLine(number, line, line.As ?? food.Name, kg) { Food = food, Makeup = FoodFigures.Placed(food, kg, line.At.Point) };
+            : new PlannedLine(number, line, line.As ?? food.Name, kg) { Hand = hand, Food = food, Makeup = FoodFigures.Placed(food, kg, line.At.Point) };
     }
 
     private static PlannedLine? Hop(int number, LineInHand hand, List<Finding> findings)
@@ -138,9 +144,10 @@ internal static class LineLookup
         }
 
         (double alpha, Provenance from) = HopLot.AlphaOf(hand, cultivar);
-        PlannedLine hop = new(number, line, line.As ?? cultivar?.Name ?? line.Of, 1) { Alpha = alpha, AlphaFrom = from, Cultivar = cultivar };
-        new HopMakeup(hop.StaysInKettle, line.At.Point >= AdditionPoint.Pitch, 1).Fill(StartingParameters.Medians, StartingParameters.Extracts, out Wort one);
-        return Weighed(number, line, one, findings) is double kg ? hop with { Kilograms = kg, Makeup = Makeup.Times(one, kg) } : null;
+        new HopMakeup(PlannedLine.Stays(line), line.At.Point >= AdditionPoint.Pitch, 1).Fill(StartingParameters.Medians, StartingParameters.Extracts, out Wort one);
+        return Weighed(number, line, one, findings) is not double kg
+            ? null
+            : new PlannedLine(number, line, line.As ?? cultivar?.Name ?? line.Of, kg) { Hand = hand, Alpha = alpha, AlphaFrom = from, Cultivar = cultivar, Makeup = Makeup.Times(one, kg) };
     }
 
     private static PlannedLine? Yeast(int number, LineInHand hand, List<Finding> findings)
@@ -157,7 +164,7 @@ internal static class LineLookup
         Wort one = default;
         one[Component.Yeast] = dry ? 1 : 0.1;
         one[Component.Water] = dry ? 0 : 0.9;
-        return new PlannedLine(number, line, line.As ?? yeast.Name, kg) { Yeast = yeast, Makeup = Makeup.Times(one, kg) };
+        return new PlannedLine(number, line, line.As ?? yeast.Name, kg) { Hand = hand, Yeast = yeast, Makeup = Makeup.Times(one, kg) };
     }
 
     private static T? Match<T>(Found<T> found, string kind, int number, LineInHand hand, List<Finding> findings)
@@ -205,16 +212,17 @@ internal static class LineLookup
         StartingParameters.Extracts.OfOneKilogram(malt.Family, malt.ExtractFineDry.Ratio, malt.Moisture.Ratio, lovibond);
 
     /// <summary>Finings, salts, acids and plain liquor.</summary>
-    private static PlannedLine? Chemical(int number, IngredientLine line, List<Finding> findings) => line.Kind switch
+    private static PlannedLine? Chemical(int number, LineInHand hand, List<Finding> findings) => hand.Line.Kind switch
     {
-        IngredientKind.Salt => Salt(number, line, findings),
-        IngredientKind.Acid => AcidOf(number, line, findings),
-        IngredientKind.Water => Pure(number, line, Component.Water),
-        _ => Pure(number, line, Component.Break),
+        IngredientKind.Salt => Salt(number, hand, findings),
+        IngredientKind.Acid => AcidOf(number, hand, findings),
+        IngredientKind.Water => Pure(number, hand, Component.Water),
+        _ => Pure(number, hand, Component.Break),
     };
 
-    private static PlannedLine? Salt(int number, IngredientLine line, List<Finding> findings)
+    private static PlannedLine? Salt(int number, LineInHand hand, List<Finding> findings)
     {
+        IngredientLine line = hand.Line;
         BrewingSalt? salt = ShelfWords.Salt(line.Of);
         if (salt is null || line.Amount.Mass is not { } mass)
         {
@@ -228,12 +236,13 @@ internal static class LineLookup
         makeup[Component.Water] = kg * salt.WaterShare;
         makeup[Component.Minerals] = kg * (1 - salt.WaterShare);
         IonTracers.Put(ref makeup, salt.PerGramInALitre, kg * 1000);
-        return new PlannedLine(number, line, line.As ?? salt.Name, kg) { Makeup = makeup, Salt = salt };
+        return new PlannedLine(number, line, line.As ?? salt.Name, kg) { Hand = hand, Makeup = makeup, Salt = salt };
     }
 
     /// <summary>An acid with the strength it is sold at behind its name: "lactic acid 88 %". A powder needs none.</summary>
-    private static PlannedLine? AcidOf(int number, IngredientLine line, List<Finding> findings)
+    private static PlannedLine? AcidOf(int number, LineInHand hand, List<Finding> findings)
     {
+        IngredientLine line = hand.Line;
         Acid? acid = ShelfWords.Acid(line.Of);
         double? strength = ShelfWords.Strength(line.Of);
         AcidAsSold? sold = ShelfWords.Sold(line.Of);
@@ -256,16 +265,18 @@ internal static class LineLookup
         makeup[Component.Water] = kilograms * (1 - share);
         return new PlannedLine(number, line, line.As ?? line.Of, kilograms)
         {
+            Hand = hand,
             Makeup = makeup,
             Acid = new MashPhAcid(new AcidAsSold(acid.Id, acid, 1, DoseUnit.Gram), millimoles),
         };
     }
 
-    private static PlannedLine Pure(int number, IngredientLine line, Component component)
+    private static PlannedLine Pure(int number, LineInHand hand, Component component)
     {
+        IngredientLine line = hand.Line;
         double kg = line.Amount.Mass?.Value.Kilograms ?? (line.Amount.Volume!.Value.Value.Litres * Wort.WaterKilogramsPerLitre);
         Wort makeup = default;
         makeup[component] = kg;
-        return new PlannedLine(number, line, line.As ?? line.Of, kg) { Makeup = makeup };
+        return new PlannedLine(number, line, line.As ?? line.Of, kg) { Hand = hand, Makeup = makeup };
     }
 }

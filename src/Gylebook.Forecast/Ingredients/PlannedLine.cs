@@ -18,7 +18,7 @@ public sealed record PlannedLine(int Number, IngredientLine Line, string Name, d
     public string Path => PathOf(Number);
 
     /// <summary>Where findings point to for the line of that number.</summary>
-    internal static string PathOf(int number) => Invariant($"ingredients[{number}]");
+    internal static string PathOf(int number) => number < Paths.Length ? Paths[number] : Written(number);
 
     /// <summary>What the larder knows of it; null for a line that no larder was asked for.</summary>
     public LineInHand? Hand { get; init; }
@@ -31,6 +31,9 @@ public sealed record PlannedLine(int Number, IngredientLine Line, string Name, d
 
     /// <summary>The food it is, or null.</summary>
     public FoodMakeup? Food { get; init; }
+
+    /// <summary>The food it is under the name that is shown, or null.</summary>
+    internal FoodMakeup? NamedFood => Food is null || Food.Name == Name ? Food : Food with { Name = Name };
 
     /// <summary>The yeast it is, or null.</summary>
     public YeastStyle? Yeast { get; init; }
@@ -45,7 +48,10 @@ public sealed record PlannedLine(int Number, IngredientLine Line, string Name, d
     public HopCultivar? Cultivar { get; init; }
 
     /// <summary>Whether these are whole hops that were boiled, and so stay in the kettle.</summary>
-    public bool StaysInKettle => Line.Kind == IngredientKind.Hop && Line.Form == IngredientForm.Whole && Line.At.Point <= AdditionPoint.Stand;
+    public bool StaysInKettle => Stays(Line);
+
+    /// <summary>The same of a line as written.</summary>
+    internal static bool Stays(IngredientLine line) => line is { Kind: IngredientKind.Hop, Form: IngredientForm.Whole, At.Point: <= AdditionPoint.Stand };
 
     /// <summary>Alpha acids by mass on brew day, for a hop.</summary>
     public double Alpha { get; init; }
@@ -55,4 +61,9 @@ public sealed record PlannedLine(int Number, IngredientLine Line, string Name, d
 
     /// <summary>All of it as components, at the medians.</summary>
     public Wort Makeup { get; init; }
+
+    /// <summary>As many as most recipes have lines: every key asks for all of them.</summary>
+    private static readonly string[] Paths = [.. Enumerable.Range(0, 64).Select(Written)];
+
+    private static string Written(int number) => Invariant($"ingredients[{number}]");
 }

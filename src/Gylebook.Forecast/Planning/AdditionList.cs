@@ -13,7 +13,8 @@ namespace Gylebook.Forecast.Planning;
 /// <summary>What goes in, row by row: each with the line behind it, what it is made of for any draw, and its alpha acid.</summary>
 /// <param name="parameters">Where its figures are put down.</param>
 /// <param name="warmestRest">How warm the mash gets, °C, to open raw grain.</param>
-internal sealed class AdditionList(ParameterList parameters, double warmestRest)
+/// <param name="room">How many rows are likely.</param>
+internal sealed class AdditionList(ParameterList parameters, double warmestRest, int room)
 {
     private static readonly Parameter MashHops = StartingParameters.Of("bitterness.mashHops");
     private static readonly Parameter Pellets = StartingParameters.Of("bitterness.pellet");
@@ -21,10 +22,10 @@ internal sealed class AdditionList(ParameterList parameters, double warmestRest)
     /// <summary>A food's figures as parameters: a food does not change under a brewer's keys, and making them takes longer than a run.</summary>
     private static readonly ConditionalWeakTable<FoodMakeup, Parameter[]> Figures = [];
 
-    private readonly Dictionary<int, int> _makeupOfLine = [];
-    private readonly List<Makeup> _makeups = [];
-    private readonly List<Addition> _rows = [];
-    private readonly List<PlannedLine> _lines = [];
+    private readonly Dictionary<int, int> _makeupOfLine = new(room);
+    private readonly List<Makeup> _makeups = new(room);
+    private readonly List<Addition> _rows = new(room);
+    private readonly List<PlannedLine> _lines = new(room);
 
     /// <summary>The rows.</summary>
     public IReadOnlyList<Addition> Rows => _rows;

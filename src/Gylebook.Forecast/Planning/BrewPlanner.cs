@@ -1,3 +1,4 @@
+using Gylebook.Engine.Makeups;
 using Gylebook.Engine.Parameters;
 using Gylebook.Engine.Running;
 using Gylebook.Engine.Stages;
@@ -16,6 +17,9 @@ public static class BrewPlanner
     /// <summary>Litres of liquor per kilogram of grist in a part mash, when the recipe does not fix it. Common practice, no source.</summary>
     private const double PartMashLitresPerKilogram = 3;
 
+    /// <summary>What a malt's certificate has; few lines bring more, and only room is made by it.</summary>
+    private const int FiguresOfLine = 4;
+
     private static readonly Parameter Trub = StartingParameters.Of("bitterness.trub");
     private static readonly Parameter Cellar = StartingParameters.Of("bitterness.cellar");
 
@@ -27,10 +31,11 @@ public static class BrewPlanner
     public static BrewPlan Plan(Recipe recipe, Kit kit, Larder larder, PlannedLiquors? liquors = null)
     {
         List<Finding> findings = [];
-        IReadOnlyList<LineInHand> hands = [.. recipe.Ingredients.Select((line, i) => larder.Take(line, Invariant($"ingredients[{i}]"), findings))];
-        findings.InsertRange(0, RecipeCheck.Findings(recipe with { Ingredients = [.. hands.Select(hand => hand.Line)] }));
+        LineInHand[] hands = [.. recipe.Ingredients.Select((line, number) => larder.Take(line, PlannedLine.PathOf(number), findings))];
+        findings.InsertRange(0, RecipeCheck.Findings(recipe with { Ingredients = Array.ConvertAll(hands, static hand => hand.Line) }));
         findings.AddRange(KitCheck.Findings(kit).Select(f => f with { Where = $"kit.{f.Where}" }));
-        IReadOnlyList<PlannedLine> lines = [.. LineLookup.Find(hands, findings).Where(line => line.Kilograms > 0)];
+        List<PlannedLine> lines = LineLookup.Find(hands, findings);
+        lines.RemoveAll(static line => !(line.Kilograms > 0));
         ToldYeasts told = ToldYeasts.Solve(lines, yeasts => Of(recipe, kit, lines, findings, liquors, yeasts));
         BrewPlan brew = Of(recipe, kit, lines, findings, liquors, told.Yeasts) with { Larder = larder };
         return told.Findings.Count > 0 ? brew with { Findings = [.. brew.Findings, .. told.Findings] } : brew;
@@ -41,15 +46,15 @@ public static class BrewPlanner
         Recipe recipe, Kit kit, IReadOnlyList<PlannedLine> found, IReadOnlyList<Finding> soFar, PlannedLiquors? liquors, IReadOnlyDictionary<int, YeastStyle> yeasts)
     {
         List<Finding> findings = [.. soFar];
-        IReadOnlyList<PlannedLine> lines = [.. found.Select(line => yeasts.TryGetValue(line.Number, out YeastStyle? own) ? line with { Yeast = own } : line)];
+        IReadOnlyList<PlannedLine> lines = yeasts.Count == 0 ? found : [.. found.Select(line => yeasts.TryGetValue(line.Number, out YeastStyle? own) ? line with { Yeast = own } : line)];
         CheckMeans(recipe, kit, findings);
         LacticCulture? culture = LineLookup.Culture(recipe.Souring, findings);
-        if (findings.Any(f => f.Severity == Severity.Error))
+        if (findings.Exists(static found => found.Severity == Severity.Error))
         {
             return new(recipe, kit, lines, null, [], new Dictionary<int, string>(), default, findings) { Liquors = liquors };
         }
 
-        ParameterList parameters = new();
+        ParameterList parameters = new(lines.Sum(static line => line.Food is null ? FiguresOfLine : FoodInPlace.FigureCount));
         RestCourse rests = RunParameters.RestsOf(recipe);
         RunParameters.SetAll(parameters, recipe, kit, rests);
         SourStep? souring = culture is null ? null : RunParameters.Souring(parameters, recipe, culture);
@@ -57,13 +62,14 @@ public static class BrewPlanner
         StepList steps = new(recipe, lines, parameters, heat, souring, rests);
         steps.Write(YeastByPortion(recipe, kit, lines, parameters));
         RunPlan plan = Assemble(recipe, kit, lines, parameters, steps, rests, liquors);
-        RunTrace trace = new(plan);
+        RunTrace trace = SpareTrace.For(plan);
         PlanOutcome outcome = PlanLiquor(recipe, kit, plan, lines, trace);
-        if (plan.Steps.Any(step => step is { Move: Move.Steep, Stage: Stage.Chill }))
+        if (Array.Exists(plan.Steps, static step => step is { Move: Move.Steep, Stage: Stage.Chill }))
         {
             plan.Cooling = heat.Chill(outcome.Solved && heat.AsksForWort ? HotWort.Of(trace) : default);
         }
 
+        SpareTrace.GiveBack(trace);
         if (!outcome.Solved)
         {
             findings.Add(NoSolution(recipe, outcome));
@@ -91,7 +97,7 @@ public static class BrewPlanner
             PortionCount = Math.Max(2, steps.Portions.Room),
             Packaged = steps.Portions.Places,
             Parameters = all,
-            Medians = [.. all.Select(p => p.Median)],
+            Medians = Array.ConvertAll(all, static parameter => parameter.Median),
             Reactions = Reactions.Published,
             Liquors = new double[steps.LiquorCount],
             Minerals = liquors?.Carried ?? Minerals.None,

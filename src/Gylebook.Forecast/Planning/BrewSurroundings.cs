@@ -37,7 +37,7 @@ internal static class BrewSurroundings
     /// <summary>By stage; one of which nobody says how warm it is has no entry.</summary>
     private static Dictionary<Stage, double> CelsiusOf(Recipe recipe, double boiling)
     {
-        Dictionary<Stage, double> celsius = [];
+        Dictionary<Stage, double> celsius = new((int)Stage.Pour + 1);
         void Set(double? at, params ReadOnlySpan<Stage> stages)
         {
             foreach (Stage stage in stages)

@@ -29,7 +29,7 @@ public sealed record KitParameter(string Id, KitFigure Figure)
 
     /// <summary>A parameter as sure as its kit's gyles have made it, and its brewer accepted.</summary>
     internal static Parameter AsLearned(Parameter parameter, Kit kit, bool usesTun) =>
-        Find(parameter.Id, usesTun) is { } its && kit.LearnedOf(its.Figure) is { } learned && its.Number(learned.Low) is { } low && its.Number(learned.High) is { } high
+        kit.Learned.Count > 0 && Find(parameter.Id, usesTun) is { } its && kit.LearnedOf(its.Figure) is { } learned && its.Number(learned.Low) is { } low && its.Number(learned.High) is { } high
             ? KitProposal.Learned(parameter, low, high)
             : parameter;
 

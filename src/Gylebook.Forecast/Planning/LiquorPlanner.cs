@@ -48,7 +48,7 @@ public static class LiquorPlanner
         for (int run = 1; ; run++)
         {
             plan.Liquors[unknown] = liquor * Wort.WaterKilogramsPerLitre;
-            Trial trial = Try(plan, trace, primeTo, wishedLitres);
+            Trial trial = Try(plan, trace, run > 1, primeTo, wishedLitres);
             if (trial.Settled && Math.Abs(trial.Litres - wishedLitres) <= LitresClose)
             {
                 return new PlanOutcome(true, run, trial.Litres, liquor, null);
@@ -69,7 +69,7 @@ public static class LiquorPlanner
     {
         for (int run = 1; ; run++)
         {
-            Trial trial = Try(plan, trace, primeTo, null);
+            Trial trial = Try(plan, trace, run > 1, primeTo, null);
             if (trial.Settled || run == MostRuns)
             {
                 bool solved = trial.Settled && trial.Litres > 0;
@@ -95,10 +95,11 @@ public static class LiquorPlanner
     }
 
     /// <summary>Runs once, and moves each portion's priming to where its carbonation is met, unless it is there already.</summary>
-    private static Trial Try(RunPlan plan, RunTrace trace, double primeTo, double? wishedLitres)
+    private static Trial Try(RunPlan plan, RunTrace trace, bool again, double primeTo, double? wishedLitres)
     {
         SoundLog log = new(trace);
-        if (!Run.Through(plan, plan.Medians, trace, ref log) || log.Broken is not null)
+        bool isWhole = again ? Run.Again(plan, plan.Medians, trace, ref log) : Run.Through(plan, plan.Medians, trace, ref log);
+        if (!isWhole || log.Broken is not null)
         {
             return new Trial(double.NaN, double.NaN, 0, true);
         }

@@ -16,14 +16,17 @@ internal sealed class StepList(
     /// <summary>The portion all begins in.</summary>
     public const int Main = 0;
 
+    /// <summary>Moves that few brews have more of, besides what goes in; only room is made by it.</summary>
+    private const int MovesBesides = 32;
+
     /// <summary>Where the grain lies once it is off the wort.</summary>
     public const int Bed = 1;
 
     /// <summary>The moves.</summary>
-    public List<Step> Steps { get; } = [];
+    public List<Step> Steps { get; } = new(lines.Count + MovesBesides);
 
     /// <summary>What goes in.</summary>
-    public AdditionList Additions { get; } = new(parameters, rests.WarmestCelsius);
+    public AdditionList Additions { get; } = new(parameters, rests.WarmestCelsius, lines.Count);
 
     public List<SourStep> Sourings { get; } = [];
 
@@ -36,10 +39,12 @@ internal sealed class StepList(
     public List<FermentStep> Ferments { get; } = [];
 
     /// <summary>Liquor rows: the strike is row 0, the top-up row 1.</summary>
-    public int LiquorCount => Steps.Count(s => s.Move == Move.AddLiquor);
+    public int LiquorCount { get; private set; }
 
     /// <summary>What the cast is shared out into.</summary>
     public CastPortions Portions { get; } = new(recipe);
+
+    private readonly ILookup<AdditionPoint, PlannedLine> _at = lines.ToLookup(line => line.Line.At.Point);
 
     /// <summary>Writes all steps.</summary>
     public void Write(IReadOnlyDictionary<string, FermentStep> yeastOfPortion)
@@ -54,10 +59,14 @@ internal sealed class StepList(
     /// <param name="from">The portion it happens to.</param>
     /// <param name="to">The portion that receives; null for the same.</param>
     /// <param name="row">Row of its figures, where the move has any.</param>
-    public void Do(Move move, Stage stage, int from, int? to = null, int row = 0) => Steps.Add(new Step(move, stage, from, to ?? from, row));
+    public void Do(Move move, Stage stage, int from, int? to = null, int row = 0)
+    {
+        Steps.Add(new Step(move, stage, from, to ?? from, row));
+        LiquorCount += move == Move.AddLiquor ? 1 : 0;
+    }
 
     /// <summary>Lines that go in there, in the order written.</summary>
-    public IEnumerable<PlannedLine> At(AdditionPoint point) => lines.Where(l => l.Line.At.Point == point);
+    public IEnumerable<PlannedLine> At(AdditionPoint point) => _at[point];
 
     /// <summary>That share of a line goes into a portion.</summary>
     public void Add(PlannedLine line, int portion, double share)

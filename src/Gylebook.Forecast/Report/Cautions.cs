@@ -103,7 +103,7 @@ internal static class Cautions
     /// <summary>Every food's own hazards, wherever it goes in.</summary>
     private static IEnumerable<Caution> Foods(BrewPlan brew, RunOutcome figures) => brew.Lines
         .Where(line => line.Food is not null)
-        .Select(line => (Food: line.Food! with { Name = line.Name }, Dose: DoseOf(brew, line, figures)))
+        .Select(line => (Food: line.NamedFood!, Dose: DoseOf(brew, line, figures)))
         .Where(dosed => dosed.Dose.Into.Litres > 0)
         .SelectMany(dosed => FoodCautions.Of(dosed.Food, dosed.Dose))
         .Where(caution => caution.Code != "starch.later");

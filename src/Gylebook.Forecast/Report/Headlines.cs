@@ -58,6 +58,11 @@ public static class Headlines
     private static Band Between(RunOutcome run, List<RunOutcome> ends, Readout readout)
     {
         double likely = run[readout];
+        if (ends.Count == 0)
+        {
+            return Band.Point(likely, readout.Unit);
+        }
+
         List<double> told = [likely, .. ends.Select(end => end[readout]).Where(double.IsFinite)];
         return told.TrueForAll(value => value == likely)
             ? Band.Point(likely, readout.Unit)

@@ -12,7 +12,7 @@ internal static class FoodAcidCautions
     /// <summary>All of them.</summary>
     public static IEnumerable<Caution> Of(BrewPlan brew)
     {
-        List<FoodMakeup> foods = [.. brew.Lines.Where(l => l.Food is not null).Select(l => l.Food! with { Name = l.Name }).DistinctBy(food => food.Name)];
+        List<FoodMakeup> foods = [.. brew.Lines.Select(line => line.NamedFood).OfType<FoodMakeup>().DistinctBy(food => food.Name)];
         if (NamesOf(foods, food => food.Acids > 0) is { Length: > 0 } counted)
         {
             yield return new("ph.foodsCounted", Stage.Pour, $"Acid and salt of {counted} are in the pH, each anchored at the food's own. Counted as all given up; what yeast takes of malic acid, and a fruit's tannin and phosphate, are not. No measured beer with its dose was to be had: your meter decides.", "docs/science/beer-ph.md");

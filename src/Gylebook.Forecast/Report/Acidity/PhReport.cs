@@ -14,7 +14,7 @@ internal sealed record PhReport(Band? Wort, Band? Beer)
     /// <summary>Reads them off a run.</summary>
     public static PhReport Of(BrewPlan brew, RunOutcome run)
     {
-        AcidEnds ends = new(brew, run);
+        using AcidEnds ends = new(brew, run);
         return new(BandOf(run, PhReadouts.WortPh, WortBounds(brew, run), ends), BeerOf(brew, run, ends));
     }
 

@@ -21,29 +21,46 @@ internal static class AdditionRows
     {
         RunPlan plan = brew.Plan!;
         Queue<Step> lines = new(plan.Steps.Where(s => s.Move == Move.AddIngredient));
-        List<(Place Place, string Name, int Line, Movement What)> named = [];
+        List<AdditionRow> rows = new(record.Additions.Count);
+        List<(int Row, Movement Sum)> planned = [];
         foreach (Movement movement in record.Additions)
         {
             // The log tells no names, but it keeps the order of the plan's steps: a line of the recipe is next, or it is
             // something that the plan put in by itself.
-            bool isLine = lines.TryPeek(out Step next) && next.To == movement.Portion && plan.Additions[next.Row].Place.Stage == movement.Stage;
-            named.Add(isLine
-                ? (plan.Additions[next.Row].Place, brew.AdditionLines[lines.Dequeue().Row].Name, next.Row, movement)
-                : (new Place(movement.Stage, null, movement.Portion), PlannedName.GetValueOrDefault(movement.Stage, "liquor"), -1, movement));
+            if (lines.TryPeek(out Step next) && next.To == movement.Portion && plan.Additions[next.Row].Place.Stage == movement.Stage)
+            {
+                rows.Add(Row(brew, plan.Additions[next.Row].Place, brew.AdditionLines[lines.Dequeue().Row].Name, movement.What));
+            }
+            else if (movement.What.Mass > 0)
+            {
+                AddPlanned(brew, rows, planned, movement);
+            }
         }
 
-        return [.. named.Where(n => n.Line >= 0 || n.What.What.Mass > 0).GroupBy(n => (n.Place, n.Name, n.Line)).Select(group =>
-        {
-            Wort sum = default;
-            foreach ((_, _, _, Movement movement) in group)
-            {
-                sum.Add(movement.What);
-            }
-
-            (Place place, string name, _) = group.Key;
-            return new AdditionRow(place, StageRows.PortionAt(brew, place.Stage, place.Portion), name, sum.Mass, LitresOf(sum));
-        })];
+        return rows;
     }
+
+    private static void AddPlanned(BrewPlan brew, List<AdditionRow> rows, List<(int Row, Movement Sum)> planned, Movement movement)
+    {
+        Place place = new(movement.Stage, null, movement.Portion);
+        string name = PlannedName.GetValueOrDefault(movement.Stage, "liquor");
+        int told = planned.FindIndex(its => its.Sum.Stage == movement.Stage && its.Sum.Portion == movement.Portion);
+        if (told < 0)
+        {
+            planned.Add((rows.Count, movement));
+            rows.Add(Row(brew, place, name, movement.What));
+            return;
+        }
+
+        (int row, Movement before) = planned[told];
+        Wort sum = before.What;
+        sum.Add(movement.What);
+        planned[told] = (row, before with { What = sum });
+        rows[row] = Row(brew, place, name, sum);
+    }
+
+    private static AdditionRow Row(BrewPlan brew, Place place, string name, in Wort what) =>
+        new(place, StageRows.PortionAt(brew, place.Stage, place.Portion), name, what.Mass, LitresOf(what));
 
     /// <summary>What enters without being a line of the recipe.</summary>
     private static readonly Dictionary<Stage, string> PlannedName = new()

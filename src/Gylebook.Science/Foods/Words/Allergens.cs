@@ -95,18 +95,20 @@ public static class Allergens
     {
         List<string> names = [];
         HashSet<IngredientKind> found = [.. hits.Select(hit => hit.Kind)];
+        Predicate<IngredientKind> isFound = found.Contains;
         foreach ((string name, bool withSpecies, IngredientKind[] kinds) in list == AllergenList.UsNine ? UsNine : EuFourteen)
         {
-            if (!Array.Exists(kinds, found.Contains))
+            if (Array.Exists(kinds, isFound))
             {
-                continue;
+                names.Add(withSpecies ? $"{name} ({WordsOf(kinds, hits)})" : name);
             }
-
-            names.Add(withSpecies ? $"{name} ({string.Join(", ", hits.Where(hit => kinds.Contains(hit.Kind)).Select(hit => hit.Word).Distinct())})" : name);
         }
 
         return names;
     }
+
+    private static string WordsOf(IngredientKind[] kinds, List<IngredientHit> hits) =>
+        string.Join(", ", hits.Where(hit => kinds.Contains(hit.Kind)).Select(hit => hit.Word).Distinct());
 
     private static string Text(
         AllergenList list, List<string> contains, List<string> mayContain, IReadOnlyCollection<IngredientHit> hits)

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Gylebook.Science.Numerics.Distributions;
 
 /// <summary>The 5, 50 and 95 % points of numbers in no order.</summary>
@@ -47,7 +49,7 @@ public readonly record struct Quantiles(double Low, double Middle, double High)
         double next = double.PositiveInfinity;
         foreach (double number in numbers[(place + 1)..Math.Max(end, place + 2)])
         {
-            next = Math.Min(next, number);
+            next = number < next ? number : next;
         }
 
         return numbers[place] + (beyond * (next - numbers[place]));
@@ -63,31 +65,44 @@ public readonly record struct Quantiles(double Low, double Middle, double High)
     /// <summary>Brings the number that would stand there in order to its place, smaller ones before it and larger ones behind.</summary>
     private static void Select(Span<double> numbers, int place)
     {
-        int low = 0, high = numbers.Length - 1;
-        while (low < high)
+        int low = 0, high = numbers.Length;
+        while (high - low > 1)
         {
-            double pivot = MiddleOf(numbers[low], numbers[low + ((high - low) / 2)], numbers[high]);
-            int left = low - 1, right = high + 1;
-            while (true)
+            Span<double> left = numbers[low..high];
+            double pivot = MiddleOf(left[0], left[left.Length / 2], left[^1]);
+            int below = Below(left, pivot);
+            if (place < low + below)
             {
-                while (numbers[++left] < pivot)
-                {
-                }
-
-                while (numbers[--right] > pivot)
-                {
-                }
-
-                if (left >= right)
-                {
-                    break;
-                }
-
-                (numbers[left], numbers[right]) = (numbers[right], numbers[left]);
+                high = low + below;
             }
-
-            (low, high) = place <= right ? (low, right) : (right + 1, high);
+            else if (below > 0)
+            {
+                low += below;
+            }
+            else if ((low += Below(left, Math.BitIncrement(pivot))) > place)
+            {
+                // The pivot is the least of them, and one like it stands there.
+                return;
+            }
         }
+    }
+
+    /// <summary>Brings the numbers below the pivot to the front.</summary>
+    /// <returns>How many.</returns>
+    /// <remarks>Without a branch: which side a number is on cannot be foretold, and a wrong guess takes longer than moving it.</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static int Below(Span<double> numbers, double pivot)
+    {
+        int below = 0;
+        for (int i = 0; i < numbers.Length; i++)
+        {
+            double number = numbers[i];
+            numbers[i] = numbers[below];
+            numbers[below] = number;
+            below += Unsafe.BitCast<bool, byte>(number < pivot);
+        }
+
+        return below;
     }
 
     private static double MiddleOf(double a, double b, double c) => Math.Max(Math.Min(a, b), Math.Min(Math.Max(a, b), c));
