@@ -107,6 +107,9 @@ app.Configure(verbs =>
             .WithExample("gyle", "read", "\"Bitter, the first\"", "copper-up", "--gravity", "1.036", "--volume", "\"28.6 L\"", "--temperature", "\"24 °C\"");
         gyle.AddCommand<GyleFinishedVerb>("finished")
             .WithDescription("Answers \"finished?\" with reasons, tells how the fermentation goes on, and what to do.");
+        gyle.AddCommand<GyleHarvestVerb>("harvest")
+            .WithDescription("Takes yeast out of the fermenter: a lot of the larder, which a recipe may pitch.")
+            .WithExample("gyle", "harvest", "\"Bitter, the first\"", "--amount", "\"400 mL\"");
         gyle.AddCommand<GylePackageVerb>("package")
             .WithDescription("Tells what to weigh and set to package a gyle, or why not; --done writes it into the log.")
             .WithExample("gyle", "package", "\"Bitter, the first\"", "--in", "bottle", "--volumes", "2.3");

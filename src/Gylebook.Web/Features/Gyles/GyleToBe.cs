@@ -114,7 +114,7 @@ public sealed record GyleToBe
 
     private bool IsOfTheSame(GyleToBe other) =>
         other.Name == Name && other.Draws == Draws && other.RecipeText == RecipeText && other.WaterText == WaterText && KitFile.Write(other.Kit) == KitFile.Write(Kit)
-        && other.Larder.Sheets.Select(LarderFile.Write).SequenceEqual(Larder.Sheets.Select(LarderFile.Write));
+        && other.Larder.Day == Larder.Day && other.Larder.Sheets.Select(LarderFile.Write).SequenceEqual(Larder.Sheets.Select(LarderFile.Write));
 
     private Lot? LotOf(StepItem item) => Larder.Sheets.SelectMany(sheet => sheet.EveryLot.Where(lot => LotKey.Of(sheet, lot) == item.Lot)).FirstOrDefault();
 }
