@@ -39,7 +39,7 @@ public static class PublicFiles
         HopSheet hop => hop with { Notes = null, Pack = null, Lots = Of(hop.Lots, lots) },
         YeastSheet yeast => yeast with { Notes = null, Pack = null, Lots = [.. Of(yeast.Lots, lots).Select(Of)] },
         ShelfSheet shelf => shelf with { Notes = null, Pack = null, Lots = Of(shelf.Lots, lots) },
-        FoodSheet food => food with { Pack = null, Lots = Of(food.Lots, lots) },
+        FoodSheet food => food with { Pack = null, Trials = [], Lots = Of(food.Lots, lots) },
         _ => throw new ArgumentOutOfRangeException(nameof(sheet), sheet, "No such sheet."),
     };
 
