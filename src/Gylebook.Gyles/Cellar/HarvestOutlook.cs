@@ -3,7 +3,6 @@ using Gylebook.Forecast.Report;
 using Gylebook.Gyles.Plans;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Larders;
-using Gylebook.Recipes.Lots;
 
 namespace Gylebook.Gyles.Cellar;
 
@@ -63,7 +62,7 @@ public sealed record HarvestOutlook(IReadOnlyList<HarvestableYeast> Yeasts, IRea
 
     private static int? GenerationOf(PlannedLine line) => line switch
     {
-        { Hand.Lot: Lot<YeastFigures> { Assay.Harvest: { } harvest } } => (int?)harvest.Generation + 1,
+        _ when line.Hand?.Lot.Harvest() is { } harvest => (int?)harvest.Generation + 1,
         { Line.Form: IngredientForm.Slurry } => null,
         _ => 1,
     };

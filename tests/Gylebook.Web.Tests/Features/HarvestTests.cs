@@ -3,6 +3,7 @@ using Gylebook.Forecast.Report.Pitching;
 using Gylebook.Gyles;
 using Gylebook.Gyles.Cellar;
 using Gylebook.Gyles.Plans;
+using Gylebook.Gyles.Shopping;
 using Gylebook.Recipes;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Recipes.Larders;
@@ -75,6 +76,7 @@ public sealed class HarvestTests : GylebookTestContext
         string key = jar.Lot!;
         string line = $$"""{ "yeast": "{{key[..key.IndexOf('/', StringComparison.Ordinal)]}}", "lot": "{{first.Line.Name}}", "amount": "200 mL", "at": "pitch" }""";
         Guid id = await Book.Recipes.CreateAsync(recipe[..open] + line + recipe[(close + 1)..], cancellation: Cancellation);
+        Assert.Equal(0.4, Yeast((await Gyles.PrepareAsync(id, Cancellation))!).AtHandKilograms!.Value, 1e-9);
         OpenGyle second = await OpenAsync(await StartedAsync(id));
 
         // 30 days: 0.8 by the one rule, 0.79 by the other, of a billion in a millilitre. Common practice, both.
@@ -138,6 +140,8 @@ public sealed class HarvestTests : GylebookTestContext
         form.WaitForAssertion(() => Assert.Equal(2, changed));
         Assert.Empty((await SheetsAsync()).Single().Lots);
     }
+
+    private static ShoppingItem Yeast(GyleToBe gyle) => gyle.Shopping(new Dictionary<string, double>()).Items.Single(item => item.Sheet is YeastSheet);
 
     private async Task<List<YeastSheet>> SheetsAsync() =>
         [.. (await Book.Larder.ListAsync(cancellation: Cancellation)).Select(sheet => LarderFile.Yeast.Read(sheet.Document).Value!)];

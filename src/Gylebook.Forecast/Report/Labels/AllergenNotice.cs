@@ -3,7 +3,6 @@ using Gylebook.Forecast.Ingredients;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Larders;
-using Gylebook.Recipes.Lots;
 using Gylebook.Science.Foods.Words;
 using IngredientKind = Gylebook.Recipes.Ingredients.IngredientKind;
 
@@ -44,7 +43,7 @@ internal static class AllergenNotice
         { Sugar: Sugar sugar } => OfTable(sugar.Allergen),
         { Food: { } food } => food.Words,
         { Line.Kind: IngredientKind.Fining } => IngredientWords.In(line.Line.Of),
-        { Hand.Lot: Lot<YeastFigures> { Assay.Harvest.MayContain: { } traces } } => IngredientWords.InTraces(traces),
+        _ when line.Hand?.Lot.Harvest() is { MayContain: { } traces } => IngredientWords.InTraces(traces),
         _ => [],
     };
 

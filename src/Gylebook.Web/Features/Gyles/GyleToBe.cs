@@ -127,5 +127,5 @@ public sealed record GyleToBe
 public sealed record ToWeigh(string Step, StepItem Item, Lot? Lot, double UsedKilograms)
 {
     /// <summary>What is left of the lot, kg; null where nobody wrote down how much was bought, or it is no weight.</summary>
-    public double? LeftKilograms => Lot?.Amount?.Mass is { } bought ? Math.Max(0, bought.Value.Kilograms - UsedKilograms) : null;
+    public double? LeftKilograms => Lot?.Kilograms() is { } bought ? Math.Max(0, bought - UsedKilograms) : null;
 }

@@ -82,7 +82,7 @@ internal sealed record LotLine(Lot Lot, string Title, string Url, string Amount,
             },
             lot.Opened is { } opened ? $"opened {Day(opened)}" : null,
             lot.Bought is { } bought ? $"bought {Day(bought)}" : null,
-            (lot as Lot<YeastFigures>)?.Assay?.Harvest is { } harvest ? Taken(harvest, today) : null,
+            lot.Harvest() is { } harvest ? Taken(harvest, today) : null,
         ];
         return new LotLine(
             lot, $"{sheet}, {lot.Name}", url,
@@ -90,13 +90,16 @@ internal sealed record LotLine(Lot Lot, string Title, string Url, string Amount,
             string.Join(", ", dates.Where(date => date is not null)), age);
     }
 
-    /// <summary>Slurry is poured, and a millilitre of it counts as a gram.</summary>
-    private static string Left(Lot lot, Amount bought, double usedKilograms, Shown shown) => (usedKilograms > 0, bought, lot) switch
+    private static string Left(Lot lot, Amount bought, double usedKilograms, Shown shown)
     {
-        (true, { Mass: { } mass }, _) => $", {shown.Kilograms(Math.Max(0, mass.Value.Kilograms - usedKilograms))} left",
-        (true, { Volume: { } volume }, Lot<YeastFigures>) => $", {FieldText.Amount.Show(Invariant($"{1000 * Math.Max(0, volume.Value.Litres - usedKilograms):0} mL"), shown.Units)} left",
-        _ => "",
-    };
+        if (usedKilograms <= 0 || lot.Kilograms() is not { } kilograms)
+        {
+            return "";
+        }
+
+        double left = Math.Max(0, kilograms - usedKilograms);
+        return $", {(bought.Mass is null ? FieldText.Amount.Show(Invariant($"{1000 * left:0} mL"), shown.Units) : shown.Kilograms(left))} left";
+    }
 
     private static string Taken(YeastHarvest harvest, DateOnly today) =>
         $"harvested {(harvest.Day < today ? $"{Span(harvest.Day, today)} ago" : "today")}{(harvest.From is { } from ? $" from {from}" : "")}{(harvest.Generation is { } generation ? Invariant($", generation {generation}") : "")}{(harvest.MayContain is { } traces ? $"; may contain {traces}" : "")}";
