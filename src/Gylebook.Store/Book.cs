@@ -47,6 +47,9 @@ public sealed class Book : IAsyncDisposable
     /// <summary>Where the book lies.</summary>
     public string File { get; }
 
+    /// <summary>Today, by the clock that stamps what is written.</summary>
+    public DateOnly Today => _access.Today;
+
     /// <summary>Whether the book's file lies where it was opened: neither removed nor replaced.</summary>
     public bool IsInPlace => _hold?.IsInPlace() ?? true;
 

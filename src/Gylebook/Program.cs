@@ -113,6 +113,9 @@ app.Configure(verbs =>
             .WithDescription("Answers \"finished?\" with reasons, tells how the fermentation goes on, and what to do.");
         gyle.AddCommand<GyleFineVerb>("fine")
             .WithDescription("Tells doses of what helps beer to clear; --with and --amount write down what was given.");
+        gyle.AddCommand<GyleHarvestVerb>("harvest")
+            .WithDescription("Takes yeast out of the fermenter: a lot of the larder, which a recipe may pitch.")
+            .WithExample("gyle", "harvest", "\"Bitter, the first\"", "--amount", "\"400 mL\"");
         gyle.AddCommand<GylePackageVerb>("package")
             .WithDescription("Tells what to weigh and set to package a gyle, or why not; --done writes it into the log.")
             .WithExample("gyle", "package", "\"Bitter, the first\"", "--in", "bottle", "--volumes", "2.3");

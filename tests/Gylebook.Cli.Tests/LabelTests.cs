@@ -185,6 +185,35 @@ public sealed class LabelTests
         return JsonNode.Parse(ran.Output)!.AsObject();
     }
 
+    /// <remarks>3 g/L in 19 L, by hand.</remarks>
+    [Fact]
+    public void Kept_bench_trials_are_told_for_a_batch_and_check_carries_them()
+    {
+        string path = Path.Combine(Directory.CreateTempSubdirectory("gylebook-trial-").FullName, "flour.json");
+        const string Trials = """, "trials": [ { "day": "2026-03-01", "beer": "Bitter", "glasses": [ { "dose": "0 g/L" }, { "dose": "3 g/L", "mark": 8, "notes": "toast" } ] } ] }""";
+        File.WriteAllText(path, File.ReadAllText(Flour).TrimEnd()[..^1] + Trials);
+        try
+        {
+            Ran ran = WarmProgram.Run(["label", path]);
+            Assert.Equal(("", 0), (ran.Errors, ran.ExitCode));
+            string told = string.Join(' ', ran.Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+            Assert.Contains("2026-03-01, in Bitter: 3 g/L: 57 g in 19 L", told, StringComparison.Ordinal);
+            Assert.Contains("Tell tasters what is in the glasses", told, StringComparison.Ordinal);
+            JsonObject report = Report([path, "--into", "10 L"]);
+            Assert.Equal(("3 g/L", "30 g"), ((string?)report["keptTrials"]![0]!["bestDose"], (string?)report["keptTrials"]![0]!["inBatch"]));
+            Assert.Equal(0, WarmProgram.Run(["check", path]).ExitCode);
+
+            File.WriteAllText(path, File.ReadAllText(path).Replace("3 g/L", "3 spoons", StringComparison.Ordinal));
+            ran = WarmProgram.Run(["check", path]);
+            Assert.Equal(1, ran.ExitCode);
+            Assert.Contains("trials[0].glasses[1].dose", ran.Output + ran.Errors, StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(Path.GetDirectoryName(path)!, recursive: true);
+        }
+    }
+
     private static string[] Bad(string was, string wrong) => ["label", BadFile(was, wrong), "--json", "--amount", "600 g", "--at", "mash", "--into", "20 L"];
 
     /// <summary>A sample kit at another height.</summary>

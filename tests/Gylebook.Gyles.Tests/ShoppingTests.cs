@@ -48,6 +48,24 @@ public sealed class ShoppingTests
         Assert.Equal((null, 0.6, (1.50m, "EUR")), (malt.Packs, Math.Round(malt.ToBuyKilograms!.Value, 9), malt.Cost!.Value));
     }
 
+    /// <remarks>The sample's bitter wants 11 g of dry yeast; a jar of 400 g of slurry is no dry yeast, and what a jar lacks is in no shop.</remarks>
+    [Fact]
+    public void A_jar_of_slurry_is_no_packet_and_what_it_lacks_is_not_bought()
+    {
+        const string Yeast = """
+            { "format": "gylebook-yeast/1", "id": "ale", "name": "Ale", "like": "English ale", "pack": "11.5 g", "lots": [
+                { "lot": "jar", "amount": "400 g", "assay": { "form": "slurry", "harvest": { "day": "2026-11-01" } } } ] }
+            """;
+        const string Line = "\"English ale\", \"form\": \"dry\", \"amount\": \"11 g\"";
+        ShoppingItem dry = Item(Of(Yeast, line: (Line, Line.Replace("English ale", "ale", StringComparison.Ordinal))), "Ale");
+        Assert.Equal((0.0, 1), (dry.AtHandKilograms, dry.Packs));
+
+        ShoppingItem slurry = Item(Of(Yeast, line: (Line, "\"ale\", \"lot\": \"jar\", \"amount\": \"200 mL\"")), "Ale");
+        Assert.Equal((0.4, 0.0, null), (slurry.AtHandKilograms, slurry.MissingKilograms, slurry.Packs));
+        slurry = Item(Of(Yeast, line: (Line, "\"ale\", \"lot\": \"jar\", \"amount\": \"500 mL\"")), "Ale");
+        Assert.Equal((null, null), (slurry.AtHandKilograms, slurry.Packs));
+    }
+
     [Fact]
     public void Two_additions_of_a_hop_are_one_thing_to_buy()
     {
@@ -78,11 +96,11 @@ public sealed class ShoppingTests
 
     private static ShoppingItem Item(ShoppingList list, string what) => Assert.Single(list.Items, item => item.What == what);
 
-    private static ShoppingList Of(string sheet, Dictionary<string, double>? used = null)
+    private static ShoppingList Of(string sheet, Dictionary<string, double>? used = null, (string Was, string Now)? line = null)
     {
         string text = File.ReadAllText(RepositoryFile.PathOf("samples/recipes/plain-bitter.json"))
             .Replace(sheet.Contains("Garden", StringComparison.Ordinal) ? "\"Golding\", \"alpha\": \"5.2 %\", \"form\": \"whole\"" : "\"pale ale malt\"", sheet.Contains("Garden", StringComparison.Ordinal) ? "\"hop\"" : "\"pale\"", StringComparison.Ordinal);
-        Recipe recipe = RecipeFile.Read(text).Value!;
+        Recipe recipe = RecipeFile.Read(line is var (was, now) ? text.Replace(was, now, StringComparison.Ordinal) : text).Value!;
         LarderSheet own = LarderDraft.SheetOf(LarderDraft.Of(sheet))!;
         BrewPlan brew = Forecaster.Plan(recipe, BuiltInKit.LanternShed, new Larder([own]), null).Brew;
         Assert.NotNull(brew.Plan);

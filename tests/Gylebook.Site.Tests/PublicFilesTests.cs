@@ -62,6 +62,38 @@ public sealed class PublicFilesTests
     [InlineData("{\"format\":\"gylebook-publication/1\",\"name\":3}")]
     public void What_is_none_is_none(string text) => Assert.Null(PublicationFile.Read(text));
 
+    /// <remarks>Allergens of the beer the yeast comes from are the reader's business; what that beer was called is not.</remarks>
+    [Fact]
+    public void Of_harvested_yeast_its_allergens_go_out_and_of_a_food_no_trial()
+    {
+        YeastSheet jar = new()
+        {
+            Id = "jar", Name = "Jar", Like = "English ale",
+            Lots = [new() { Name = "one", Assay = new() { Form = IngredientForm.Slurry, Harvest = new() { Day = Given.Day, From = Secret + "gyle", Generation = 7, MayContain = "sesame" } } }],
+        };
+        Recipes.Foods.FoodSheet flour = FoodFile.Read(Given.Text("samples/recipes/foods/pumpkin-seed-flour.json")).Value! with
+        {
+            Trials = [new() { Day = Given.Day, Beer = Secret + "beer", Glasses = [new() { Dose = new(3, false, "3 g/L"), Notes = Secret + "tasted" }] }],
+        };
+        Publication publication = Given.Of(
+            "plain-bitter",
+            recipe => recipe with
+            {
+                Ingredients =
+                [
+                    .. recipe.Ingredients.Where(line => line.Kind != IngredientKind.Yeast),
+                    recipe.Ingredients.First(line => line.Kind == IngredientKind.Yeast) with { Of = "jar", Lot = "one", Form = null, Cells = null, Amount = new(null, new Entered<VolumeAt20C>(VolumeAt20C.FromLitres(0.2), "200 mL")) },
+                    recipe.Ingredients.First(line => line.Kind == IngredientKind.Malt) with { Kind = IngredientKind.Food, Of = flour.Id, Colour = null, Share = null, Amount = new(new Entered<Mass>(Mass.FromKilograms(0.1), "100 g"), null) },
+                ],
+            },
+            new Larder([jar, flour]));
+        string files = string.Join('\n', publication.Files.Larder);
+        Assert.Contains("sesame", LarderFile.Yeast.Read(publication.Files.Larder.Single(file => file.Contains("gylebook-yeast", StringComparison.Ordinal))).Value!.Lots[0].Assay!.Harvest!.MayContain, StringComparison.Ordinal);
+        Assert.Contains(flour.Id, files, StringComparison.Ordinal);
+        Assert.DoesNotContain(Secret, files, StringComparison.Ordinal);
+        Assert.DoesNotContain("generation", files, StringComparison.Ordinal);
+    }
+
     /// <summary>A bitter in which everything that is kept says so.</summary>
     private static Publication SecretOne()
     {

@@ -61,7 +61,7 @@ public abstract class GylebookTestContext : BunitContext, IAsyncLifetime
         Services.AddSingleton(new ReaderChoice(ReaderUnits.Metric, Themes.System));
         Services.AddSingleton<Reader>();
         Services.AddSingleton(new GyleDesk(Book, Clock));
-        Services.AddScoped<CellarDesk>();
+        Services.AddScoped<CellarDesk>().AddScoped<HarvestDesk>();
         Services.AddScoped<PackageDesk>();
         Services.AddScoped<GlassDesk>().AddScoped<PublishDesk>();
         Services.AddSingleton(new DeviceDesk(Book));

@@ -37,6 +37,7 @@ public static class LabelJson
             pen.List("cautions", place.Cautions, c => ForecastJson.WriteCaution(pen, c));
         });
         WriteDose(pen, report);
+        WriteTrials(pen, report);
         WriteAllergens(pen, report);
         pen.List("cautions", first?.Cautions ?? [], c => ForecastJson.WriteCaution(pen, c));
         pen.List("findings", report.Findings, f => ForecastJson.WriteFinding(pen, f));
@@ -60,6 +61,17 @@ public static class LabelJson
             pen.Number("firstGrams", trial.FirstGrams, 3);
         });
     }
+
+    private static void WriteTrials(JsonPen pen, FoodLabelReport report) => pen.List("keptTrials", report.KeptTrials, trial =>
+    {
+        pen.Text("day", trial.Day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        pen.Text("beer", trial.Beer);
+        pen.Text("dosed", trial.Dosed);
+        pen.Text("bestDose", trial.Best?.Dose.Text);
+        pen.Text("inBatch", trial.Best?.Dose.In(report.Batch.Value).Text);
+        pen.Text("beginWith", trial.Best?.Dose.FirstIn(report.Batch.Value).Text);
+        pen.Text("batch", report.Batch.Text);
+    });
 
     private static void WriteAllergens(JsonPen pen, FoodLabelReport report) => pen.Block("allergens", () =>
     {

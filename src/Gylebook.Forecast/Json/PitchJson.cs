@@ -17,6 +17,12 @@ public static class PitchJson
         pen.Number("oxygenMgPerL", pitch.OxygenMgPerL, 1);
         pen.Number("dryYeastG", pitch.DryYeastGrams, 1);
         pen.Number("slurryMl", pitch.SlurryMillilitres, 0);
+        if (pitch.OfThisSlurryMillilitres is var (low, high))
+        {
+            pen.Number("ofThisSlurryLowMl", low, 0);
+            pen.Number("ofThisSlurryHighMl", high, 0);
+        }
+
         pen.List("starters", pitch.Starters, starter =>
         {
             pen.Text("handling", starter.Handling.ToString().ToLowerInvariant());

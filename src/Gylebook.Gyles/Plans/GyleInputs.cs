@@ -32,8 +32,11 @@ public sealed record GyleInputs(Recipe Recipe, Kit Kit, Larder Larder, WaterPlan
     public static GyleInputs? Of(GylePlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return Of(new GyleFiles(plan.Recipe, plan.Kit, plan.Water, plan.Larder));
+        return Of(new GyleFiles(plan.Recipe, plan.Kit, plan.Water, plan.Larder)) is { } inputs ? inputs with { Larder = inputs.Larder.On(DayOf(plan.Frozen)) } : null;
     }
+
+    /// <summary>The day on which a larder is asked for a plan that was frozen then: the same wherever the plan is read again.</summary>
+    public static DateOnly DayOf(DateTimeOffset frozen) => DateOnly.FromDateTime(frozen.UtcDateTime);
 
     /// <summary>What those files say; null where one of them cannot be read.</summary>
     public static GyleInputs? Of(GyleFiles files)

@@ -35,22 +35,23 @@ public sealed record ShoppingList(IReadOnlyList<ShoppingItem> Items)
         IEnumerable<Wanted> lines = brew.Lines.Take(brew.OwnLines).Where(line => line.Line.Kind != IngredientKind.Water && !line.Line.Amount.IsNothing).Select(Of);
         IEnumerable<Wanted> doses = steps.SelectMany(step => step.Items).Where(item => !ItemKey.IsLine(item.Key))
             .Select(item => new Wanted(item.What, item.Kilograms, item.Amount, OnShelf(brew.Larder, item.What)));
-        return new([.. lines.Concat(doses).GroupBy(wanted => (wanted.Sheet, Name: wanted.Sheet is null ? wanted.What.ToLowerInvariant() : "")).Select(same => Of([.. same], used))]);
+        return new([.. lines.Concat(doses).GroupBy(wanted => (wanted.Sheet, wanted.IsHarvested, Name: wanted.Sheet is null ? wanted.What.ToLowerInvariant() : "")).Select(same => Of([.. same], used))]);
     }
 
-    private static Wanted Of(PlannedLine line) => new(line.Hand?.Sheet?.Name ?? line.Name, line.Kilograms > 0 ? line.Kilograms : null, line.Line.Amount.Text, line.Hand?.Sheet);
+    private static Wanted Of(PlannedLine line) => new(line.Hand?.Sheet?.Name ?? line.Name, line.Kilograms > 0 ? line.Kilograms : null, line.Line.Amount.Text, line.Hand?.Sheet, line.Hand?.Lot.Harvest() is not null);
 
     private static ShoppingItem Of(IReadOnlyList<Wanted> same, IReadOnlyDictionary<string, double> used)
     {
         double? kilograms = same.All(wanted => wanted.Kilograms is not null) ? same.Sum(wanted => wanted.Kilograms!.Value) : null;
-        return new(same[0].What, kilograms, string.Join(" and ", same.Select(wanted => wanted.Amount)), same[0].Sheet, same[0].Sheet is { } sheet ? AtHand(sheet, kilograms ?? 0, used) : null);
+        return new(same[0].What, kilograms, string.Join(" and ", same.Select(wanted => wanted.Amount)), same[0].Sheet, same[0].Sheet is { } sheet ? AtHand(sheet, same[0].IsHarvested, kilograms ?? 0, used) : null);
     }
 
-    /// <summary>What is left of a sheet's lots. A lot whose amount nobody wrote down may hold anything, which is no matter while the others have enough.</summary>
-    private static double? AtHand(LarderSheet sheet, double wanted, IReadOnlyDictionary<string, double> used)
+    /// <summary>What is left of a sheet's lots, those that were harvested or those that were bought: a jar of slurry stands for no packet, and what it lacks cannot be bought. A lot whose amount nobody wrote down may hold anything, which is no matter while the others have enough.</summary>
+    private static double? AtHand(LarderSheet sheet, bool isHarvested, double wanted, IReadOnlyDictionary<string, double> used)
     {
-        double known = sheet.EveryLot.Sum(lot => lot.Amount?.Mass is { } bought ? Math.Max(0, bought.Value.Kilograms - used.GetValueOrDefault(LotKey.Of(sheet, lot))) : 0);
-        return known >= wanted || sheet.EveryLot.All(lot => lot.Amount?.Mass is not null) ? known : null;
+        Lot[] lots = [.. sheet.EveryLot.Where(lot => lot.Harvest() is not null == isHarvested)];
+        double known = lots.Sum(lot => lot.Kilograms() is { } bought ? Math.Max(0, bought - used.GetValueOrDefault(LotKey.Of(sheet, lot))) : 0);
+        return known >= wanted || (!isHarvested && lots.All(lot => lot.Kilograms() is not null)) ? known : null;
     }
 
     /// <summary>The sheet of a salt or an acid of the water plan, by what it is like.</summary>
@@ -61,5 +62,5 @@ public sealed record ShoppingList(IReadOnlyList<ShoppingItem> Items)
         _ => false,
     });
 
-    private sealed record Wanted(string What, double? Kilograms, string Amount, LarderSheet? Sheet);
+    private sealed record Wanted(string What, double? Kilograms, string Amount, LarderSheet? Sheet, bool IsHarvested = false);
 }

@@ -27,6 +27,9 @@ public sealed record FoodSheet : LarderSheet<FoodComposition>
 
     /// <summary>What the brewer knows better than the family does.</summary>
     public FoodAssume Assume { get; init; } = new(null, null);
+
+    /// <summary>Bench trials of it, in the order of the file.</summary>
+    public IReadOnlyList<KeptTrial> Trials { get; init; } = [];
 }
 
 /// <summary>What the brewer knows better than the family does.</summary>

@@ -80,6 +80,7 @@ internal static class FoodForm
             .May("acidity", "acidity", TitrationForm.Whole, f => f.Acidity, (f, v) => f with { Acidity = v }, new("Measured on a mash of the food alone in distilled water."))
             .Add(new Field<FoodSheet, FoodAssume>("assume", "assume", Assume, f => (true, f.Assume), (f, v) => f with { Assume = v }))
             .WithLots(Composition, AmountForm.WeighedOrPoured)
+            .WithTrials()
             .Agree((food, at) =>
             {
                 if (food.Label is null && food.Composition is null)

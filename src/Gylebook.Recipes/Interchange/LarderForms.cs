@@ -36,12 +36,25 @@ internal static class LarderForms
         .May("harvested", "harvested", Leaves.Day, f => f.Harvested, (f, v) => f with { Harvested = v }, new("Kept; a hop's age counts only where a recipe's line says one."))
         .Agree(Check);
 
-    private static readonly Form<YeastFigures> YeastFiguresForm = new Form<YeastFigures>(new YeastFigures()) { About = "What is known of a yeast.", SchemaName = "yeastFigures" }
-        .May("form", "form", Leaves.Word(FileWords.YeastForms), f => f.Form, (f, v) => f with { Form = v })
-        .May("cells", "cells when fresh", Spelled.Cells, f => f.Cells, (f, v) => f with { Cells = v }, new("How many are in the amount beside it."))
-        .May("per", "in", AmountForm.WeighedOrPoured, f => f.Per, (f, v) => f with { Per = v }, new("What holds those cells: \"1 g\", or a pack's \"11.5 g\"."))
-        .May("attenuation", "attenuation", Leaves.Of<Fraction>(), f => f.Attenuation, (f, v) => f with { Attenuation = v }, new("Apparent attenuation it reached last time, 5 % to 100 %."))
-        .Agree(Check);
+    private const int MostGenerations = 100;
+
+    private static readonly Form<YeastHarvest> YeastHarvestForm = new Form<YeastHarvest>(new YeastHarvest { Day = default }) { About = "Where a lot of yeast comes from that was taken out of a fermenter.", SchemaName = "yeastHarvest" }
+        .Need("day", "harvested", Leaves.Day, h => h.Day, (h, v) => h with { Day = v }, new("Its age counts from this day, unless a recipe's line says one."))
+        .May("from", "from the gyle", Leaves.Name, h => h.From, (h, v) => h with { From = v })
+        .May("generation", "generation", Leaves.Number(1, MostGenerations), h => h.Generation, (h, v) => h with { Generation = v }, new("How many beers it has fermented: 1 after the first."))
+        .May("mayContain", "may contain", Leaves.Prose, h => h.MayContain, (h, v) => h with { MayContain = v }, new("Allergens of the beer it comes from. A beer it is pitched into says so too."))
+        .Agree((harvest, at) =>
+        {
+            if (harvest.Generation is { } generation && generation % 1 != 0)
+            {
+                at.Error("yeast.generation", "generation", Invariant($"{generation}; must be a whole number from 1 to {MostGenerations}"), Invariant($"{generation}"), Invariant($"1 to {MostGenerations}"));
+            }
+        });
+
+    private static readonly Form<YeastFigures> YeastFiguresForm = YeastForm("What is known of a yeast.", "yeastFigures");
+
+    private static readonly Form<YeastFigures> YeastAssayForm = YeastForm("What is known of a lot of yeast.", "yeastAssay")
+        .May("harvest", "taken out of a fermenter", YeastHarvestForm, f => f.Harvest, (f, v) => f with { Harvest = v }, new("Of yeast that was pitched before; left out for any that was bought."));
 
     private static readonly Form<ShelfFigures> ShelfFiguresForm = new Form<ShelfFigures>(new ShelfFigures()) { About = "What is known of anything else.", SchemaName = "shelfFigures" }
         .May("colour", "colour", Leaves.Of<MaltColour>(), f => f.Colour, (f, v) => f with { Colour = v }, new("Of an extract or a sugar."));
@@ -68,7 +81,7 @@ internal static class LarderForms
         LarderFile.YeastFormat,
         "A Gylebook yeast",
         new Form<YeastSheet>(new YeastSheet { Id = "", Name = "", Like = "" }) { About = "A yeast of one's own, with its lots." }
-            .Titled().Alike(YeastFiguresForm, "The style-type of the tables").WithLots(YeastFiguresForm, AmountForm.WeighedOrPoured)
+            .Titled().Alike(YeastFiguresForm, "The style-type of the tables").WithLots(YeastAssayForm, AmountForm.WeighedOrPoured)
             .Agree((sheet, at) => Known(YeastStyles.Find(sheet.Like), "yeast", sheet.Like, at)));
 
     /// <summary>Anything else.</summary>
@@ -83,6 +96,13 @@ internal static class LarderForms
 
     /// <summary>Stands for the kind of a sheet that does not say it; no such sheet leaves the reader.</summary>
     private const IngredientKind Unsaid = (IngredientKind)(-1);
+
+    private static Form<YeastFigures> YeastForm(string about, string schema) => new Form<YeastFigures>(new YeastFigures()) { About = about, SchemaName = schema }
+        .May("form", "form", Leaves.Word(FileWords.YeastForms), f => f.Form, (f, v) => f with { Form = v })
+        .May("cells", "cells when fresh", Spelled.Cells, f => f.Cells, (f, v) => f with { Cells = v }, new("How many are in the amount beside it."))
+        .May("per", "in", AmountForm.WeighedOrPoured, f => f.Per, (f, v) => f with { Per = v }, new("What holds those cells: \"1 g\", or a pack's \"11.5 g\"."))
+        .May("attenuation", "attenuation", Leaves.Of<Fraction>(), f => f.Attenuation, (f, v) => f with { Attenuation = v }, new("Apparent attenuation it reached last time, 5 % to 100 %."))
+        .Agree(Check);
 
     private static void Check(MaltFigures malt, PartCursor at)
     {

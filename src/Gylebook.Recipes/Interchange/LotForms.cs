@@ -23,7 +23,7 @@ internal static class LotForms
         .May("notes", "notes", Leaves.Prose, s => s.Notes, (s, v) => s with { Notes = v }, new("Anything worth remembering."))
         .May("figures", "figures", figures, s => s.Figures, (s, v) => s with { Figures = v }, new("What its maker states of it; a lot's assay goes before."));
 
-    /// <summary>The lots of a sheet, last of its fields.</summary>
+    /// <summary>The lots of a sheet, behind what is known of it.</summary>
     public static Form<TSheet> WithLots<TSheet, TFigures>(this Form<TSheet> form, ValueForm<TFigures> assay, AmountForm amount)
         where TSheet : LarderSheet<TFigures>
         where TFigures : class => form

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gylebook.Recipes.Documents;
+using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Forms;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Liquors;
@@ -56,6 +57,17 @@ internal static class Spelled
         text => (Invariant($"\"{text}\"; write diastatic power as \"60 Lintner\" or \"194 WK\", from 0 to {MostLintner:0} Lintner"), Invariant($"0 to {MostLintner:0} Lintner")),
         ("pattern", new TextNode(@"^\s*[0-9]+([.][0-9]+)?\s*°?([lL][iI][nN][tT][nN][eE][rR]|[wW][kK])\s*$")), SchemaParts.Example("194 WK"));
 
+    /// <summary>The most that a trial doses, g or mL in a litre: more is no longer a dose. Our choice.</summary>
+    internal const double MostDose = 1000;
+
+    /// <summary>A dose in a beer: <c>3 g/L</c>, <c>300 mg/L</c>, <c>0.5 mL/L</c>. A comma before the decimals is read too.</summary>
+    public static ValueForm<TrialDose> Dose { get; } = new SpelledForm<TrialDose>(
+        "dose.wrong",
+        text => ReadDose(text) is { PerLitre: <= MostDose } dose ? (true, dose) : (false, default),
+        dose => dose.Text,
+        text => (Invariant($"\"{text}\"; write a dose as \"3 g/L\", \"300 mg/L\" or \"0.5 mL/L\", from 0 to {MostDose:0} in a litre"), Invariant($"0 to {MostDose:0} g/L or mL/L")),
+        ("pattern", new TextNode(@"^\s*[0-9]+([.,][0-9]+)?\s*([mM]?[gG]|[mM][lL])/[lL]\s*$")), SchemaParts.Example("3 g/L"));
+
     /// <summary>Food energy in kilocalories, as labels print it: <c>110 kcal</c> or <c>460 kJ</c>. A comma before the decimals is read too.</summary>
     public static ValueForm<double> Energy { get; } = new SpelledForm<double>(
         "energy.wrong",
@@ -84,13 +96,21 @@ internal static class Spelled
             ("pattern", new TextNode("^±")));
     }
 
-    /// <summary>"1,355 kJ" is refused, as "1,355 kg" is: whether that is one or a thousand nobody can know.</summary>
-    private static double? ReadEnergy(string text)
+    private static double? ReadEnergy(string text) =>
+        Pointed(text) is { } pointed ? NumberBefore.Unit(pointed, "kcal") ?? (NumberBefore.Unit(pointed, "kJ") / KilojoulesInKilocalorie) : null;
+
+    private static TrialDose? ReadDose(string text) => Pointed(text) is not { } pointed ? null
+        : NumberBefore.Unit(pointed, "mg/L") is { } milligrams ? new TrialDose(milligrams / 1000, false, text)
+        : NumberBefore.Unit(pointed, "mL/L") is { } millilitres ? new TrialDose(millilitres, true, text)
+        : NumberBefore.Unit(pointed, "g/L") is { } grams ? new TrialDose(grams, false, text)
+        : null;
+
+    /// <summary>With a point before the decimals. "1,355 kJ" is refused, as "1,355 kg" is: whether that is one or a thousand nobody can know.</summary>
+    private static string? Pointed(string text)
     {
         int comma = text.IndexOf(',', StringComparison.Ordinal);
         bool isThousand = comma >= 0 && text[(comma + 1)..].TakeWhile(char.IsAsciiDigit).Count() == 3;
-        string pointed = text.Replace(',', '.');
-        return isThousand ? null : NumberBefore.Unit(pointed, "kcal") ?? (NumberBefore.Unit(pointed, "kJ") / KilojoulesInKilocalorie);
+        return isThousand ? null : text.Replace(',', '.');
     }
 
     private static Price? ReadPrice(string text) => text.Trim().Split(' ') is [var sum, { Length: 3 } currency]

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Gylebook.Recipes.Checks;
 using Gylebook.Recipes.Data;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
@@ -35,6 +36,10 @@ public sealed class Larder
         _foods = new NameIndex<FoodMakeup>([.. foods.Select(food => new Named<FoodMakeup>(food.Id, food.Name, [], food))]);
     }
 
+    /// <summary>The same on some day.</summary>
+    private Larder(Larder larder, DateOnly day) =>
+        (Sheets, _sheets, _foods, _made, Day) = (larder.Sheets, larder._sheets, larder._foods, larder._made, day);
+
     /// <summary>Nothing in it.</summary>
     public static Larder Empty { get; } = new([]);
 
@@ -43,6 +48,12 @@ public sealed class Larder
 
     /// <summary>All its sheets, as they were put in.</summary>
     public IReadOnlyList<LarderSheet> Sheets { get; }
+
+    /// <summary>The day it is asked on, from which the age of harvested yeast counts; null to take it as fresh.</summary>
+    public DateOnly? Day { get; }
+
+    /// <summary>The same larder, asked on that day.</summary>
+    public Larder On(DateOnly day) => new(this, day);
 
     /// <summary>The sheet a line of that kind names by id or name; null when it is of the tables.</summary>
     public LarderSheet? Sheet(IngredientKind kind, string idOrName) => _sheets[kind].Match(idOrName);
@@ -82,7 +93,7 @@ public sealed class Larder
             FoodSheet food => hand with { Food = Made(food, lot).Makeup },
             MaltSheet malt => hand with { Malt = OwnMaltOf(malt, lot, hand) },
             HopSheet hop => Hop(hand, hop),
-            YeastSheet yeast => Yeast(hand, yeast),
+            YeastSheet yeast => Yeast(hand, yeast, path, findings),
             ShelfSheet shelf => Shelf(hand, shelf),
             _ => hand,
         };
@@ -143,19 +154,45 @@ public sealed class Larder
         ? storage with { Lost = storage.Lost ?? lost }
         : new HopStorage(new(Temperature.FromCelsius(RoomCelsius), Invariant($"{RoomCelsius} °C")), HopPack.Open, lost);
 
-    private static LineInHand Yeast(LineInHand hand, YeastSheet sheet)
+    private LineInHand Yeast(LineInHand hand, YeastSheet sheet, string path, ICollection<Finding> findings)
     {
         YeastFigures assay = YeastSheet.AssayOf(hand.Lot) ?? new(), pack = sheet.Figures ?? new();
         IngredientLine line = hand.Line;
-        return hand with
+        LineInHand yeast = hand with
         {
             Line = line with
             {
                 Form = line.Form ?? assay.Form ?? pack.Form,
-                Cells = line.Cells ?? assay.CellsIn(line.Amount) ?? pack.CellsIn(line.Amount),
+                // What a pack held when fresh says nothing of the slurry that grew from it.
+                Cells = line.Cells ?? assay.CellsIn(line.Amount) ?? (assay.Harvest is null ? pack.CellsIn(line.Amount) : null),
                 Attenuation = line.Attenuation ?? assay.Attenuation ?? pack.Attenuation,
             },
         };
+        return assay.Harvest is { } harvest ? Slurry(yeast, harvest, path, findings) : yeast;
+    }
+
+    /// <summary>A jar of harvested yeast is slurry, whatever the line says, and as old as the day says unless the line does.</summary>
+    private LineInHand Slurry(LineInHand hand, YeastHarvest harvest, string path, ICollection<Finding> findings)
+    {
+        if (hand.Typed.Form is IngredientForm.Dry or IngredientForm.Liquid)
+        {
+            findings.Add(new(
+                "yeast.formOfLot", Severity.Warning, $"{path}.form",
+                $"{(hand.Typed.Form == IngredientForm.Dry ? "dry" : "liquid")}; lot {hand.Lot!.Name} was harvested and is counted as slurry: say slurry, or nothing", null, "slurry"));
+        }
+
+        LineInHand slurry = hand with { Line = hand.Line with { Form = IngredientForm.Slurry, Age = hand.Line.Age ?? (Day is { } day ? harvest.AgeOn(day) : null) } };
+        if (hand.Line.Age is null)
+        {
+            FindingList old = new();
+            AgeCheck.Check(slurry.Line, path, old);
+            foreach (Finding finding in old.All)
+            {
+                findings.Add(finding);
+            }
+        }
+
+        return slurry;
     }
 
     private static LineInHand Shelf(LineInHand hand, ShelfSheet sheet) => hand with

@@ -54,6 +54,9 @@ public sealed record YeastFigures
     /// <summary>Apparent attenuation it reached last time.</summary>
     public Entered<Fraction>? Attenuation { get; init; }
 
+    /// <summary>Where it comes from, of a lot that was taken out of a fermenter; null for any other.</summary>
+    public YeastHarvest? Harvest { get; init; }
+
     /// <summary>Cells in that much of it; null when nobody says. A millilitre counts as a gram, as for slurry.</summary>
     public CellCount? CellsIn(Amount amount) => Cells is { } cells && Per is { } per && Kilograms(per) > 0
         ? new CellCount(cells.Billions * Kilograms(amount) / Kilograms(per), Invariant($"{cells.Billions * Kilograms(amount) / Kilograms(per):0.##} billion"))

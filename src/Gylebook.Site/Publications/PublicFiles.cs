@@ -37,11 +37,15 @@ public static class PublicFiles
     {
         MaltSheet malt => malt with { Notes = null, Pack = null, Lots = Of(malt.Lots, lots) },
         HopSheet hop => hop with { Notes = null, Pack = null, Lots = Of(hop.Lots, lots) },
-        YeastSheet yeast => yeast with { Notes = null, Pack = null, Lots = Of(yeast.Lots, lots) },
+        YeastSheet yeast => yeast with { Notes = null, Pack = null, Lots = [.. Of(yeast.Lots, lots).Select(Of)] },
         ShelfSheet shelf => shelf with { Notes = null, Pack = null, Lots = Of(shelf.Lots, lots) },
-        FoodSheet food => food with { Pack = null, Lots = Of(food.Lots, lots) },
+        FoodSheet food => food with { Pack = null, Trials = [], Lots = Of(food.Lots, lots) },
         _ => throw new ArgumentOutOfRangeException(nameof(sheet), sheet, "No such sheet."),
     };
+
+    /// <summary>Of harvested yeast its day and its allergens go out; which gyle it comes from, and how many it has fermented, change no number.</summary>
+    private static Lot<YeastFigures> Of(Lot<YeastFigures> lot) =>
+        lot.Assay is { Harvest: { } harvest } assay ? lot with { Assay = assay with { Harvest = harvest with { From = null, Generation = null } } } : lot;
 
     /// <summary>The lots that the recipe names, with their analyses alone.</summary>
     private static IReadOnlyList<Lot<T>> Of<T>(IReadOnlyList<Lot<T>> lots, string[] named)

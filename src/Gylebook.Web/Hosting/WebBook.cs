@@ -98,6 +98,7 @@ public static class WebBook
         services.AddSingleton(BandDraws.Usual);
         services.AddScoped<GyleDesk>();
         services.AddScoped<CellarDesk>();
+        services.AddScoped<HarvestDesk>();
         services.AddScoped<PackageDesk>();
         services.AddScoped<GlassDesk>();
         IntakeApi.Services(services);

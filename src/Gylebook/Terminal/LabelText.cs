@@ -2,6 +2,8 @@ using System.Globalization;
 using Gylebook.Engine.Readouts;
 using Gylebook.Forecast.Foods;
 using Gylebook.Forecast.Report.Labels;
+using Gylebook.Recipes.Foods;
+using Gylebook.Science.Quantities;
 using Gylebook.Science.Foods.Doses;
 using Spectre.Console;
 
@@ -40,10 +42,25 @@ internal static class LabelText
             console.MarkupLineInterpolated($"Bench trial: {Number(trial.Milligrams)} mg in a glass of 100 mL tastes like the batch; pour {ladder} mg side by side, then begin with {Number(trial.FirstGrams)} g.");
         }
 
+        if (report.KeptTrials.Count > 0)
+        {
+            ForecastText.Lines(console, "Bench trials", report.KeptTrials.OrderByDescending(trial => trial.Day).Select(trial => Told(trial, report.Batch)));
+            ForecastText.Lines(console, "Where glasses are dosed", TrialCautions.All.Select(caution => $"{caution.Message} ({caution.Source})"));
+        }
+
         ForecastText.Lines(console, "Allergens", [report.Allergens.StatementUs + " (US)", report.Allergens.StatementEu + " (EU)", .. report.AllergenNotes.Select(n => $"{n.Text} ({n.Source})"), "Gylebook informs; the packet has the last word."]);
         ForecastText.Lines(console, "Cautions", report.Places.SelectMany(p => p.Cautions).DistinctBy(c => (c.Code, c.Where)).Select(c => $"{c.Where}: {c.Message} ({c.Source})"));
         ForecastText.Lines(console, "Assumed", report.Assumptions.Select(a => $"{a.Spoken}: {a.Value} ({a.Source})"));
         ForecastText.Lines(console, "Findings", report.Findings.OrderByDescending(f => f.Severity).Select(FindingLines.Spoken));
+    }
+
+    private static string Told(KeptTrial trial, Entered<VolumeAt20C> batch)
+    {
+        string glasses = string.Join("; ", trial.Glasses.Select(glass => string.Join(", ", new[] { glass.Dose.Text, glass.Mark is { } mark ? Invariant($"mark {mark}") : null, glass.Notes }.Where(said => !string.IsNullOrWhiteSpace(said)))));
+        string best = trial.Best is { Dose: var dose }
+            ? $"{dose.Text}: {dose.In(batch.Value).Text} in {batch.Text}; begin with {dose.FirstIn(batch.Value).Text}, taste, and top up"
+            : "no glass is the best";
+        return CommandLine.OneLine(Invariant($"{trial.Day:yyyy-MM-dd}, in {trial.Beer}{(trial.Dosed is { } dosed ? $", as {dosed}" : "")}: {best}. Tasted: {glasses}"));
     }
 
     private static Table Per100Grams(FoodLabelReport report)

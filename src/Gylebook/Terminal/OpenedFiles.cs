@@ -65,7 +65,7 @@ internal sealed class OpenedFiles
             _findings.AddRange(hand.Sheet is FoodSheet food ? larder.Made(food, hand.Lot).Findings : []);
         }
 
-        return larder;
+        return larder.On(DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime));
     }
 
     /// <summary>Food sheets that are called by the names of their files.</summary>

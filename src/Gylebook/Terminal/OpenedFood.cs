@@ -13,6 +13,9 @@ namespace Gylebook.Terminal;
 /// <param name="Food">The food, with everything that was found; its makeup is null when it cannot be reckoned with.</param>
 internal sealed record OpenedFood(string Id, string Name, MadeUpFood Food)
 {
+    /// <summary>Bench trials that its file keeps.</summary>
+    public IReadOnlyList<KeptTrial> Trials { get; private init; } = [];
+
     /// <summary>Opens a food.</summary>
     /// <param name="asked">A food file, or an id or name of the tables.</param>
     /// <param name="mode">How far a packet may lie from its panel.</param>
@@ -51,7 +54,7 @@ internal sealed record OpenedFood(string Id, string Name, MadeUpFood Food)
             }
 
             MadeUpFood made = FoodMakeups.From(sheet, mode);
-            return new(sheet.Id, sheet.Name, made with { Findings = [.. reading.Findings, .. made.Findings] });
+            return new(sheet.Id, sheet.Name, made with { Findings = [.. reading.Findings, .. made.Findings] }) { Trials = sheet.Trials };
         }
     }
 

@@ -22,6 +22,11 @@ internal static class PitchText
             ? $"Pitched: {Number(low, "0")} to {Number(pitch.CellsHighBillions!.Value, "0")} billion living cells"
             : "Pitched: the recipe does not say how many cells");
         Console.WriteLine($"That is {Number(pitch.DryYeastGrams, "0.0")} g of dry yeast, or {Number(pitch.SlurryMillilitres, "0")} mL of settled slurry");
+        if (pitch.OfThisSlurryMillilitres is var (mild, harsh))
+        {
+            Console.WriteLine($"Of this slurry: {(Math.Round(mild) == Math.Round(harsh) ? Number(mild, "0") : $"{Number(mild, "0")} to {Number(harsh, "0")}")} mL, by what of it lives");
+        }
+
         Console.WriteLine(pitch.OxygenMgPerL is double oxygen ? $"Oxygen: {Number(oxygen, "0")} mg/L" : "Oxygen: not needed by dry yeast pitched for the first time");
         foreach (StarterAdvice starter in pitch.Starters)
         {

@@ -2,6 +2,7 @@ using System.ComponentModel;
 using Gylebook.Forecast.Json;
 using Gylebook.Forecast.Report.Labels;
 using Gylebook.Recipes;
+using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
 using Gylebook.Recipes.Interchange;
 using Gylebook.Science.Foods.Labels;
@@ -35,7 +36,7 @@ internal sealed class LabelVerb : Command<LabelVerb.Settings>
 
         /// <summary>Into how much.</summary>
         [CommandOption("--into <VOLUME>")]
-        [Description("Litres of wort in the fermenter, or of beer in the package for rack and package: \"20 L\".")]
+        [Description("Litres of wort in the fermenter, or of beer in the package for rack and package: \"20 L\". Alone, the batch that kept bench trials are told for.")]
         public string? Into { get; init; }
 
         /// <summary>Whether to allow all that the law does.</summary>
@@ -64,10 +65,15 @@ internal sealed class LabelVerb : Command<LabelVerb.Settings>
                 return ValidationResult.Error("Option '--kit' goes with '--amount', '--at' and '--into': a kit's height counts for a dose.");
             }
 
+            if (Amount is null && At.Length == 0)
+            {
+                return ValidationResult.Success();
+            }
+
             int given = (Amount is null ? 0 : 1) + (At.Length == 0 ? 0 : 1) + (Into is null ? 0 : 1);
-            return given is 0 or 3
+            return given == 3
                 ? ValidationResult.Success()
-                : ValidationResult.Error("Options '--amount', '--at' and '--into' go together: what a food does hangs on all three.");
+                : ValidationResult.Error("Options '--amount', '--at' and '--into' go together: what a food does hangs on all three. '--into' alone tells its kept bench trials.");
         }
     }
 
@@ -87,7 +93,7 @@ internal sealed class LabelVerb : Command<LabelVerb.Settings>
 
         OpenedFood food = OpenedFood.Open(settings.Food, settings.Legal ? LabelMode.Legal : LabelMode.Rounding);
         FoodLabelReport told = FoodLabelReport.Of(food.Id, food.Name, food.Food, amount, into, places, files?.Kit);
-        FoodLabelReport report = told with { Findings = [.. findings, .. told.Findings] };
+        FoodLabelReport report = told with { Findings = [.. findings, .. told.Findings], KeptTrials = food.Trials, Batch = into ?? KeptTrial.UsualBatch };
         if (settings.Json)
         {
             Console.WriteLine(LabelJson.Write(report));

@@ -79,6 +79,34 @@ public sealed class PitchTests
         Near.Equal(pitch.CellsNeededBillions, pitch.SlurryMillilitres, 1e-6);
     }
 
+    /// <remarks>
+    /// A third of the slurry's cells are counted dead by the straight rule, 0.7 % a day, and 1 − 0.8^(45/30) by the other; the sheet
+    /// says 2 billion in a millilitre. Both rules: common practice, see <see cref="Gylebook.Science.Fermenting.YeastViability"/>.
+    /// </remarks>
+    [Fact]
+    public void Of_a_harvested_jar_as_much_is_wanted_as_holds_the_cells_that_live()
+    {
+        YeastSheet sheet = new()
+        {
+            Id = "jar", Name = "Jar", Like = "English ale",
+            Lots = [new() { Name = "one", Assay = new() { Cells = new(2, "2 billion"), Per = new(null, Typed.Litres(0.001)), Harvest = new() { Day = new(2026, 3, 1), MayContain = "sesame" } } }],
+        };
+        IngredientLine line = Typed.Yeast("jar") with { Lot = "one", Amount = new(null, Typed.Litres(0.1)) };
+        BrewForecast fresh = Forecast(new(2026, 3, 1)), old = Forecast(new DateOnly(2026, 3, 1).AddDays(45));
+
+        PitchAdvice pitch = fresh.Pitch!;
+        Near.Equal(200, pitch.CellsBillions!.Value, 1e-9);
+        Near.Equal(pitch.CellsNeededBillions / 2, pitch.OfThisSlurryMillilitres!.Value.Low, 1e-6);
+        Near.Equal(pitch.OfThisSlurryMillilitres!.Value.Low, pitch.OfThisSlurryMillilitres.Value.High, 1e-9);
+
+        Near.Equal(pitch.CellsNeededBillions / 2 / Math.Pow(0.8, 1.5), old.Pitch!.OfThisSlurryMillilitres!.Value.Low, 1e-6);
+        Near.Equal(pitch.CellsNeededBillions / 2 / (1 - (0.007 * 45)), old.Pitch!.OfThisSlurryMillilitres!.Value.High, 1e-6);
+        Assert.Equal(["sesame"], old.Allergens.MayContainEu);
+        Assert.Null(Bitters.With().Forecast().Pitch!.OfThisSlurryMillilitres);
+
+        BrewForecast Forecast(DateOnly day) => Forecaster.Forecast(Bitters.With(line), Bitters.AtTheSea, new Larder([sheet]).On(day), "test");
+    }
+
     [Fact]
     public void Yeast_that_does_not_say_how_many_is_unknown_not_none()
     {

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using Gylebook.Forecast.Ingredients;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Larders;
 using Gylebook.Science.Foods.Words;
 using IngredientKind = Gylebook.Recipes.Ingredients.IngredientKind;
 
@@ -22,7 +23,7 @@ public sealed record AllergenOutlook(
     public required IReadOnlyList<string> MayContainEu { get; init; }
 }
 
-/// <summary>What must be told of allergens, from everything that goes in: malt, sugar, food, fining.</summary>
+/// <summary>What must be told of allergens, from everything that goes in: malt, sugar, food, fining, and yeast of an earlier beer.</summary>
 internal static class AllergenNotice
 {
     /// <summary>The lists and the ready statements. Gylebook informs; the brewer checks the packets.</summary>
@@ -42,6 +43,7 @@ internal static class AllergenNotice
         { Sugar: Sugar sugar } => OfTable(sugar.Allergen),
         { Food: { } food } => food.Words,
         { Line.Kind: IngredientKind.Fining } => IngredientWords.In(line.Line.Of),
+        _ when line.Hand?.Lot.Harvest() is { MayContain: { } traces } => IngredientWords.InTraces(traces),
         _ => [],
     };
 

@@ -42,6 +42,12 @@ public sealed record FoodLabelReport
     /// <summary>A glass that tastes like the batch; null without a dose.</summary>
     public GlassTrial? Trial { get; init; }
 
+    /// <summary>Bench trials that are kept with the food; none for a food of the tables.</summary>
+    public IReadOnlyList<KeptTrial> KeptTrials { get; init; } = [];
+
+    /// <summary>The batch that their doses are told for.</summary>
+    public Entered<VolumeAt20C> Batch { get; init; } = KeptTrial.UsualBatch;
+
     /// <summary>What must be told of allergens.</summary>
     public required AllergenOutlook Allergens { get; init; }
 

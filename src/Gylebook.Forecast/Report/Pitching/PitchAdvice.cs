@@ -37,6 +37,9 @@ public sealed record PitchAdvice(double CellsNeededBillions, double? CellsBillio
     /// <summary>Settled slurry that holds the cells needed, mL.</summary>
     public required double SlurryMillilitres { get; init; }
 
+    /// <summary>Of the very slurry that is pitched, what holds the cells needed, mL, by the milder rule of ageing and by the harsher; null unless slurry alone is pitched and some of it lives by both.</summary>
+    public (double Low, double High)? OfThisSlurryMillilitres { get; init; }
+
     /// <summary>Starters that would bring the cells by the harsher rule to the cells needed, one for each model; empty when none is wanted.</summary>
     public required IReadOnlyList<StarterAdvice> Starters { get; init; }
 
@@ -64,10 +67,15 @@ public sealed record PitchAdvice(double CellsNeededBillions, double? CellsBillio
             CellsHighBillions = cells?.High,
             DryYeastGrams = PitchRate.DryYeastGrams(needed, figures.Draw[(int)Known.PitchCellsPerGram] / Billion),
             SlurryMillilitres = needed / (figures.Draw[(int)Known.SlurryCellsPerMillilitre] / Billion),
+            OfThisSlurryMillilitres = yeasts.All(y => y.Line.Form == IngredientForm.Slurry) && cells is { Low: > 0 } alive ? OfThis(yeasts.Sum(y => y.Kilograms), needed, alive) : null,
             Starters = allDry || cells is not { Low: > 0 } there || there.Low >= needed ? [] : StartersFor(there.Low, needed, mostStarter),
             HarvestDoubts = HarvestDoubt.Of(brew, figures),
         };
     }
+
+    /// <summary>A millilitre of slurry counts as a gram.</summary>
+    private static (double Low, double High) OfThis(double kilograms, double needed, (double Low, double High) alive) =>
+        (kilograms * 1000 * needed / alive.High, kilograms * 1000 * needed / alive.Low);
 
     private static double OxygenOf(double rate, RunOutcome figures) => rate > PitchRate.Ale || figures[BeerReadouts.OriginalGravity] > StrongGravity ? TradeRules.OxygenForStrong : TradeRules.OxygenForAle;
 

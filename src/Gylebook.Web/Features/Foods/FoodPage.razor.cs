@@ -99,11 +99,17 @@ public sealed partial class FoodPage
             _findings = [.. reading.Findings.Where(finding => finding.Severity != Severity.Note), .. made.Findings];
             _food = new ShownFood(
                 food.Id, Gylebook.Recipes.Ingredients.IngredientKind.Food, food.Name, FoodFamilies.Find(food.Family).Match ?? FoodFamilies.Of("other"), made.Composition ?? new FoodComposition(), made.Makeup,
-                made.Makeup is { } makeup ? Allergens.State(AllergenList.EuFourteen, [.. makeup.Words]).Contains : [], food.MayContain, food.Composition?.Source ?? "its label, as printed", sheet.IsDemo ? "invented" : "typed", true);
+                made.Makeup is { } makeup ? Allergens.State(AllergenList.EuFourteen, [.. makeup.Words]).Contains : [], food.MayContain, food.Composition?.Source ?? "its label, as printed", sheet.IsDemo ? "invented" : "typed", true)
+            {
+                Trials = food.Trials,
+            };
         }
     }
 
     private sealed record ShownFood(
         string Id, Gylebook.Recipes.Ingredients.IngredientKind Kind, string Name, FoodFamily Family, FoodComposition Composition, FoodMakeup? Makeup, IReadOnlyList<string> Allergens, string? MayContain,
-        string Source, string Status, bool IsOwn);
+        string Source, string Status, bool IsOwn)
+    {
+        public IReadOnlyList<KeptTrial> Trials { get; init; } = [];
+    }
 }

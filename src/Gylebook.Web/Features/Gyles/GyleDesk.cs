@@ -11,6 +11,7 @@ using Gylebook.Recipes.Liquors;
 using Gylebook.Recipes.Readings;
 using Gylebook.Science.Quantities;
 using Gylebook.Store;
+using Gylebook.Web.Features.Gyles.Cellar;
 using Gylebook.Web.Features.Kits;
 using Gylebook.Web.Features.Larders;
 
@@ -143,6 +144,11 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
             await book.Gyles.FollowAsync(gyle.Line.Id, Follow, cancellation);
         }
 
+        if (actions.Any(HarvestedLots.MayChange))
+        {
+            await HarvestedLots.FollowAsync(book, (await book.Readings.ActionsAsync(gyle.LogsOf(null), cancellation)).ConvertAll(action => action.Entry), actions, cancellation);
+        }
+
         return added;
 
         (GyleStatus Status, DateOnly? Packaged) Follow(GyleStatus status, IReadOnlyList<BrewAction> log)
@@ -240,10 +246,11 @@ public sealed class GyleDesk(Book book, TimeProvider clock)
 
         (Guid? kept, Kit kit) = await KitAsync(order.KitId ?? planned?.KitId, cancellation);
         (string? waterText, WaterPlan? water) = await WaterAsync(order.RecipeId, cancellation);
+        DateTimeOffset now = clock.GetUtcNow();
         return new GyleToBe
         {
             Order = order, Planned = planned, Name = await NameAsync(order, planned, file.Name, day, cancellation), RecipeText = file.Text, KitId = kept, Kit = kit,
-            Larder = await OwnLarder.OfAsync(book, cancellation), WaterText = waterText, Water = water, Now = clock.GetUtcNow(),
+            Larder = (await OwnLarder.OfAsync(book, cancellation)).On(GyleInputs.DayOf(now)), WaterText = waterText, Water = water, Now = now,
         };
     }
 

@@ -114,7 +114,7 @@ public sealed record GyleToBe
 
     private bool IsOfTheSame(GyleToBe other) =>
         other.Name == Name && other.Draws == Draws && other.RecipeText == RecipeText && other.WaterText == WaterText && KitFile.Write(other.Kit) == KitFile.Write(Kit)
-        && other.Larder.Sheets.Select(LarderFile.Write).SequenceEqual(Larder.Sheets.Select(LarderFile.Write));
+        && other.Larder.Day == Larder.Day && other.Larder.Sheets.Select(LarderFile.Write).SequenceEqual(Larder.Sheets.Select(LarderFile.Write));
 
     private Lot? LotOf(StepItem item) => Larder.Sheets.SelectMany(sheet => sheet.EveryLot.Where(lot => LotKey.Of(sheet, lot) == item.Lot)).FirstOrDefault();
 }
@@ -127,5 +127,5 @@ public sealed record GyleToBe
 public sealed record ToWeigh(string Step, StepItem Item, Lot? Lot, double UsedKilograms)
 {
     /// <summary>What is left of the lot, kg; null where nobody wrote down how much was bought, or it is no weight.</summary>
-    public double? LeftKilograms => Lot?.Amount?.Mass is { } bought ? Math.Max(0, bought.Value.Kilograms - UsedKilograms) : null;
+    public double? LeftKilograms => Lot?.Kilograms() is { } bought ? Math.Max(0, bought - UsedKilograms) : null;
 }

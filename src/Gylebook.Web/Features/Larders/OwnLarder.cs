@@ -10,13 +10,13 @@ namespace Gylebook.Web.Features.Larders;
 /// <summary>The larder as it stands in the book; a forecast asks it before the tables.</summary>
 public static class OwnLarder
 {
-    /// <summary>All sheets that stand in the book, each as it could be read last; the one last changed, should two claim an id.</summary>
+    /// <summary>All sheets that stand in the book, each as it could be read last; the one last changed, should two claim an id. Asked today.</summary>
     public static async Task<Larder> OfAsync(Book book, CancellationToken cancellation = default)
     {
         List<(LarderSheet Sheet, DateTimeOffset Updated)> read = [];
         await TakeAsync(book.Foods.Drafts, await book.Foods.ListAsync(cancellation: cancellation), read);
         await TakeAsync(book.Larder.Drafts, await book.Larder.ListAsync(cancellation: cancellation), read);
-        return new Larder(read.OrderBy(sheet => sheet.Updated).Select(sheet => sheet.Sheet));
+        return new Larder(read.OrderBy(sheet => sheet.Updated).Select(sheet => sheet.Sheet)).On(book.Today);
     }
 
     /// <summary>Whether a change may have changed it.</summary>

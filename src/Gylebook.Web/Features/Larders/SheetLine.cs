@@ -4,6 +4,7 @@ using Gylebook.Pictures;
 using Gylebook.Recipes.Editing;
 using Gylebook.Recipes.Foods;
 using Gylebook.Recipes.Ingredients;
+using Gylebook.Recipes.Larders;
 using Gylebook.Recipes.Lots;
 using Gylebook.Store;
 using Gylebook.Web.Reading;
@@ -81,15 +82,27 @@ internal sealed record LotLine(Lot Lot, string Title, string Url, string Amount,
             },
             lot.Opened is { } opened ? $"opened {Day(opened)}" : null,
             lot.Bought is { } bought ? $"bought {Day(bought)}" : null,
+            lot.Harvest() is { } harvest ? Taken(harvest, today) : null,
         ];
         return new LotLine(
             lot, $"{sheet}, {lot.Name}", url,
-            lot.Amount is { } amount ? FieldText.Amount.Show(amount.Text, shown.Units) + Left(amount, usedKilograms, shown) : "", lot.Price?.Text ?? "",
+            lot.Amount is { } amount ? FieldText.Amount.Show(amount.Text, shown.Units) + Left(lot, amount, usedKilograms, shown) : "", lot.Price?.Text ?? "",
             string.Join(", ", dates.Where(date => date is not null)), age);
     }
 
-    private static string Left(Amount bought, double usedKilograms, Shown shown) => usedKilograms > 0 && bought.Mass is { } mass
-        ? $", {shown.Kilograms(Math.Max(0, mass.Value.Kilograms - usedKilograms))} left" : "";
+    private static string Left(Lot lot, Amount bought, double usedKilograms, Shown shown)
+    {
+        if (usedKilograms <= 0 || lot.Kilograms() is not { } kilograms)
+        {
+            return "";
+        }
+
+        double left = Math.Max(0, kilograms - usedKilograms);
+        return $", {(bought.Mass is null ? FieldText.Amount.Show(Invariant($"{1000 * left:0} mL"), shown.Units) : shown.Kilograms(left))} left";
+    }
+
+    private static string Taken(YeastHarvest harvest, DateOnly today) =>
+        $"harvested {(harvest.Day < today ? $"{Span(harvest.Day, today)} ago" : "today")}{(harvest.From is { } from ? $" from {from}" : "")}{(harvest.Generation is { } generation ? Invariant($", generation {generation}") : "")}{(harvest.MayContain is { } traces ? $"; may contain {traces}" : "")}";
 
     private static string Day(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
 

@@ -68,7 +68,7 @@ public sealed partial class FoodLabelPage
         get
         {
             IEnumerable<string> lines = PanelLines.Of(Desk!.Style).Concat(PanelLines.FurtherDown(Desk.Style)).Select(line => line.Path);
-            return Desk.Beside([.. lines, "ingredients", "mayContain", "name", "pack", "lots", .. Desk.Makeup is null ? (string[])[] : ["assume"]]);
+            return Desk.Beside([.. lines, "ingredients", "mayContain", "name", "pack", "lots", "trials", .. Desk.Makeup is null ? (string[])[] : ["assume"]]);
         }
     }
 
