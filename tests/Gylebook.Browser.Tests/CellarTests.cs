@@ -51,11 +51,12 @@ public sealed class CellarTests(ChromiumFixture chromium)
         await Assertions.Expect(page.Locator("tr", new PageLocatorOptions { HasText = "Plain Bitter, last month" })).ToContainTextAsync("finished", new LocatorAssertionsToContainTextOptions { IgnoreCase = true });
     }
 
-    /// <summary>A gyle of its own: from the pitch over ten days to bottles that are drunk.</summary>
+    /// <summary>A gyle of its own: from the pitch over ten days to a keg, and to bottles, that are drunk.</summary>
     [Theory]
-    [InlineData(360, ColorScheme.Light)]
-    [InlineData(1280, ColorScheme.Dark)]
-    public async Task From_the_pitch_to_the_empty_bottles(int width, ColorScheme scheme)
+    [InlineData(360, ColorScheme.Light, "keg")]
+    [InlineData(360, ColorScheme.Dark, "bottle")]
+    [InlineData(1280, ColorScheme.Dark, "keg")]
+    public async Task From_the_pitch_to_the_empty_package(int width, ColorScheme scheme, string into)
     {
         await using OpenedBook gylebook = await OpenedBook.OpenAsync();
         IPage page = await chromium.TabAsync(gylebook.Url, width: width, height: 800, scheme: scheme, touch: width < 500);
@@ -87,7 +88,15 @@ public sealed class CellarTests(ChromiumFixture chromium)
 
         await AnswersAsync(page, "Finished? Yes.");
         await page.OpenAsync($"{gyle}/package");
-        await page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "It is packaged" }).ClickAsync(new LocatorClickOptions { Timeout = 30_000 });
+        ILocator kinds = page.Locator("label.kind input");
+        await Assertions.Expect(kinds.First).ToBeVisibleAsync(new LocatorAssertionsToBeVisibleOptions { Timeout = 30_000 });
+        foreach (string kind in new[] { "keg", "bottle" })
+        {
+            await page.Locator("label.kind", new PageLocatorOptions { HasText = kind }).Locator("input").SetCheckedAsync(kind == into);
+        }
+
+        await Assertions.Expect(page.Locator("dl.told")).ToContainTextAsync(into == "keg" ? "Regulator" : "boiled in a little water");
+        await page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "It is packaged" }).ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new PageGetByRoleOptions { NameRegex = new("^Packaged on") })).ToBeVisibleAsync(new LocatorAssertionsToBeVisibleOptions { Timeout = 30_000 });
 
         // Two weeks later Today says that it is ready, it is tasted, and drunk.
@@ -101,7 +110,7 @@ public sealed class CellarTests(ChromiumFixture chromium)
         await Assertions.Expect(page.Locator("li", new PageLocatorOptions { HasText = "Wren" })).ToContainTextAsync("2 weeks in its package");
         await page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "It is empty" }).ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new PageGetByRoleOptions { Name = "Empty" })).ToBeVisibleAsync();
-        await LooksAsync(page, $"glass-empty-{width}");
+        await LooksAsync(page, $"glass-empty-{into}-{width}");
     }
 
     /// <summary>Half on fruit, half plain: each has its own answer.</summary>
